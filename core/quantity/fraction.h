@@ -1,0 +1,41 @@
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <optional>
+
+#include "core/quantity/wide.h"
+
+namespace nettare {
+
+/// An exact rational number in lowest terms with a positive denominator. Operations answer nothing
+/// where numerator or denominator would leave 64 bits.
+class Fraction {
+public:
+    constexpr Fraction() = default;
+    constexpr explicit Fraction(std::int64_t whole) : numerator_{whole} {}
+    /// Denominator must not be zero; nothing otherwise.
+    [[nodiscard]] static std::optional<Fraction> make(std::int64_t numerator,
+                                                      std::int64_t denominator);
+
+    [[nodiscard]] constexpr std::int64_t numerator() const { return numerator_; }
+    [[nodiscard]] constexpr std::int64_t denominator() const { return denominator_; }
+    [[nodiscard]] constexpr double value() const {
+        return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+    }
+
+    [[nodiscard]] std::optional<Fraction> plus(Fraction other) const;
+    [[nodiscard]] std::optional<Fraction> times(Fraction other) const;
+    [[nodiscard]] std::optional<Fraction> dividedBy(Fraction other) const;
+
+    friend bool operator==(Fraction, Fraction) = default;
+    friend std::strong_ordering operator<=>(Fraction a, Fraction b);
+
+private:
+    [[nodiscard]] static std::optional<Fraction> reduced(Wide numerator, Wide denominator);
+
+    std::int64_t numerator_ = 0;
+    std::int64_t denominator_ = 1;
+};
+
+}  // namespace nettare

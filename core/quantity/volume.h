@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/quantity/quantity.h"
+
+namespace nettare {
+
+/// A volume in millilitres.
+class Volume : public Quantity<Volume> {
+public:
+    [[nodiscard]] static constexpr Volume fromMillilitres(double value) { return Volume{value}; }
+    [[nodiscard]] constexpr double millilitres() const { return value_; }
+
+private:
+    friend class Quantity<Volume>;
+    constexpr explicit Volume(double value) : Quantity{value} {}
+};
+
+}  // namespace nettare

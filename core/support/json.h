@@ -1,0 +1,79 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/support/result.h"
+
+namespace nettare {
+
+struct JsonMember;
+
+/// A JSON value. Members of an object are kept sorted by key, so that writing is canonical.
+class Json {
+public:
+    using Array = std::vector<Json>;
+    using Object = std::vector<JsonMember>;
+
+    Json() = default;
+    explicit Json(bool value) : value_{value} {}
+    explicit Json(double value) : value_{value} {}
+    explicit Json(std::string text) : value_{std::move(text)} {}
+    explicit Json(std::string_view text) : value_{std::string{text}} {}
+    explicit Json(const char* text) : value_{std::string{text}} {}
+
+    [[nodiscard]] static Json array();
+    [[nodiscard]] static Json object();
+
+    [[nodiscard]] bool isNull() const { return std::holds_alternative<std::monostate>(value_); }
+    [[nodiscard]] const bool* boolean() const { return std::get_if<bool>(&value_); }
+    [[nodiscard]] const double* number() const { return std::get_if<double>(&value_); }
+    [[nodiscard]] const std::string* text() const { return std::get_if<std::string>(&value_); }
+    [[nodiscard]] const Array* items() const { return std::get_if<Array>(&value_); }
+    [[nodiscard]] const Object* members() const { return std::get_if<Object>(&value_); }
+    [[nodiscard]] Array* items() { return std::get_if<Array>(&value_); }
+    [[nodiscard]] Object* members() { return std::get_if<Object>(&value_); }
+
+    /// The member of that key, or null if this is no object or has none.
+    [[nodiscard]] const Json* find(std::string_view key) const;
+    /// Sets a member; this becomes an object if it was none. Returns this, for chaining.
+    Json& set(std::string_view key, Json value);
+    /// Appends an item; this becomes an array if it was none.
+    void append(Json item);
+
+private:
+    std::variant<std::monostate, bool, double, std::string, Array, Object> value_;
+};
+
+struct JsonMember {
+    std::string key;
+    Json value;
+};
+
+/// Reads one JSON text (RFC 8259, UTF-8). Refuses what the library would pass in silence: duplicate
+/// keys and more than `kJsonDepth` levels. Errors carry line and column, or the pointer.
+[[nodiscard]] Result<Json> parseJson(std::string_view text);
+
+/// Deepest nesting, and most members of one object, that parseJson accepts.
+inline constexpr std::size_t kJsonDepth = 64;
+inline constexpr std::size_t kJsonMembers = 1000;
+
+/// Canonical text: keys sorted by bytes, no spaces, numbers by std::to_chars (shortest form), -0
+/// written as 0. The number must be finite.
+[[nodiscard]] std::string writeJson(const Json& value);
+
+/// The same, indented by two spaces and ended by a line feed, for people and diffs.
+[[nodiscard]] std::string writeJsonIndented(const Json& value);
+
+/// The shortest decimal text that reads back as the same double; 0 for -0.
+[[nodiscard]] std::string numberText(double value);
+
+/// A pointer with one more step, escaped as RFC 6901 asks.
+[[nodiscard]] std::string pointerTo(std::string_view parent, std::string_view key);
+[[nodiscard]] std::string pointerTo(std::string_view parent, std::size_t index);
+
+}  // namespace nettare

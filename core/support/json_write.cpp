@@ -1,0 +1,114 @@
+#include <fmt/core.h>
+
+#include <array>
+#include <charconv>
+
+#include "core/support/json.h"
+
+namespace nettare {
+
+namespace {
+
+void writeText(std::string& out, std::string_view text) {
+    out += '"';
+    for (const char c : text) {
+        if (c == '"' || c == '\\')
+            (out += '\\') += c;
+        else if (c == '\n')
+            out += "\\n";
+        else if (static_cast<unsigned char>(c) < 0x20)
+            out += fmt::format("\\u{:04x}", static_cast<unsigned>(c));
+        else
+            out += c;
+    }
+    out += '"';
+}
+
+/// Writes one value; `depth` < 0 means on one line, else the number of levels to indent.
+class JsonWriter {
+public:
+    explicit JsonWriter(bool indented) : indented_{indented} {}
+
+    void write(const Json& value, int depth) {
+        if (const bool* truth = value.boolean())
+            out_ += *truth ? "true" : "false";
+        else if (const double* number = value.number())
+            out_ += numberText(*number);
+        else if (const std::string* text = value.text())
+            writeText(out_, *text);
+        else if (const Json::Array* items = value.items())
+            writeItems(*items, depth);
+        else if (const Json::Object* members = value.members())
+            writeMembers(*members, depth);
+        else
+            out_ += "null";
+    }
+
+    std::string take() { return std::move(out_); }
+
+private:
+    void writeItems(const Json::Array& items, int depth) {
+        out_ += '[';
+        bool first = true;
+        for (const Json& item : items) {
+            next(first, depth + 1);
+            write(item, depth + 1);
+        }
+        close(items.empty(), depth, ']');
+    }
+
+    void writeMembers(const Json::Object& members, int depth) {
+        out_ += '{';
+        bool first = true;
+        for (const JsonMember& member : members) {
+            next(first, depth + 1);
+            writeText(out_, member.key);
+            out_ += indented_ ? ": " : ":";
+            write(member.value, depth + 1);
+        }
+        close(members.empty(), depth, '}');
+    }
+
+    void next(bool& first, int depth) {
+        if (!first) out_ += ',';
+        first = false;
+        newLine(depth);
+    }
+
+    void close(bool empty, int depth, char bracket) {
+        if (!empty) newLine(depth);
+        out_ += bracket;
+    }
+
+    void newLine(int depth) {
+        if (!indented_) return;
+        out_ += '\n';
+        out_.append(static_cast<std::size_t>(depth) * 2, ' ');
+    }
+
+    bool indented_;
+    std::string out_;
+};
+
+}  // namespace
+
+std::string numberText(double value) {
+    if (value == 0) return "0";
+    std::array<char, 32> buffer{};
+    const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
+    return std::string(buffer.data(), error == std::errc{} ? end : buffer.data());
+}
+
+std::string writeJson(const Json& value) {
+    JsonWriter writer{false};
+    writer.write(value, 0);
+    return writer.take();
+}
+
+std::string writeJsonIndented(const Json& value) {
+    JsonWriter writer{true};
+    writer.write(value, 0);
+    return writer.take() + "\n";
+}
+
+}  // namespace nettare

@@ -1,0 +1,107 @@
+#include "core/support/text.h"
+
+#include <algorithm>
+
+namespace nettare {
+
+namespace {
+
+constexpr std::string_view kSpaces = " \t\r\n\f\v";
+
+bool isContinuation(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+/// Length of the well-formed sequence at the front of `bytes` (RFC 3629, section 4), or 0.
+std::size_t sequenceLength(std::string_view bytes) {
+    const auto at = [&](std::size_t i) { return static_cast<unsigned char>(bytes[i]); };
+    const unsigned first = at(0);
+    if (first < 0x80) return 1;
+    const std::size_t length = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
+    if (first < 0xC2 || first > 0xF4 || bytes.size() < length) return 0;
+    for (std::size_t i = 1; i < length; ++i)
+        if (!isContinuation(bytes[i])) return 0;
+    const unsigned second = at(1);
+    const bool overlong = (first == 0xE0 && second < 0xA0) || (first == 0xF0 && second < 0x90);
+    const bool surrogate = first == 0xED && second > 0x9F;
+    const bool beyond = first == 0xF4 && second > 0x8F;
+    return overlong || surrogate || beyond ? 0 : length;
+}
+
+}  // namespace
+
+std::string_view trimmed(std::string_view text) {
+    const std::size_t first = text.find_first_not_of(kSpaces);
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(kSpaces) - first + 1);
+}
+
+std::string lowerAscii(std::string_view text) {
+    std::string lower{text};
+    std::transform(lower.begin(), lower.end(), lower.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    return lower;
+}
+
+std::vector<std::string_view> split(std::string_view text, char separator) {
+    std::vector<std::string_view> parts;
+    std::size_t start = 0;
+    for (;;) {
+        const std::size_t end = text.find(separator, start);
+        parts.push_back(text.substr(start, end - start));
+        if (end == std::string_view::npos) return parts;
+        start = end + 1;
+    }
+}
+
+std::vector<std::string_view> words(std::string_view text) {
+    std::vector<std::string_view> found;
+    std::size_t start = text.find_first_not_of(kSpaces);
+    while (start != std::string_view::npos) {
+        const std::size_t end = text.find_first_of(kSpaces, start);
+        found.push_back(text.substr(start, end - start));
+        start = text.find_first_not_of(kSpaces, end);
+    }
+    return found;
+}
+
+std::size_t codePoints(std::string_view utf8) {
+    return utf8.size() -
+           static_cast<std::size_t>(std::count_if(utf8.begin(), utf8.end(), isContinuation));
+}
+
+std::size_t utf8Prefix(std::string_view bytes) {
+    std::size_t good = 0;
+    while (good < bytes.size()) {
+        const std::size_t length = sequenceLength(bytes.substr(good));
+        if (length == 0) break;
+        good += length;
+    }
+    return good;
+}
+
+std::string shortened(std::string_view utf8, std::size_t most) {
+    std::string result;
+    std::size_t points = 0;
+    for (const char byte : utf8) {
+        if (!isContinuation(byte) && ++points > most) return result + "…";
+        const bool control = static_cast<unsigned char>(byte) < 0x20 || byte == 0x7F;
+        result += control ? ' ' : byte;
+    }
+    return result;
+}
+
+std::string replaced(std::string_view text, std::string_view from, std::string_view to) {
+    std::string result;
+    std::size_t start = 0;
+    for (;;) {
+        const std::size_t at = text.find(from, start);
+        result += text.substr(start, at - start);
+        if (at == std::string_view::npos) return result;
+        result += to;
+        start = at + from.size();
+    }
+}
+
+}  // namespace nettare

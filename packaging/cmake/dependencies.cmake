@@ -1,0 +1,15 @@
+# Every library the project uses, with a word on why. All are Debian 12 packages; the package names
+# stand in packaging/packages.txt.
+
+find_package(fmt REQUIRED)                # std::format is absent in g++ 12
+find_package(tl-expected REQUIRED)        # Result<T>: std::expected is C++23
+find_package(nlohmann_json 3.11 REQUIRED) # reads JSON; in core/support/json_parse.cpp only
+find_package(Boost 1.74 REQUIRED)         # Boost.Math: Student t; in core/nutrition/student_t.cpp only
+find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui) # paints the panel and writes its PDF
+find_package(SQLite3 REQUIRED)            # table files
+find_package(SQLiteCpp REQUIRED)          # RAII over SQLite; in db only
+find_package(CLI11 REQUIRED)              # the command line; in app/command_line/arguments.cpp only
+
+# Lato (Debian fonts-lato, OFL) is compiled into the program so that screen, PDF and tests agree.
+find_path(NETTARE_LATO_DIR Lato-Regular.ttf PATHS /usr/share/fonts/truetype/lato NO_DEFAULT_PATH
+          REQUIRED)
