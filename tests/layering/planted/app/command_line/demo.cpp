@@ -1,0 +1,2 @@
+// Planted: a second reader of arguments.
+#include <CLI/CLI.hpp>

@@ -1,0 +1,2 @@
+// Planted: a screen that writes SQL.
+#include <SQLiteCpp/Database.h>

@@ -1,0 +1,2 @@
+// Planted: a core that asks the program.
+#include "app/words/error_sentence.h"

@@ -1,0 +1,2 @@
+// Planted: a core that reads the clock.
+#include <chrono>

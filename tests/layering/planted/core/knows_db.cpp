@@ -1,0 +1,2 @@
+// Planted: a core that asks the store.
+#include "db/table_file.h"

@@ -1,0 +1,2 @@
+// Planted: a core that reads files.
+#include <fstream>

@@ -1,0 +1,2 @@
+// Planted: a core that paints.
+#include <QString>

@@ -1,0 +1,2 @@
+// Planted: a core that opens table files.
+#include <sqlite3.h>

@@ -1,0 +1,2 @@
+// Planted: a core that tests itself.
+#include <catch2/catch.hpp>

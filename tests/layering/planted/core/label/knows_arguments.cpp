@@ -1,0 +1,2 @@
+// Planted: a core that reads the command line.
+#include <CLI/CLI.hpp>

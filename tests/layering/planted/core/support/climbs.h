@@ -1,0 +1,2 @@
+// Planted: an include that climbs.
+#include "../quantity/mass.h"

@@ -1,0 +1,2 @@
+// Planted: a second reader of JSON.
+#include <nlohmann/json.hpp>

@@ -1,0 +1,2 @@
+// Planted: a store that asks the program.
+#include "app/workbench.h"

@@ -1,0 +1,2 @@
+// Planted: a store that reads the command line.
+#include <CLI/App.hpp>

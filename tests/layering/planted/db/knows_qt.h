@@ -1,0 +1,2 @@
+// Planted: a store that needs a desktop.
+#include <QtCore/QByteArray>

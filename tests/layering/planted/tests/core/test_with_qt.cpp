@@ -1,0 +1,2 @@
+// Planted: a test of core that needs Qt.
+#include <QtTest>

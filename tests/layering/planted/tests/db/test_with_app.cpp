@@ -1,0 +1,2 @@
+// Planted: a test of db that needs app.
+#include "app/workbench.h"

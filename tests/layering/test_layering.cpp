@@ -1,0 +1,72 @@
+#include "layering/include_rules.h"
+
+#include <catch2/catch.hpp>
+
+using namespace nettare;
+
+namespace {
+
+struct PlantedViolation {
+    const char* place;
+    const char* reason;
+};
+
+const PlantedViolation kPlanted[] = {
+    {"app/command_line/demo.cpp:2 includes <CLI/CLI.hpp>",
+     "CLI11, so that the command line stands"},
+    {"app/screens/knows_sqlite.cpp:2 includes <SQLiteCpp/Database.h>",
+     "app knows no SQLite, so that another store can stand behind db."},
+    {"core/knows_app.h:2 includes \"app/words/error_sentence.h\"",
+     "core knows no app, so that figures are the same in every window and script."},
+    {"core/knows_clock.h:2 includes <chrono>",
+     "core knows no clock, so that a revision gives the same figures in ten years."},
+    {"core/knows_db.cpp:2 includes \"db/table_file.h\"",
+     "core knows no db, so that figures do not depend on how a kitchen is stored."},
+    {"core/knows_files.cpp:2 includes <fstream>",
+     "core knows no files, so that figures depend on nothing but what is handed in."},
+    {"core/knows_qt.cpp:2 includes <QString>",
+     "core knows no Qt, so that figures can be computed without a desktop."},
+    {"core/knows_sqlite.cpp:2 includes <sqlite3.h>",
+     "core knows no SQLite, so that figures can be recomputed without a file."},
+    {"core/knows_sqlite_wrapper.h:2 includes <SQLiteCpp/SQLiteCpp.h>",
+     "core knows no SQLite, so that figures can be recomputed without a file."},
+    {"core/knows_tests.cpp:2 includes <catch2/catch.hpp>",
+     "only tests know Catch2, so that the program ships without its tests."},
+    {"core/label/knows_arguments.cpp:2 includes <CLI/CLI.hpp>",
+     "CLI11, so that the command line stands"},
+    {"core/quantity/knows_boost.cpp:2 includes <boost/math/distributions/students_t.hpp>",
+     "knows Boost, so that quantiles come from one place."},
+    {"core/support/climbs.h:2 includes \"../quantity/mass.h\"",
+     "from the layer down, so that a file can be moved and found."},
+    {"core/support/knows_json.cpp:2 includes <nlohmann/json.hpp>",
+     "knows nlohmann, so that no other file reads JSON that lets duplicate keys pass."},
+    {"db/knows_app.cpp:2 includes \"app/workbench.h\"",
+     "db knows no app, so that a kitchen can be read by any program."},
+    {"db/knows_arguments.cpp:2 includes <CLI/App.hpp>", "CLI11, so that the command line stands"},
+    {"db/knows_qt.h:2 includes <QtCore/QByteArray>",
+     "db knows no Qt, so that a kitchen can be read without a desktop."},
+    {"tests/core/test_with_qt.cpp:2 includes <QtTest>",
+     "tests of core know core alone, so that they prove that core needs nothing else."},
+    {"tests/db/test_with_app.cpp:2 includes \"app/workbench.h\"",
+     "tests of db know no app and no Qt, so that they prove that db needs neither."},
+};
+
+}  // namespace
+
+TEST_CASE("no layer includes what it must not know", "[layering]") {
+    const std::vector<std::string> found = forbiddenIncludes(NETTARE_SOURCE_ROOT);
+    for (const std::string& sentence : found) UNSCOPED_INFO(sentence);
+    CHECK(found.empty());
+}
+
+TEST_CASE("a planted violation of each direction is found with its reason", "[layering]") {
+    using Catch::Matchers::Contains;
+    using Catch::Matchers::StartsWith;
+    const auto found =
+        forbiddenIncludes(std::string{NETTARE_SOURCE_ROOT} + "/tests/layering/planted");
+    REQUIRE(found.size() == std::size(kPlanted));
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        CHECK_THAT(found[i], StartsWith(std::string{kPlanted[i].place} + ": "));
+        CHECK_THAT(found[i], Contains(kPlanted[i].reason));
+    }
+}
