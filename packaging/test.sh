@@ -1,0 +1,128 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds, and tests in stages. The stage "plain" always runs; each flag adds one:
+#   --asan    the same tests under AddressSanitizer and UndefinedBehaviorSanitizer
+#   --lint    clang++ build, clang-tidy on changed files, clang-format, g++ build without unity files
+#   --slow    the tests labelled slow
+#   --start-within MINUTES    starts no further stage later than that
+# LINT_BASE=COMMIT names what "changed" compares with (else the merge base with origin/main, or
+# HEAD~20); LINT_ALL=1 checks every file. The last line is "N passed, N failed" over all stages.
+set -euo pipefail
+exec </dev/null
+. "$(dirname -- "${BASH_SOURCE[0]}")/common.sh"
+. "$root/packaging/lint.sh"
+
+passed=0
+failed=0
+report=()
+latest_start_s=
+
+# run_step TITLE COMMAND...: one step that passes or fails as a whole.
+run_step() {
+    local title=$1
+    shift
+    echo "== $title"
+    if "$@"; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "FAILED: $title"
+        return 1
+    fi
+}
+
+build_preset() {
+    in_root cmake --preset "$1" && in_root cmake --build --preset "$1"
+}
+
+# build_tests PRESET: the tests themselves are what counts; only a build that breaks counts too.
+build_tests() {
+    echo "== build, preset $1"
+    if build_preset "$1"; then return; fi
+    failed=$((failed + 1))
+    echo "FAILED: build, preset $1"
+    return 1
+}
+
+# count_tests LOG: adds what the closing line of ctest in LOG says.
+count_tests() {
+    local line
+    line=$(sed -n 's/^.*tests passed, \([0-9]*\) tests\{0,1\} failed out of \([0-9]*\)$/\1 \2/p' "$1" |
+        tail -n 1)
+    if [ -z "$line" ]; then return 1; fi
+    failed=$((failed + ${line% *}))
+    passed=$((passed + ${line#* } - ${line% *}))
+    [ "${line% *}" -eq 0 ]
+}
+
+# run_tests PRESET: every test of the preset counts; a run without a closing line counts as a failure.
+run_tests() {
+    local log=$root/build/ctest-$1.log
+    local before=$failed
+    local status=0
+    echo "== ctest, preset $1"
+    in_root ctest --preset "$1" 2>&1 | tee "$log" || status=$?
+    count_tests "$log" || status=1
+    if [ "$status" -ne 0 ] && [ "$failed" -eq "$before" ]; then failed=$((failed + 1)); fi
+}
+
+stage_plain() {
+    if build_tests test; then run_tests test; fi
+}
+
+stage_slow() {
+    if build_tests test; then run_tests slow; fi
+}
+
+stage_asan() {
+    if build_tests asan-ubsan; then run_tests asan-ubsan; fi
+}
+
+stage_lint() {
+    run_step "clang-format" check_format || true
+    if run_step "build with clang++" build_preset clang; then
+        run_step "clang-tidy" check_tidy || true
+    fi
+    run_step "build with g++, file by file" build_preset dev || true
+}
+
+# run_stage NAME: runs stage_NAME unless it is too late, and notes what came of it.
+run_stage() {
+    local passed_before=$passed
+    local failed_before=$failed
+    local start_s=$SECONDS
+    if [ -n "$latest_start_s" ] && [ "$SECONDS" -gt "$latest_start_s" ]; then
+        report+=("$1: left out, since $((latest_start_s / 60)) minutes had passed")
+        return
+    fi
+    echo "==== stage $1"
+    "stage_$1"
+    report+=("$1: $((passed - passed_before)) passed, $((failed - failed_before)) failed,\
+ $((SECONDS - start_s)) s")
+}
+
+stages=(plain)
+groups=(build test)
+while [ $# -gt 0 ]; do
+    case $1 in
+        --asan) stages+=(asan) ;;
+        --lint) stages+=(lint) groups+=(lint) ;;
+        --slow) stages+=(slow) ;;
+        --start-within)
+            case ${2:-} in
+                '' | *[!0-9]*) stop "--start-within wants a whole number of minutes." ;;
+            esac
+            latest_start_s=$(($2 * 60))
+            shift
+            ;;
+        *) stop "$1 is no flag of this script; it knows --asan, --lint, --slow and --start-within." ;;
+    esac
+    shift
+done
+
+install_packages "${groups[@]}"
+mkdir -p "$root/build"
+for stage in "${stages[@]}"; do run_stage "$stage"; done
+echo "==== all stages"
+printf '%s\n' "${report[@]}"
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" -eq 0 ]
