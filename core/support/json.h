@@ -19,12 +19,13 @@ public:
     using Array = std::vector<Json>;
     using Object = std::vector<JsonMember>;
 
-    Json() = default;
-    explicit Json(bool value) : value_{value} {}
-    explicit Json(double value) : value_{value} {}
-    explicit Json(std::string text) : value_{std::move(text)} {}
-    explicit Json(std::string_view text) : value_{std::string{text}} {}
-    explicit Json(const char* text) : value_{std::string{text}} {}
+    // Defined below JsonMember: clang 14 wants it complete where a Json is made.
+    Json();
+    explicit Json(bool value);
+    explicit Json(double value);
+    explicit Json(std::string text);
+    explicit Json(std::string_view text);
+    explicit Json(const char* text);
 
     [[nodiscard]] static Json array();
     [[nodiscard]] static Json object();
@@ -53,6 +54,13 @@ struct JsonMember {
     std::string key;
     Json value;
 };
+
+inline Json::Json() = default;
+inline Json::Json(bool value) : value_{value} {}
+inline Json::Json(double value) : value_{value} {}
+inline Json::Json(std::string text) : value_{std::move(text)} {}
+inline Json::Json(std::string_view text) : value_{std::string{text}} {}
+inline Json::Json(const char* text) : value_{std::string{text}} {}
 
 /// Reads one JSON text (RFC 8259, UTF-8). Refuses what the library would pass in silence: duplicate
 /// keys and more than `kJsonDepth` levels. Errors carry line and column, or the pointer.
