@@ -45,7 +45,7 @@ public:
     }
 
     friend std::strong_ordering operator<=>(Decimal a, Decimal b);
-    friend bool operator==(Decimal a, Decimal b) { return (a <=> b) == 0; }
+    friend bool operator==(Decimal a, Decimal b) { return std::is_eq(a <=> b); }
 
 private:
     std::int64_t coefficient_ = 0;
