@@ -16,8 +16,8 @@ namespace {
 
 /// One of our units with its name in GNU units, which says "us" where countries differ.
 struct NamedPair {
-    const char* ours;
-    const char* gnu;
+    const char* ours = "";
+    const char* gnu = "";
 };
 
 constexpr std::array kGnuMasses{NamedPair{"g", "g"}, NamedPair{"kg", "kg"}, NamedPair{"mg", "mg"},
@@ -28,7 +28,7 @@ constexpr std::array kGnuVolumes{NamedPair{"ml", "ml"}, NamedPair{"l", "l"},
 
 struct Conversion {
     Decimal amount;
-    NamedPair from, to;
+    NamedPair from{}, to{};
 };
 
 Conversion anyConversion(std::mt19937& random) {
@@ -83,8 +83,8 @@ TEST_CASE("kitchen units convert as GNU units converts them", "[quantity]") {
             "GNU units, which checks our factors, was not found: install the Debian package "
             "\"units\".");
     std::mt19937 random{8112026};
-    std::vector<Conversion> conversions;
-    for (int i = 0; i < 400; ++i) conversions.push_back(anyConversion(random));
+    std::vector<Conversion> conversions(400);
+    for (Conversion& conversion : conversions) conversion = anyConversion(random);
     const std::string output = outputOf(gnuUnitsCommand(conversions));
     const auto lines = words(output);
     CAPTURE(output);

@@ -9,15 +9,15 @@ using Pieces = std::vector<std::string_view>;
 TEST_CASE("white space is taken from both ends only", "[support]") {
     CHECK(trimmed("  2 cups\t\n") == "2 cups");
     CHECK(trimmed("salt") == "salt");
-    CHECK(trimmed(" \r\n\f\v") == "");
-    CHECK(trimmed("") == "");
+    CHECK(trimmed(" \r\n\f\v").empty());
+    CHECK(trimmed("").empty());
     CHECK(trimmed("\u00a0salt") == "\u00a0salt");
 }
 
 TEST_CASE("lower case is for ASCII letters; every other byte stays", "[support]") {
     CHECK(lowerAscii("Crème FRAÎCHE 30 %") == "crème fraÎche 30 %");
     CHECK(lowerAscii("@[`{") == "@[`{");
-    CHECK(lowerAscii("") == "");
+    CHECK(lowerAscii("").empty());
 }
 
 TEST_CASE("splitting keeps the empty pieces", "[support]") {
@@ -71,13 +71,13 @@ TEST_CASE("a quoted text is cut between characters and stays one line", "[suppor
     CHECK(shortened("½½½", 2) == "½½…");
     CHECK(shortened("two\nlines\tand\x7f", 60) == "two lines and ");
     CHECK(shortened("salt", 0) == "…");
-    CHECK(shortened("", 0) == "");
+    CHECK(shortened("", 0).empty());
 }
 
 TEST_CASE("every occurrence is replaced, and the replacement is not read again", "[support]") {
     CHECK(replaced("1 – 2 – 3", "–", "-") == "1 - 2 - 3");
     CHECK(replaced("aaa", "a", "aa") == "aaaaaa");
     CHECK(replaced("salt", "pepper", "x") == "salt");
-    CHECK(replaced("salt", "salt", "") == "");
-    CHECK(replaced("", "a", "b") == "");
+    CHECK(replaced("salt", "salt", "").empty());
+    CHECK(replaced("", "a", "b").empty());
 }
