@@ -1,3 +1,4 @@
+# shellcheck shell=bash
 # What run.sh and test.sh share; sourced, not run. Sets `root`, the folder of the source tree.
 
 root=$(CDPATH='' cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd)

@@ -1,3 +1,4 @@
+# shellcheck shell=bash disable=SC2154
 # The checks of the stage "lint" of test.sh; sourced, not run. Needs `root` from common.sh.
 
 # A checkout may belong to another user than the one who tests it.
@@ -57,4 +58,8 @@ check_tidy() {
 
 check_format() {
     all_sources cpp h | (cd -- "$root" && xargs -r clang-format-14 --dry-run --Werror)
+}
+
+check_scripts() {
+    (cd -- "$root" && shellcheck --external-sources packaging/*.sh .ci/run)
 }

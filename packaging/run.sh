@@ -3,6 +3,7 @@
 #   packaging/run.sh                     shows the demo and writes its panel as PDF
 #   packaging/run.sh -- ARGUMENTS...     runs nettare with these arguments
 set -euo pipefail
+# shellcheck source=packaging/common.sh
 . "$(dirname -- "${BASH_SOURCE[0]}")/common.sh"
 
 program=$root/build/release/bin/nettare

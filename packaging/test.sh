@@ -1,14 +1,18 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds, and tests in stages. The stage "plain" always runs; each flag adds one:
+# Installs what is missing, builds, and tests in stages. The stage "plain" always runs; each flag
+# adds one:
 #   --asan    the same tests under AddressSanitizer and UndefinedBehaviorSanitizer
-#   --lint    clang++ build, clang-tidy on changed files, clang-format, g++ build without unity files
+#   --lint    clang-format, shellcheck, clang++ build, clang-tidy on changed files, and a g++ build
+#             file by file
 #   --slow    the tests labelled slow
 #   --start-within MINUTES    starts no further stage later than that
 # LINT_BASE=COMMIT names what "changed" compares with (else the merge base with origin/main, or
 # HEAD~20); LINT_ALL=1 checks every file. The last line is "N passed, N failed" over all stages.
 set -euo pipefail
 exec </dev/null
+# shellcheck source=packaging/common.sh
 . "$(dirname -- "${BASH_SOURCE[0]}")/common.sh"
+# shellcheck source=packaging/lint.sh
 . "$root/packaging/lint.sh"
 
 passed=0
@@ -79,6 +83,7 @@ stage_asan() {
 
 stage_lint() {
     run_step "clang-format" check_format || true
+    run_step "shellcheck" check_scripts || true
     if run_step "build with clang++" build_preset clang; then
         run_step "clang-tidy" check_tidy || true
     fi
