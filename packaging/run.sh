@@ -11,7 +11,9 @@ program=$root/build/release/bin/nettare
 build_program() {
     local log=$root/build/release.log
     mkdir -p "$root/build"
-    echo "Building nettare (the first time takes some minutes)" >&2
+    if [ ! -x "$program" ]; then
+        echo "Building nettare; the first time takes some minutes." >&2
+    fi
     in_root cmake --preset release >"$log" 2>&1 ||
         { cat "$log" >&2; stop "the release build could not be configured; the reason stands above."; }
     in_root cmake --build --preset release >"$log" 2>&1 ||
