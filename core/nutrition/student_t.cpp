@@ -1,0 +1,25 @@
+#include "core/nutrition/student_t.h"
+
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
+#include <cmath>
+
+#include "core/quantity/decimal.h"
+
+namespace nettare {
+
+double studentT(double probability, double freedom) {
+    if (std::isinf(freedom))
+        return boost::math::quantile(boost::math::normal_distribution<double>{}, probability);
+    return boost::math::quantile(boost::math::students_t_distribution<double>{freedom},
+                                 probability);
+}
+
+double coverageFactor(double freedom) {
+    const double t = studentT(0.975, freedom);
+    int digitsBefore = 0;
+    for (double rest = t; rest >= 1; rest /= 10) ++digitsBefore;
+    return roundedToStep(Decimal::fromDouble(t), Decimal{1, digitsBefore - 4}).value();
+}
+
+}  // namespace nettare

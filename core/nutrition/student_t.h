@@ -1,0 +1,13 @@
+#pragma once
+
+namespace nettare {
+
+/// Quantile of Student's t for that many degrees of freedom (> 0, infinity for the normal), by
+/// Boost.Math.
+[[nodiscard]] double studentT(double probability, double freedom);
+
+/// Factor of a 95 % interval, t(0.975; freedom), at four significant digits, so that it is the same
+/// number on every compiler.
+[[nodiscard]] double coverageFactor(double freedom);
+
+}  // namespace nettare
