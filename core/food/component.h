@@ -62,6 +62,7 @@ struct ComponentFacts {
     std::string_view tagname;  ///< "ENERC_KCAL"
     std::string_view unit;     ///< "kcal", "kJ", "g", "mg" or "µg"
     std::string_view name;     ///< "energy"
+    int decimals;              ///< that people read: 0 for kcal, 1 for g (common practice)
 };
 
 /// All components in their order.

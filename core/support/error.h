@@ -41,6 +41,7 @@ enum class ErrorCode {
     AmountNotPositive,
     AmountTooLong,
     RangeReversed,
+    RangeNotAllowed,
     UnknownUnit,
     UnitNotOfKind,
     NegativeMass,
@@ -59,6 +60,7 @@ enum class ErrorCode {
     NothingWeighed,
     // ways to grams
     NoWayToGrams,
+    NoYield,
     WayNotOpen,
     PiecesNotAmong,
     // residues and cooked weight
@@ -70,6 +72,7 @@ enum class ErrorCode {
     LabelAmountUnreadable,
     LabelServingMissing,
     // figures and panels
+    RecipeMissing,
     RecipeCycle,
     NestingTooDeep,
     PanelLineOpen,

@@ -1,0 +1,133 @@
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/food/label_facts.h"
+#include "core/food/table_food.h"
+#include "core/quantity/amount.h"
+#include "core/recipe/recipe_document.h"
+#include "core/support/result.h"
+#include "core/weighing/indication.h"
+#include "core/weighing/series.h"
+
+namespace nettare {
+
+/// A food with all that is known of it. Two entries of one identity are one food.
+struct Food {
+    std::string name;
+    std::string identity;
+    std::optional<TableFood> table;
+    std::optional<LabelFacts> label;
+    std::vector<StatedValue> stated;
+    AddedSugars addedSugars;
+    bool addedSugarsGiven = false;  ///< by the document; else by the table row
+    bool plant = false;
+};
+
+/// A series with its readings resolved to indices of Dossier::readings.
+struct SeriesData {
+    std::string id, name;
+    SeriesKind kind = SeriesKind::PerPiece;
+    std::string of;
+    std::vector<std::size_t> readings;
+    std::vector<std::pair<std::size_t, std::size_t>> pairs;  ///< before, after
+};
+
+/// What a line is made of: a food or a kept recipe of the same dossier.
+struct FoodIndex {
+    std::size_t index;
+};
+struct RecipeIndex {
+    std::size_t index;
+};
+
+struct Line {
+    std::string id;
+    Amount amount{Fraction{1}, Fraction{1}, "1"};
+    const Unit* unit = nullptr;  ///< null where the line counts pieces
+    std::string piece;           ///< the piece word; empty where a unit is given
+    std::variant<FoodIndex, RecipeIndex> what;
+    std::string name;  ///< of the food, as this document calls it
+    std::string preparation, size;
+    bool asPurchased = false;
+    std::vector<std::size_t> weighed;
+    double weighedFactor = 1;  ///< amount / amount weighed for
+    struct SeriesRef {
+        std::size_t series;
+        SeriesUse use;
+    };
+    std::optional<SeriesRef> series;
+    std::optional<std::size_t> trim;
+    std::optional<AssumedGrams> assumed;
+    std::optional<Way> way;
+    std::string pointer;  ///< where the line stands, for errors
+};
+
+struct Residue {
+    ResidueKind kind = ResidueKind::Line;
+    std::vector<std::size_t> lines;
+    std::optional<std::size_t> food;
+    std::vector<std::size_t> readings;
+    std::string pointer;
+};
+
+/// One recipe of a dossier, resolved.
+struct Recipe {
+    std::string file, title;
+    Fraction pieces{1};
+    std::string pieceWord, piecesWord;
+    std::optional<Fraction> portionPieces;
+    std::optional<Decimal> portionGrams;
+    std::vector<Line> lines;
+    std::vector<Residue> residues;
+    std::vector<std::size_t> cooked, notEaten;  ///< readings; cooked empty = not weighed
+    std::vector<TargetEntry> targets;
+    Assumptions assumptions;
+};
+
+/// Everything that figures depend on: figures = f(dossier). All references are indices. The recipe
+/// asked for is the first; kept recipes used as ingredients follow it, each once.
+struct Dossier {
+    std::vector<Scale> scales;
+    std::vector<Vessel> vessels;
+    std::vector<Indication> indications;
+    std::vector<Reading> readings;
+    std::vector<SeriesData> series;
+    std::vector<Food> foods;
+    std::vector<Recipe> recipes;
+
+    [[nodiscard]] const Recipe& main() const { return recipes.front(); }
+};
+
+/// Gives the row of a public table; nothing where the table has no such number.
+using FoodLookup = std::function<Result<std::optional<TableFood>>(const TableRow&)>;
+
+/// A document with the name of the file it came from.
+struct LoadedRecipe {
+    std::string file;
+    RecipeDocument document;
+};
+
+/// Opens the document that a food of `fromFile` names as its recipe.
+using RecipeLookup =
+    std::function<Result<LoadedRecipe>(const std::string& reference, const std::string& fromFile)>;
+
+/// Resolves a document and the kept recipes it uses: references to indices, amounts to exact
+/// numbers, units by the document's measures. Refuses what refers to nothing, recipes that contain
+/// themselves (RecipeCycle, the path named) and nesting deeper than eight. Errors carry file and
+/// pointer.
+[[nodiscard]] Result<Dossier> makeDossier(const LoadedRecipe& recipe, const FoodLookup& foods,
+                                          const RecipeLookup& recipes);
+
+inline constexpr std::size_t kRecipeNesting = 8;
+
+/// Net weight of a reading in grams, exactly in decimal before the one conversion.
+[[nodiscard]] double netGrams(const Dossier& dossier, const Reading& reading);
+
+}  // namespace nettare

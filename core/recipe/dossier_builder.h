@@ -1,0 +1,69 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/recipe/dossier.h"
+
+namespace nettare {
+
+/// The work of makeDossier(): adds one document after the other. Each part notes the first error.
+class DossierBuilder {
+public:
+    DossierBuilder(const FoodLookup& foods, const RecipeLookup& recipes)
+        : foodLookup_{foods}, recipeLookup_{recipes} {}
+
+    /// Adds a document and what it uses; answers the index of its recipe.
+    Result<std::size_t> add(const LoadedRecipe& loaded);
+    Dossier take() { return std::move(dossier_); }
+
+private:
+    using Ids = std::map<std::string, std::size_t, std::less<>>;
+
+    /// The ids of the document that is being added.
+    struct Names {
+        Ids scales, vessels, indications, readings, series, foods, lines;
+    };
+    struct FoodOrRecipe {
+        std::variant<FoodIndex, RecipeIndex> what;
+        std::string name;
+    };
+    struct Scope {
+        const LoadedRecipe& loaded;
+        Names names;
+        std::vector<FoodOrRecipe> foods;
+    };
+
+    void addScales(Scope& scope);
+    void addIndications(Scope& scope);
+    void addReadings(Scope& scope);
+    void addSeries(Scope& scope);
+    void checkReading(const Reading& reading, const std::string& pointer);
+    void addFoods(Scope& scope);
+    void addFood(Scope& scope, const FoodEntry& entry, const std::string& pointer);
+    std::optional<LabelFacts> label(const FoodEntry& entry, const std::string& pointer);
+    void addLines(Scope& scope, Recipe& recipe);
+    Line line(Scope& scope, const LineEntry& entry, const std::string& pointer);
+    void bindSeries(Scope& scope, const LineEntry& entry, Line& line);
+    void addResidues(Scope& scope, Recipe& recipe);
+    void addYield(Scope& scope, Recipe& recipe);
+
+    void note(const Error& error);
+    void name(Ids& ids, const std::string& id, std::size_t index, const std::string& pointer);
+    std::size_t find(const Ids& ids, const std::string& id, const std::string& pointer);
+    std::vector<std::size_t> findAll(const Ids& ids, const std::vector<std::string>& wanted,
+                                     const std::string& pointer);
+    Amount amount(const std::string& text, const std::string& pointer);
+    Fraction count(const std::string& text, const std::string& pointer);
+
+    const FoodLookup& foodLookup_;
+    const RecipeLookup& recipeLookup_;
+    Dossier dossier_;
+    std::vector<std::string> open_;            ///< files being added, outermost first
+    std::map<std::string, std::size_t> done_;  ///< file to index of its recipe
+    Ids foodsByIdentity_;
+    std::optional<Error> failure_;
+};
+
+}  // namespace nettare

@@ -1,0 +1,100 @@
+#include <algorithm>
+
+#include "core/recipe/dossier.h"
+#include "core/recipe/dossier_builder.h"
+#include "core/support/json.h"
+
+namespace nettare {
+
+void DossierBuilder::note(const Error& error) {
+    if (!failure_) failure_ = error;
+}
+
+void DossierBuilder::name(Ids& ids, const std::string& id, std::size_t index,
+                          const std::string& pointer) {
+    if (!ids.emplace(id, index).second)
+        note(Error{ErrorCode::DuplicateId}.with("found", id).at(pointer + "/id"));
+}
+
+std::size_t DossierBuilder::find(const Ids& ids, const std::string& id,
+                                 const std::string& pointer) {
+    const auto found = ids.find(id);
+    if (found != ids.end()) return found->second;
+    note(Error{ErrorCode::UnknownReference}.with("found", id).at(pointer));
+    return 0;
+}
+
+std::vector<std::size_t> DossierBuilder::findAll(const Ids& ids,
+                                                 const std::vector<std::string>& wanted,
+                                                 const std::string& pointer) {
+    std::vector<std::size_t> found;
+    for (const std::string& id : wanted) {
+        const std::string place = pointerTo(pointer, found.size());
+        const std::size_t index = find(ids, id, place);
+        if (std::ranges::find(found, index) != found.end())
+            note(Error{ErrorCode::DuplicateId}.with("found", id).at(place));
+        found.push_back(index);
+    }
+    return found;
+}
+
+Amount DossierBuilder::amount(const std::string& text, const std::string& pointer) {
+    const auto read = readAmount(text);
+    if (read) return *read;
+    note(read.error().at(pointer));
+    return {Fraction{1}, Fraction{1}, text};
+}
+
+Fraction DossierBuilder::count(const std::string& text, const std::string& pointer) {
+    const Amount read = amount(text, pointer);
+    if (read.isRange()) note(Error{ErrorCode::RangeNotAllowed}.with("found", text).at(pointer));
+    return read.low();
+}
+
+void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
+    const RecipeDocument& document = scope.loaded.document;
+    recipe.file = scope.loaded.file;
+    recipe.title = document.title;
+    recipe.pieces = count(document.pieces, "/makes/pieces");
+    recipe.pieceWord = document.pieceWord;
+    recipe.piecesWord = document.piecesWord;
+    if (document.portionPieces)
+        recipe.portionPieces = count(*document.portionPieces, "/portion/pieces");
+    recipe.portionGrams = document.portionGrams;
+    recipe.targets = document.targets;
+    recipe.assumptions = document.assumptions;
+}
+
+Result<std::size_t> DossierBuilder::add(const LoadedRecipe& loaded) {
+    const std::size_t index = dossier_.recipes.size();
+    dossier_.recipes.emplace_back();
+    open_.push_back(loaded.file);
+    Scope scope{loaded, {}, {}};
+    addScales(scope);
+    addIndications(scope);
+    addReadings(scope);
+    addSeries(scope);
+    addFoods(scope);
+    Recipe recipe;
+    addYield(scope, recipe);
+    addLines(scope, recipe);
+    addResidues(scope, recipe);
+    open_.pop_back();
+    if (failure_) {
+        if (failure_->file.empty()) failure_->file = loaded.file;
+        return fail(*failure_);
+    }
+    dossier_.recipes[index] = std::move(recipe);
+    done_.emplace(loaded.file, index);
+    return index;
+}
+
+Result<Dossier> makeDossier(const LoadedRecipe& recipe, const FoodLookup& foods,
+                            const RecipeLookup& recipes) {
+    DossierBuilder builder{foods, recipes};
+    const auto added = builder.add(recipe);
+    if (!added) return fail(added.error());
+    return builder.take();
+}
+
+}  // namespace nettare

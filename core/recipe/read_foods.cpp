@@ -1,0 +1,103 @@
+#include "core/recipe/read_parts.h"
+#include "core/recipe/read_recipe.h"
+#include "core/recipe/words.h"
+
+namespace nettare {
+
+namespace {
+
+TableRow readTableRow(ObjectReader& food) {
+    ObjectReader reader = food.object("table");
+    TableRow row;
+    row.table = reader.id("table");
+    row.release = reader.id("release");
+    row.number = reader.id("number");
+    reader.finish();
+    return row;
+}
+
+LabelEntry readLabel(ObjectReader& food) {
+    ObjectReader reader = food.object("label");
+    LabelEntry label;
+    label.rules = reader.oneOf("rules", kRulesWords);
+    label.servingGrams = reader.decimal("serving_grams", Sign::Positive);
+    ObjectReader serving = reader.object("serving");
+    label.householdAmount = serving.text("amount", kAmountLength);
+    label.householdUnit = serving.text("unit", kNameLength);
+    serving.finish();
+    for (const auto& [json, pointer] : reader.items("declares", 1, kComponentCount)) {
+        ObjectReader line{json, pointer, reader.failure()};
+        const Component component = readComponent(line);
+        label.amounts.push_back({component, line.text("printed", kAmountLength)});
+        line.finish();
+    }
+    reader.finish();
+    return label;
+}
+
+StatedValue readStated(ObjectReader& reader) {
+    StatedValue value{};
+    value.component = readComponent(reader);
+    value.per100g = reader.decimal("per_100g", Sign::NotNegative);
+    value.within = reader.optionalDecimal("within", Sign::NotNegative);
+    value.reason = reader.text("reason", kNameLength);
+    reader.finish();
+    return value;
+}
+
+AddedSugarsEntry readAddedSugars(ObjectReader& food) {
+    ObjectReader reader = food.object("added_sugars");
+    AddedSugarsEntry added{};
+    added.kind = reader.oneOf("kind", kAddedSugarWords);
+    if (added.kind == AddedSugarKind::Stated)
+        added.per100g = reader.decimal("per_100g", Sign::NotNegative);
+    added.reason = reader.text("reason", kNameLength);
+    reader.finish();
+    return added;
+}
+
+/// What the food is, as canonical text: its object without id and name, so that two entries of one
+/// food are one food.
+std::string identityOf(const Json& json) {
+    Json bare = Json::object();
+    for (const JsonMember& member : *json.members())
+        if (member.key != "id" && member.key != "name") bare.set(member.key, member.value);
+    return writeJson(bare);
+}
+
+FoodEntry readFood(ObjectReader& reader, const Json& json) {
+    FoodEntry food;
+    food.id = reader.id("id");
+    food.name = reader.text("name", kNameLength);
+    food.recipe = reader.optionalText("recipe", kNameLength);
+    const bool table = reader.has("table");
+    const bool label = reader.has("label");
+    const bool stated = reader.has("stated");
+    if (table) food.table = readTableRow(reader);
+    if (label) food.label = readLabel(reader);
+    for (const auto& [value, pointer] : reader.items("stated", stated ? 1 : 0, kComponentCount)) {
+        ObjectReader entry{value, pointer, reader.failure()};
+        food.stated.push_back(readStated(entry));
+    }
+    if (reader.has("added_sugars")) food.addedSugars = readAddedSugars(reader);
+    food.plant = reader.optionalFlag("plant");
+    reader.finish();
+    const bool composed = table || label || stated;
+    if (!reader.failure() && composed == food.recipe.has_value()) {
+        reader.failure() = Error{ErrorCode::OneOfNeeded}.at(reader.pointer());
+        reader.failure()->values.push_back({"known", "table, label, stated; or recipe alone"});
+    }
+    if (!reader.failure()) food.identity = identityOf(json);
+    return food;
+}
+
+}  // namespace
+
+void readFoods(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("foods", 1, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        document.foods.push_back(readFood(reader, json));
+    }
+}
+
+}  // namespace nettare

@@ -1,0 +1,101 @@
+#include "core/recipe/read_parts.h"
+#include "core/recipe/read_recipe.h"
+#include "core/recipe/words.h"
+
+namespace nettare {
+
+namespace {
+
+SeriesBinding readBinding(ObjectReader& line) {
+    ObjectReader reader = line.object("series");
+    SeriesBinding binding;
+    binding.series = reader.id("id");
+    binding.use = reader.oneOf("use", kUseWords);
+    reader.finish();
+    return binding;
+}
+
+AssumedGrams readAssumed(ObjectReader& line) {
+    ObjectReader reader = line.object("assumed");
+    AssumedGrams assumed;
+    assumed.grams = reader.decimal("grams", Sign::Positive);
+    assumed.within = reader.decimal("within", Sign::NotNegative);
+    assumed.reason = reader.text("reason", kNameLength);
+    reader.finish();
+    return assumed;
+}
+
+LineEntry readLine(ObjectReader& reader) {
+    LineEntry line;
+    line.id = reader.id("id");
+    line.amount = reader.text("amount", kAmountLength);
+    static constexpr std::array<std::string_view, 2> kUnits{"unit", "piece"};
+    if (reader.exactlyOneOf(kUnits) == 0)
+        line.unit = readUnitSymbol(reader, "unit");
+    else
+        line.piece = reader.text("piece", kNameLength);
+    line.food = reader.id("food");
+    line.preparation = reader.optionalText("preparation", kNameLength).value_or("");
+    line.size = reader.optionalText("size", kNameLength).value_or("");
+    line.asPurchased = reader.optionalFlag("as_purchased");
+    line.weighed = reader.optionalIds("weighed", kMostEntries);
+    line.weighedFor = reader.optionalText("weighed_for", kAmountLength);
+    if (reader.has("series")) line.series = readBinding(reader);
+    line.trim = reader.optionalId("trim");
+    if (reader.has("assumed")) line.assumed = readAssumed(reader);
+    if (reader.has("way")) line.way = reader.oneOf("way", kWayWords);
+    reader.finish();
+    return line;
+}
+
+void readResidues(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("residues", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        ResidueEntry residue{};
+        static constexpr std::array<std::string_view, 4> kKinds{"line", "mixture", "drip",
+                                                                "unknown"};
+        switch (reader.exactlyOneOf(kKinds)) {
+            case 0:
+                residue.kind = ResidueKind::Line;
+                residue.lines = {reader.id("line")};
+                break;
+            case 1:
+                residue.kind = ResidueKind::Mixture;
+                residue.lines = reader.ids("mixture", kMostEntries);
+                break;
+            case 2:
+                residue.kind = ResidueKind::Drip;
+                residue.food = reader.id("drip");
+                break;
+            default:
+                residue.kind = ResidueKind::Unknown;
+                static_cast<void>(reader.optionalFlag("unknown"));
+        }
+        residue.readings = reader.ids("readings", kMostEntries);
+        reader.finish();
+        document.residues.push_back(residue);
+    }
+}
+
+void readCooked(ObjectReader& root, RecipeDocument& document) {
+    if (!root.has("cooked")) return;
+    ObjectReader reader = root.object("cooked");
+    CookedEntry cooked;
+    cooked.readings = reader.ids("readings", kMostEntries);
+    cooked.notEaten = reader.optionalIds("not_eaten", kMostEntries);
+    reader.finish();
+    document.cooked = cooked;
+}
+
+}  // namespace
+
+void readLines(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("lines", 1, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        document.lines.push_back(readLine(reader));
+    }
+    readResidues(root, document);
+    readCooked(root, document);
+}
+
+}  // namespace nettare

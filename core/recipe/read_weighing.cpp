@@ -1,0 +1,134 @@
+#include "core/recipe/read_parts.h"
+#include "core/recipe/read_recipe.h"
+#include "core/recipe/words.h"
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+bool digitsFrom(std::string_view text, std::size_t start, std::size_t count) {
+    if (text.size() < start + count) return false;
+    const std::string_view part = text.substr(start, count);
+    return part.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+/// "2026-03-07T18:12:09+01:00": ISO 8601 extended form, seconds optional, offset or Z needed.
+bool isTimeForm(std::string_view text) {
+    const bool day = digitsFrom(text, 0, 4) && text[4] == '-' && digitsFrom(text, 5, 2) &&
+                     text[7] == '-' && digitsFrom(text, 8, 2) && text.size() > 16 &&
+                     text[10] == 'T';
+    if (!day || !digitsFrom(text, 11, 2) || text[13] != ':' || !digitsFrom(text, 14, 2))
+        return false;
+    std::string_view rest = text.substr(16);
+    if (rest.starts_with(':') && digitsFrom(rest, 1, 2)) rest.remove_prefix(3);
+    if (rest == "Z") return true;
+    return rest.size() == 6 && (rest[0] == '+' || rest[0] == '-') && digitsFrom(rest, 1, 2) &&
+           rest[3] == ':' && digitsFrom(rest, 4, 2);
+}
+
+std::string readTime(ObjectReader& reader) {
+    const std::string at = reader.optionalText("at", kAmountLength).value_or("");
+    if (!reader.failure() && !at.empty() && !isTimeForm(at))
+        reader.failure() =
+            Error{ErrorCode::NotATime}.with("found", at).at(pointerTo(reader.pointer(), "at"));
+    return at;
+}
+
+/// A whole number of pieces from 1 to 9999, as text.
+int readPieces(ObjectReader& reader) {
+    const auto text = reader.optionalText("pieces", kAmountLength);
+    if (!text || reader.failure()) return 1;
+    const bool whole =
+        text->size() <= 4 && digitsFrom(*text, 0, text->size()) && text->front() != '0';
+    if (!whole)
+        reader.failure() = Error{ErrorCode::OutOfRange}
+                               .with("found", *text)
+                               .with("low", "1")
+                               .with("high", "9999")
+                               .at(pointerTo(reader.pointer(), "pieces"));
+    return whole ? static_cast<int>(Decimal::read(*text)->coefficient()) : 1;
+}
+
+void readScales(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("scales", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        ScaleEntry scale;
+        scale.id = reader.id("id");
+        scale.name = reader.text("name", kNameLength);
+        scale.unit = readUnitSymbol(reader, "unit");
+        scale.readability = reader.decimal("readability", Sign::Positive);
+        scale.calibration = reader.optionalDecimal("calibration", Sign::NotNegative);
+        reader.finish();
+        document.scales.push_back(scale);
+    }
+    for (const auto& [json, pointer] : root.items("vessels", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        VesselEntry vessel;
+        vessel.id = reader.id("id");
+        vessel.name = reader.text("name", kNameLength);
+        vessel.scale = reader.id("scale");
+        vessel.tare = reader.decimal("tare", Sign::NotNegative);
+        reader.finish();
+        document.vessels.push_back(vessel);
+    }
+}
+
+void readReadings(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("indications", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        IndicationEntry indication;
+        indication.id = reader.id("id");
+        indication.scale = reader.id("scale");
+        indication.shown = reader.decimal("shown", Sign::Any);
+        indication.state = reader.oneOf("state", kStateWords);
+        indication.at = readTime(reader);
+        reader.finish();
+        document.indications.push_back(indication);
+    }
+    for (const auto& [json, pointer] : root.items("readings", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        ReadingEntry reading;
+        reading.id = reader.id("id");
+        reading.gross = reader.id("gross");
+        static constexpr std::array<std::string_view, 2> kTares{"tare", "vessel"};
+        reader.exactlyOneOf(kTares);
+        reading.tare = reader.optionalId("tare");
+        reading.vessel = reader.optionalId("vessel");
+        reading.pieces = readPieces(reader);
+        reader.finish();
+        document.readings.push_back(reading);
+    }
+}
+
+void readSeries(ObjectReader& root, RecipeDocument& document) {
+    for (const auto& [json, pointer] : root.items("series", 0, kMostEntries)) {
+        ObjectReader reader{json, pointer, root.failure()};
+        SeriesEntry series;
+        series.id = reader.id("id");
+        series.name = reader.text("name", kNameLength);
+        series.kind = reader.oneOf("kind", kSeriesWords);
+        if (series.kind == SeriesKind::Ratio) {
+            for (const auto& [pair, place] : reader.items("pairs", 1, kMostEntries)) {
+                ObjectReader both{pair, place, root.failure()};
+                series.pairs.push_back({both.id("before"), both.id("after")});
+                both.finish();
+            }
+        } else {
+            series.of = reader.text("of", kNameLength);
+            series.readings = reader.ids("readings", kMostEntries);
+        }
+        reader.finish();
+        document.series.push_back(series);
+    }
+}
+
+}  // namespace
+
+void readWeighing(ObjectReader& root, RecipeDocument& document) {
+    readScales(root, document);
+    readReadings(root, document);
+    readSeries(root, document);
+}
+
+}  // namespace nettare

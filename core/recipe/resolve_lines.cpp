@@ -1,0 +1,100 @@
+#include "core/recipe/dossier_builder.h"
+#include "core/support/json.h"
+
+namespace nettare {
+
+void DossierBuilder::bindSeries(Scope& scope, const LineEntry& entry, Line& line) {
+    if (entry.series) {
+        const std::string place = line.pointer + "/series/id";
+        const std::size_t index = find(scope.names.series, entry.series->series, place);
+        line.series = Line::SeriesRef{index, entry.series->use};
+        if (failure_) return;
+        const SeriesData& series = dossier_.series[index];
+        const bool matches =
+            series.kind == SeriesKind::PerPiece     ? entry.piece.value_or("") == series.of
+            : series.kind == SeriesKind::PerMeasure ? entry.unit.value_or("") == series.of
+                                                    : false;
+        if (!matches)
+            note(Error{ErrorCode::SeriesKindDiffers}
+                     .with("found", series.id)
+                     .with("of", series.kind == SeriesKind::Ratio ? "a ratio" : series.of)
+                     .with("wanted", entry.piece ? *entry.piece : entry.unit.value_or(""))
+                     .at(place));
+    }
+    if (entry.trim) {
+        line.trim = find(scope.names.series, *entry.trim, line.pointer + "/trim");
+        if (!failure_ && dossier_.series[*line.trim].kind != SeriesKind::Ratio)
+            note(Error{ErrorCode::SeriesKindDiffers}
+                     .with("found", *entry.trim)
+                     .with("of", dossier_.series[*line.trim].of)
+                     .with("wanted", "a ratio")
+                     .at(line.pointer + "/trim"));
+    }
+}
+
+Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::string& pointer) {
+    Line line;
+    line.id = entry.id;
+    line.pointer = pointer;
+    line.amount = amount(entry.amount, pointer + "/amount");
+    if (entry.unit) line.unit = findUnit(*entry.unit, scope.loaded.document.measures);
+    line.piece = entry.piece.value_or("");
+    const std::size_t food = find(scope.names.foods, entry.food, pointer + "/food");
+    if (!failure_) {
+        line.what = scope.foods[food].what;
+        line.name = scope.foods[food].name;
+    }
+    line.preparation = entry.preparation;
+    line.size = entry.size;
+    line.asPurchased = entry.asPurchased;
+    line.weighed = findAll(scope.names.readings, entry.weighed, pointer + "/weighed");
+    if (entry.weighedFor)
+        line.weighedFactor =
+            line.amount.middle() / amount(*entry.weighedFor, pointer + "/weighed_for").middle();
+    bindSeries(scope, entry, line);
+    line.assumed = entry.assumed;
+    line.way = entry.way;
+    return line;
+}
+
+void DossierBuilder::addLines(Scope& scope, Recipe& recipe) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.lines.size() && !failure_; ++i) {
+        const std::string pointer = pointerTo("/lines", i);
+        name(scope.names.lines, document.lines[i].id, i, pointer);
+        recipe.lines.push_back(line(scope, document.lines[i], pointer));
+    }
+}
+
+void DossierBuilder::addResidues(Scope& scope, Recipe& recipe) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.residues.size() && !failure_; ++i) {
+        const ResidueEntry& entry = document.residues[i];
+        Residue residue;
+        residue.kind = entry.kind;
+        residue.pointer = pointerTo("/residues", i);
+        residue.lines =
+            findAll(scope.names.lines, entry.lines,
+                    residue.pointer + (entry.kind == ResidueKind::Line ? "/line" : "/mixture"));
+        if (entry.food) {
+            const std::size_t food =
+                find(scope.names.foods, *entry.food, residue.pointer + "/drip");
+            const auto* index =
+                failure_ ? nullptr : std::get_if<FoodIndex>(&scope.foods[food].what);
+            if (index != nullptr)
+                residue.food = index->index;
+            else
+                note(Error{ErrorCode::UnknownReference}
+                         .with("found", *entry.food)
+                         .at(residue.pointer + "/drip"));
+        }
+        residue.readings =
+            findAll(scope.names.readings, entry.readings, residue.pointer + "/readings");
+        recipe.residues.push_back(std::move(residue));
+    }
+    if (!document.cooked) return;
+    recipe.cooked = findAll(scope.names.readings, document.cooked->readings, "/cooked/readings");
+    recipe.notEaten = findAll(scope.names.readings, document.cooked->notEaten, "/cooked/not_eaten");
+}
+
+}  // namespace nettare

@@ -1,0 +1,125 @@
+#include "core/recipe/dossier_builder.h"
+#include "core/support/json.h"
+
+namespace nettare {
+
+namespace {
+
+const Unit& unitOf(const Dossier& dossier, const Reading& reading) {
+    return *dossier.scales[dossier.indications[reading.gross].scale].unit;
+}
+
+Decimal shownTare(const Dossier& dossier, const Reading& reading) {
+    if (const auto* vessel = std::get_if<Reading::KnownTare>(&reading.tare))
+        return dossier.vessels[vessel->vessel].tare;
+    return dossier.indications[std::get<Reading::ShownTare>(reading.tare).indication].shown;
+}
+
+std::size_t tareScale(const Dossier& dossier, const Reading& reading) {
+    if (const auto* vessel = std::get_if<Reading::KnownTare>(&reading.tare))
+        return dossier.vessels[vessel->vessel].scale;
+    return dossier.indications[std::get<Reading::ShownTare>(reading.tare).indication].scale;
+}
+
+}  // namespace
+
+double netGrams(const Dossier& dossier, const Reading& reading) {
+    const Decimal net = dossier.indications[reading.gross].shown.minus(shownTare(dossier, reading));
+    return massOf(net.value(), unitOf(dossier, reading)).grams();
+}
+
+void DossierBuilder::addScales(Scope& scope) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.scales.size(); ++i) {
+        const ScaleEntry& entry = document.scales[i];
+        const std::string pointer = pointerTo("/scales", i);
+        name(scope.names.scales, entry.id, dossier_.scales.size(), pointer);
+        const Unit* unit = findUnit(entry.unit, document.measures);
+        if (unit == nullptr || unit->kind != UnitKind::Mass)
+            note(Error{ErrorCode::UnitNotOfKind}.with("found", entry.unit).at(pointer + "/unit"));
+        dossier_.scales.push_back({entry.id, entry.name, unit, entry.readability,
+                                   entry.calibration ? entry.calibration->value() : 0});
+    }
+    for (std::size_t i = 0; i < document.vessels.size(); ++i) {
+        const VesselEntry& entry = document.vessels[i];
+        const std::string pointer = pointerTo("/vessels", i);
+        name(scope.names.vessels, entry.id, dossier_.vessels.size(), pointer);
+        const std::size_t scale = find(scope.names.scales, entry.scale, pointer + "/scale");
+        dossier_.vessels.push_back({entry.id, entry.name, scale, entry.tare});
+    }
+}
+
+void DossierBuilder::addIndications(Scope& scope) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.indications.size(); ++i) {
+        const IndicationEntry& entry = document.indications[i];
+        const std::string pointer = pointerTo("/indications", i);
+        name(scope.names.indications, entry.id, dossier_.indications.size(), pointer);
+        const std::size_t scale = find(scope.names.scales, entry.scale, pointer + "/scale");
+        dossier_.indications.push_back({entry.id, scale, entry.shown, entry.state, entry.at});
+    }
+}
+
+void DossierBuilder::checkReading(const Reading& reading, const std::string& pointer) {
+    if (failure_) return;
+    const Scale& tareOn = dossier_.scales[tareScale(dossier_, reading)];
+    if (unitOf(dossier_, reading).symbol != tareOn.unit->symbol) {
+        note(Error{ErrorCode::ReadingUnitsDiffer}.with("found", reading.id).at(pointer));
+        return;
+    }
+    const Decimal gross = dossier_.indications[reading.gross].shown;
+    const Decimal tare = shownTare(dossier_, reading);
+    if (gross < tare)
+        note(Error{ErrorCode::NetNegative}
+                 .with("found", reading.id)
+                 .with("gross", gross.text())
+                 .with("tare", tare.text())
+                 .at(pointer));
+}
+
+void DossierBuilder::addReadings(Scope& scope) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.readings.size(); ++i) {
+        const ReadingEntry& entry = document.readings[i];
+        const std::string pointer = pointerTo("/readings", i);
+        name(scope.names.readings, entry.id, dossier_.readings.size(), pointer);
+        Reading reading;
+        reading.id = entry.id;
+        reading.gross = find(scope.names.indications, entry.gross, pointer + "/gross");
+        if (entry.vessel)
+            reading.tare =
+                Reading::KnownTare{find(scope.names.vessels, *entry.vessel, pointer + "/vessel")};
+        else if (entry.tare)
+            reading.tare =
+                Reading::ShownTare{find(scope.names.indications, *entry.tare, pointer + "/tare")};
+        reading.pieces = entry.pieces;
+        checkReading(reading, pointer);
+        dossier_.readings.push_back(reading);
+    }
+}
+
+void DossierBuilder::addSeries(Scope& scope) {
+    const RecipeDocument& document = scope.loaded.document;
+    for (std::size_t i = 0; i < document.series.size(); ++i) {
+        const SeriesEntry& entry = document.series[i];
+        const std::string pointer = pointerTo("/series", i);
+        name(scope.names.series, entry.id, dossier_.series.size(), pointer);
+        SeriesData series{entry.id, entry.name, entry.kind, entry.of, {}, {}};
+        series.readings = findAll(scope.names.readings, entry.readings, pointer + "/readings");
+        for (std::size_t p = 0; p < entry.pairs.size(); ++p) {
+            const std::string place = pointerTo(pointer + "/pairs", p);
+            series.pairs.emplace_back(
+                find(scope.names.readings, entry.pairs[p].before, place + "/before"),
+                find(scope.names.readings, entry.pairs[p].after, place + "/after"));
+        }
+        if (!failure_)
+            for (const std::size_t reading : series.readings)
+                if (netGrams(dossier_, dossier_.readings[reading]) <= 0)
+                    note(Error{ErrorCode::NothingWeighed}
+                             .with("found", dossier_.readings[reading].id)
+                             .at(pointer + "/readings"));
+        dossier_.series.push_back(std::move(series));
+    }
+}
+
+}  // namespace nettare

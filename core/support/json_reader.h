@@ -1,0 +1,100 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/quantity/decimal.h"
+#include "core/support/json.h"
+#include "core/support/result.h"
+
+namespace nettare {
+
+/// A word of a document and what it stands for.
+template <class T>
+struct Word {
+    std::string_view word;
+    T meaning;
+};
+
+/// Which decimals a member accepts.
+enum class Sign { Any, NotNegative, Positive };
+
+/// Reads the members of one JSON object, notes the first error with its pointer, and at the end
+/// refuses members that nobody asked for. After an error the answers are empty and mean nothing.
+class ObjectReader {
+public:
+    /// `failure` is shared by all readers of a document and outlives them.
+    ObjectReader(const Json& json, std::string pointer, std::optional<Error>& failure);
+
+    [[nodiscard]] bool has(std::string_view key);
+    /// Text of 1 to `most` code points without control characters.
+    [[nodiscard]] std::string text(std::string_view key, std::size_t most);
+    [[nodiscard]] std::optional<std::string> optionalText(std::string_view key, std::size_t most);
+    /// An identifier: a-z, 0-9 and '-', at most 64, not starting with '-'.
+    [[nodiscard]] std::string id(std::string_view key);
+    [[nodiscard]] std::optional<std::string> optionalId(std::string_view key);
+    /// An array of identifiers, at least one where the key must be there.
+    [[nodiscard]] std::vector<std::string> ids(std::string_view key, std::size_t most);
+    [[nodiscard]] std::vector<std::string> optionalIds(std::string_view key, std::size_t most);
+    /// A decimal string: up to six digits, up to six decimals.
+    [[nodiscard]] Decimal decimal(std::string_view key, Sign sign);
+    [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, Sign sign);
+    [[nodiscard]] bool optionalFlag(std::string_view key);
+
+    template <class T, std::size_t N>
+    [[nodiscard]] T oneOf(std::string_view key, const std::array<Word<T>, N>& known) {
+        const std::string found = text(key, 40);
+        for (const Word<T>& word : known)
+            if (word.word == found) return word.meaning;
+        if (!failure_) note(ErrorCode::NotOneOf, key, found, list(known));
+        return known.front().meaning;
+    }
+
+    /// Exactly one of the keys must be there; answers which.
+    std::size_t exactlyOneOf(std::span<const std::string_view> keys);
+
+    /// The member as an object or the items of an array (of min to max), each with its pointer.
+    [[nodiscard]] ObjectReader object(std::string_view key);
+    struct Item {
+        const Json& json;
+        std::string pointer;
+    };
+    [[nodiscard]] std::vector<Item> items(std::string_view key, std::size_t least,
+                                          std::size_t most);
+
+    /// Refuses members that were not asked for.
+    void finish();
+
+    [[nodiscard]] const std::string& pointer() const { return pointer_; }
+    [[nodiscard]] std::optional<Error>& failure() { return failure_; }
+
+private:
+    template <class T, std::size_t N>
+    static std::string list(const std::array<Word<T>, N>& known) {
+        std::string all;
+        for (const Word<T>& word : known) (all += all.empty() ? "" : ", ") += word.word;
+        return all;
+    }
+
+    const Json* take(std::string_view key, bool needed);
+    void note(ErrorCode code, std::string_view key, std::string_view found = {},
+              std::string_view known = {});
+    std::string checkedText(std::string_view key, const Json& value, std::size_t most);
+
+    const Json& json_;
+    std::string pointer_;
+    std::optional<Error>& failure_;
+    std::vector<std::string_view> asked_;
+};
+
+/// True for the form of identifiers: a-z, 0-9, '-', 1 to 64 characters, not starting with '-'.
+[[nodiscard]] bool isIdentifier(std::string_view text);
+
+/// What a JSON value is, in one word: "text", "number", "object" ...
+[[nodiscard]] std::string_view kindOf(const Json& json);
+
+}  // namespace nettare
