@@ -1,0 +1,49 @@
+#pragma once
+
+#include <vector>
+
+#include "core/nutrition/composition.h"
+#include "core/nutrition/leaves.h"
+
+namespace nettare {
+
+/// The figures of a batch before they are combined: one column per component. Sensitivities to
+/// grams are dense rows [source][component]; a food's own composition moves only a few components,
+/// so its sources stay with the food and are scaled by its total grams. (Dense rows for both were
+/// ten times the numbers.)
+struct Block {
+    PerComponent<double> known{};       ///< sum of the known parts
+    PerComponent<double> missingLow{};  ///< added to `known` it is the lower bound
+    PerComponent<double> missingHigh{};
+    PerComponent<bool> unbounded{};     ///< a missing part has no upper bound
+    PerComponent<double> knownGrams{};  ///< weight whose component is known
+    PerComponent<std::vector<std::size_t>>
+        missingFoods;  ///< indices, in canonical order, each once
+    double totalGrams = 0;
+
+    std::vector<Source> sources;
+    std::vector<double> sensitivities;  ///< [source][component]
+
+    struct FoodPart {
+        std::size_t food;
+        double grams;
+    };
+    std::vector<FoodPart> foods;
+    double scale = 1;  ///< of `foods` grams; known, bounds and rows are scaled already
+
+    [[nodiscard]] double* row(const Source& source);
+};
+
+/// Compositions of all foods of a dossier.
+[[nodiscard]] Result<std::vector<Composition>> compositionsOf(const Dossier& dossier);
+
+/// Amounts of the whole batch and their sensitivities.
+[[nodiscard]] Block batchBlock(const Eaten& eaten, const std::vector<Composition>& compositions);
+
+/// The block times an exact factor: one piece is 1/N of the batch.
+[[nodiscard]] Block scaled(Block block, double factor);
+
+/// The block per `grams` of a weight that is itself uncertain: 100 g, or a portion in grams.
+[[nodiscard]] Block perWeight(Block block, double grams, const LinearForm& weight);
+
+}  // namespace nettare

@@ -1,0 +1,127 @@
+#include "core/nutrition/composition.h"
+
+#include <cmath>
+
+#include "core/label/us_printed_interval.h"
+#include "core/nutrition/composition_parts.h"
+#include "core/nutrition/label_source.h"
+
+namespace nettare {
+
+std::string_view nameOf(Origin origin) {
+    switch (origin) {
+        case Origin::Missing:
+            return "no data";
+        case Origin::Stated:
+            return "stated";
+        case Origin::Label:
+            return "label";
+        case Origin::Table:
+            return "table";
+        case Origin::ByKind:
+            return "zero by kind";
+        case Origin::ByParent:
+            return "zero by its parent";
+        case Origin::AllSugars:
+            return "all of its sugars";
+        case Origin::Converted:
+            return "converted";
+    }
+    return {};
+}
+
+SourceKey compositionKey(std::uint32_t food, Component component) {
+    return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
+}
+
+std::optional<Error> addStated(const Food& food, std::uint32_t index, Composition& composition) {
+    for (const StatedValue& stated : food.stated) {
+        ComponentAmount& amount = composition.amounts[indexOf(stated.component)];
+        if (amount.origin != Origin::Missing)
+            return Error{ErrorCode::DuplicateId}.with("found", factsOf(stated.component).tagname);
+        amount.origin = Origin::Stated;
+        amount.perGram = stated.per100g.value() / 100;
+        const double lastDigit = Decimal{1, -stated.per100g.decimals()}.value();
+        const double width = stated.within ? 2 * stated.within->value() : lastDigit;
+        composition.sources.push_back(
+            {ownSource(compositionKey(index, stated.component), rectangular(width)),
+             {{stated.component, 0.01}}});
+    }
+    return std::nullopt;
+}
+
+namespace {
+
+/// The printed amount as a number; where it is "less than", the middle of what it stands for.
+double printedValue(const std::string& printed, const DecimalInterval& interval) {
+    const auto number = Decimal::read(printed);
+    return number ? number->value() : interval.closed().middle();
+}
+
+/// Grams of a part cannot exceed the grams of the serving.
+double boundedHigh(Component component, double high, double servingGrams) {
+    return factsOf(component).unit == "g" && high > servingGrams ? servingGrams : high;
+}
+
+}  // namespace
+
+std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assumptions& assumptions,
+                              Composition& composition) {
+    if (!food.label) return std::nullopt;
+    const LinearForm serving = servingGrams(*food.label, index);
+    composition.servingGrams = serving.value();
+    composition.servingSource = serving.terms().front().source;
+    const double declaration = assumptions.declarationSpread.value();
+    for (const LabelAmount& line : food.label->amounts) {
+        ComponentAmount& amount = composition.amounts[indexOf(line.component)];
+        const auto interval = usPrintedInterval(line.component, line.printed);
+        if (!interval) return interval.error();
+        if (amount.origin != Origin::Missing) continue;
+        const double value = printedValue(line.printed, *interval);
+        const double low = interval->low.value();
+        const double high = boundedHigh(line.component, interval->high.value(), serving.value());
+        if (low > high)
+            return Error{ErrorCode::LabelAmountImpossible}
+                .with("found", line.printed)
+                .with("component", factsOf(line.component).name);
+        const double off = (low + high) / 2 - value;
+        const double u = std::sqrt((high - low) * (high - low) / 12 + off * off);
+        amount.origin = Origin::Label;
+        amount.onServing = true;
+        amount.perGram = value / serving.value();
+        const double perUnit = 1 / serving.value();
+        composition.sources.push_back(
+            {ownSource(compositionKey(index, line.component), u), {{line.component, perUnit}}});
+        if (declaration > 0)
+            composition.sources.push_back({ownSource({SourceKind::Declaration, index,
+                                                      compositionKey(index, line.component).second},
+                                                     rectangular(2 * declaration * value)),
+                                           {{line.component, perUnit}}});
+    }
+    return std::nullopt;
+}
+
+void addTable(const Food& food, Composition& composition) {
+    if (!food.table) return;
+    for (const ComponentFacts& facts : allComponents()) {
+        ComponentAmount& amount = composition.amounts[indexOf(facts.component)];
+        const auto value = food.table->profile[facts.component];
+        if (amount.origin != Origin::Missing || !value) continue;
+        amount.origin = Origin::Table;
+        amount.perGram = *value / 100;
+    }
+}
+
+Result<Composition> compositionOf(const Food& food, std::uint32_t index,
+                                  const Assumptions& assumptions) {
+    Composition composition;
+    if (const auto error = addStated(food, index, composition)) return fail(*error);
+    if (const auto error = addLabel(food, index, assumptions, composition)) return fail(*error);
+    addTable(food, composition);
+    settleGaps(food, composition);
+    addTableSources(food, index, assumptions, composition);
+    passOnEffects(composition);
+    return composition;
+}
+
+}  // namespace nettare

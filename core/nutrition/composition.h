@@ -1,0 +1,64 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/nutrition/source.h"
+#include "core/support/result.h"
+
+namespace nettare {
+
+/// Where a component's value of a food comes from.
+enum class Origin : unsigned char {
+    Missing,    ///< nothing known but bounds
+    Stated,     ///< by the cook, with a reason
+    Label,      ///< declared by the package
+    Table,      ///< the row of a public table
+    ByKind,     ///< zero by a rule of kind: trans fat of an unhydrogenated plant food
+    ByParent,   ///< what its parent leaves is a single value
+    AllSugars,  ///< added sugars that are all of its sugars
+    Converted,  ///< energy in the other unit, x 4.184 or / 4.184
+};
+[[nodiscard]] std::string_view nameOf(Origin origin);
+
+/// One component of a food, in its unit per gram of food.
+struct ComponentAmount {
+    Origin origin = Origin::Missing;
+    bool onServing = false;      ///< a label amount: printed / serving grams
+    double perGram = 0;          ///< of a known one
+    double low = 0;              ///< of a missing one
+    std::optional<double> high;  ///< of a missing one; nothing where no bound is known
+};
+
+/// A source of a food's composition and what it moves, per gram of food and unit of the source.
+struct CompositionSource {
+    Source source;
+    struct Effect {
+        Component component;
+        double perGram;
+    };
+    std::vector<Effect> effects;
+};
+
+/// What a food is made of, with every gap bounded as far as its other components allow.
+struct Composition {
+    PerComponent<ComponentAmount> amounts{};
+    std::vector<CompositionSource> sources;
+    /// Serving of the label, if any component stands on it: value and its source. A label amount
+    /// per gram is printed / serving grams, so this source moves all of them together.
+    std::optional<double> servingGrams;
+    Source servingSource;
+
+    [[nodiscard]] const ComponentAmount& operator[](Component c) const {
+        return amounts[indexOf(c)];
+    }
+};
+
+/// Composition of a food for this batch: table values scatter as one lot does, variance
+/// SE^2 + n SE^2; label amounts are the rectangles of their rounding rule. Carbohydrate (by
+/// difference) and energy of a table row follow its other parts by closure. Fails on label amounts
+/// that no rule prints.
+[[nodiscard]] Result<Composition> compositionOf(const Food& food, std::uint32_t index,
+                                                const Assumptions& assumptions);
+
+}  // namespace nettare

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/nutrition/composition.h"
+
+namespace nettare {
+
+// The steps of compositionOf(), in their order. Each leaves alone what an earlier one has settled.
+
+[[nodiscard]] std::optional<Error> addStated(const Food& food, std::uint32_t index,
+                                             Composition& composition);
+[[nodiscard]] std::optional<Error> addLabel(const Food& food, std::uint32_t index,
+                                            const Assumptions& assumptions,
+                                            Composition& composition);
+void addTable(const Food& food, Composition& composition);
+/// Rules of kind, energy in the other unit, added sugars, bounds of what is missing.
+void settleGaps(const Food& food, Composition& composition);
+/// Sources of the table's values and what they move, once it is known which values the table gives.
+void addTableSources(const Food& food, std::uint32_t index, const Assumptions& assumptions,
+                     Composition& composition);
+/// What the gaps took over from a known value moves with that value.
+void passOnEffects(Composition& composition);
+
+[[nodiscard]] SourceKey compositionKey(std::uint32_t food, Component component);
+
+/// kcal per g of protein, fat, carbohydrate and alcohol that a table row's energy was computed
+/// with: its own factors, else the general 4/9/4 (21 CFR 101.9(c)(1)(i)(B)); alcohol 6.93 (USDA
+/// Handbook 74).
+struct EnergyFactors {
+    double protein, fat, carbohydrate, alcohol;
+};
+[[nodiscard]] EnergyFactors energyFactorsOf(const ConversionFactors& factors);
+
+}  // namespace nettare

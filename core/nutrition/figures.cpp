@@ -1,0 +1,104 @@
+#include "core/nutrition/figures.h"
+
+#include <algorithm>
+
+#include "core/nutrition/student_t.h"
+
+namespace nettare {
+
+namespace {
+
+Figure figureOf(Component component, const Block& block, const Uncertainty& uncertainty) {
+    const std::size_t k = indexOf(component);
+    Figure figure;
+    figure.component = component;
+    figure.value = block.known[k];
+    figure.u = uncertainty.u;
+    figure.freedom = uncertainty.freedom;
+    figure.atLeast = std::max(0.0, block.known[k] + block.missingLow[k]);
+    if (!block.unbounded[k]) figure.atMost = block.known[k] + block.missingHigh[k];
+    figure.missingFoods = block.missingFoods[k];
+    if (figure.missingFoods.empty()) {
+        figure.atLeast = figure.value;
+        figure.atMost = figure.value;
+    } else if (block.totalGrams > 0) {
+        figure.knownShare = block.knownGrams[k] / block.totalGrams;
+    }
+    return figure;
+}
+
+Error cookedWeightMissing(const Recipe& recipe) {
+    Error error{ErrorCode::CookedWeightMissing};
+    error.file = recipe.file;
+    error.pointer = "/cooked";
+    return error;
+}
+
+Result<Block> blockPer(Basis basis, const Recipe& recipe, const Cooked& cooked) {
+    const double pieces = recipe.pieces.value();
+    switch (basis) {
+        case Basis::Batch:
+            return cooked.batch;
+        case Basis::Piece:
+            return scaled(cooked.batch, 1 / pieces);
+        case Basis::Portion:
+            if (recipe.portionPieces)
+                return scaled(cooked.batch, recipe.portionPieces->value() / pieces);
+            if (!cooked.eaten.cooked) return fail(cookedWeightMissing(recipe));
+            return perWeight(cooked.batch, recipe.portionGrams->value(), *cooked.eaten.cooked);
+        case Basis::Hundred:
+            return perWeight(cooked.batch, 100, cooked.eaten.cooked.value_or(cooked.eaten.used));
+    }
+    return cooked.batch;
+}
+
+}  // namespace
+
+FigureInterval intervalOf(const Figure& figure) {
+    const double half = figure.u == 0 ? 0 : coverageFactor(figure.freedom) * figure.u;
+    FigureInterval interval{std::max(0.0, figure.atLeast - half), {}, half};
+    if (figure.atMost) interval.high = *figure.atMost + half;
+    return interval;
+}
+
+Result<Cooked> cook(const Dossier& dossier) {
+    Cooked cooked;
+    auto compositions = compositionsOf(dossier);
+    if (!compositions) return fail(compositions.error());
+    cooked.compositions = std::move(*compositions);
+    auto eaten = eatenOf(dossier, 0, cooked.lines);
+    if (!eaten) return fail(eaten.error());
+    cooked.eaten = std::move(*eaten);
+    cooked.batch = batchBlock(cooked.eaten, cooked.compositions);
+    return cooked;
+}
+
+Result<Figures> figuresPer(Basis basis, const Dossier& dossier, const Cooked& cooked) {
+    Figures figures;
+    figures.basis = basis;
+    figures.beforeCooking = basis == Basis::Hundred && !cooked.eaten.cooked;
+    auto block = blockPer(basis, dossier.main(), cooked);
+    if (!block) return fail(block.error());
+    figures.block = std::move(*block);
+    const auto budget = budgetOf(figures.block, cooked.compositions);
+    for (const ComponentFacts& facts : allComponents())
+        figures.figures[indexOf(facts.component)] =
+            figureOf(facts.component, figures.block, budget[indexOf(facts.component)]);
+    return figures;
+}
+
+std::optional<double> portionGrams(const Dossier& dossier, const Cooked& cooked) {
+    const Recipe& recipe = dossier.main();
+    if (recipe.portionGrams) return recipe.portionGrams->value();
+    if (!cooked.eaten.cooked) return std::nullopt;
+    return cooked.eaten.cooked->value() * recipe.portionPieces->value() / recipe.pieces.value();
+}
+
+std::optional<double> portionsOf(const Dossier& dossier, const Cooked& cooked) {
+    const Recipe& recipe = dossier.main();
+    if (recipe.portionPieces) return recipe.pieces.value() / recipe.portionPieces->value();
+    if (!cooked.eaten.cooked) return std::nullopt;
+    return cooked.eaten.cooked->value() / recipe.portionGrams->value();
+}
+
+}  // namespace nettare

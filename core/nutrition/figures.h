@@ -1,0 +1,63 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/nutrition/budget.h"
+
+namespace nettare {
+
+/// One component of one basis, unrounded, as a laboratory would find it in this batch.
+struct Figure {
+    Component component{};
+    double value = 0;                       ///< sum of the known parts
+    double u = 0;                           ///< combined standard uncertainty of the known parts
+    double freedom = 0;                     ///< effective degrees of freedom; infinity possible
+    double atLeast = 0;                     ///< bounds; both equal `value` where nothing is missing
+    std::optional<double> atMost;           ///< nothing where a missing part has no bound
+    double knownShare = 1;                  ///< of the eaten weight
+    std::vector<std::size_t> missingFoods;  ///< indices into Dossier::foods
+
+    [[nodiscard]] bool complete() const { return missingFoods.empty(); }
+};
+
+/// A 95 % interval: value +- t(0.975; freedom) u, the bounds of missing parts added; its low end is
+/// never below zero. High is nothing where a missing part has no bound.
+struct FigureInterval {
+    double low = 0;
+    std::optional<double> high;
+    double halfWidth = 0;
+};
+[[nodiscard]] FigureInterval intervalOf(const Figure& figure);
+
+/// Everything computed from a dossier once; figures of any basis follow from it.
+struct Cooked {
+    std::vector<LineReport> lines;  ///< of the main recipe, in its order
+    Eaten eaten;
+    std::vector<Composition> compositions;
+    Block batch;
+};
+[[nodiscard]] Result<Cooked> cook(const Dossier& dossier);
+
+/// Figures of one basis with the block they came from, for the path and the budget.
+struct Figures {
+    Basis basis = Basis::Piece;
+    bool beforeCooking = false;  ///< per 100 g of a dish whose cooked weight is not known
+    Block block;
+    PerComponent<Figure> figures;
+
+    [[nodiscard]] const Figure& operator[](Component c) const { return figures[indexOf(c)]; }
+};
+
+/// Fails: CookedWeightMissing for a portion in grams of a dish that was not weighed.
+[[nodiscard]] Result<Figures> figuresPer(Basis basis, const Dossier& dossier, const Cooked& cooked);
+
+/// Grams of one portion of the cooked dish, nothing where it was not weighed and the portion is in
+/// pieces.
+[[nodiscard]] std::optional<double> portionGrams(const Dossier& dossier, const Cooked& cooked);
+
+/// Portions in the batch; nothing for portions in grams of a dish that was not weighed.
+[[nodiscard]] std::optional<double> portionsOf(const Dossier& dossier, const Cooked& cooked);
+
+}  // namespace nettare

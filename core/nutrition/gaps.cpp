@@ -1,0 +1,100 @@
+#include <initializer_list>
+
+#include "core/nutrition/composition_parts.h"
+
+namespace nettare {
+
+namespace {
+
+using enum Component;
+
+constexpr double kKilojoulesPerKilocalorie = 4.184;  // NIST SP 811, B.8
+
+bool known(const Composition& composition, Component c) {
+    return composition[c].origin != Origin::Missing;
+}
+
+void settle(Composition& composition, Component c, Origin origin, double perGram,
+            bool onServing = false) {
+    ComponentAmount& amount = composition.amounts[indexOf(c)];
+    amount.origin = origin;
+    amount.perGram = perGram;
+    amount.onServing = onServing;
+}
+
+void convertEnergy(Composition& composition, Component from, Component to, double factor) {
+    if (known(composition, to) || !known(composition, from)) return;
+    settle(composition, to, Origin::Converted, composition[from].perGram * factor,
+           composition[from].onServing);
+}
+
+/// Bounds a missing part by what its parent leaves beside the parts that are known.
+void boundByRest(Composition& composition, Component part, double parent,
+                 std::initializer_list<Component> siblings) {
+    if (known(composition, part)) return;
+    double rest = parent;
+    for (const Component sibling : siblings)
+        if (sibling != part && known(composition, sibling)) rest -= composition[sibling].perGram;
+    rest = rest < 1e-9 ? 0 : rest;
+    if (rest == 0)
+        settle(composition, part, Origin::ByParent, 0);
+    else
+        composition.amounts[indexOf(part)].high = rest;
+}
+
+void boundAll(Composition& composition) {
+    if (known(composition, FAT))
+        for (const Component part : {FASAT, FATRN, FAMS, FAPU})
+            boundByRest(composition, part, composition[FAT].perGram, {FASAT, FATRN, FAMS, FAPU});
+    if (known(composition, CHOCDF))
+        for (const Component part : {FIBTG, SUGAR})
+            boundByRest(composition, part, composition[CHOCDF].perGram, {FIBTG, SUGAR});
+    for (const Component part : {WATER, ASH, PROCNT, FAT, CHOCDF, ALC})
+        boundByRest(composition, part, 1, {WATER, ASH, PROCNT, FAT, CHOCDF, ALC});
+}
+
+/// Added sugars: by the food's trait; without one, between none and all of its sugars.
+void settleAddedSugars(const Food& food, Composition& composition) {
+    if (known(composition, SUGAD)) return;
+    const ComponentAmount& sugars = composition[SUGAR];
+    const bool traitGiven = food.addedSugarsGiven || (food.table && !food.label);
+    const AddedSugarKind kind =
+        traitGiven ? food.addedSugars.kind : AddedSugarKind::BetweenNoneAndAll;
+    ComponentAmount& added = composition.amounts[indexOf(SUGAD)];
+    const bool noSugars = known(composition, SUGAR) && sugars.perGram == 0;
+    if (kind == AddedSugarKind::None || noSugars)
+        settle(composition, SUGAD, noSugars ? Origin::ByParent : Origin::ByKind, 0);
+    else if (kind == AddedSugarKind::Stated)
+        settle(composition, SUGAD, Origin::Stated, food.addedSugars.statedPer100g / 100);
+    else if (kind == AddedSugarKind::AllOfItsSugars && known(composition, SUGAR))
+        settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onServing);
+    else
+        added.high = known(composition, SUGAR) ? std::optional{sugars.perGram} : sugars.high;
+}
+
+}  // namespace
+
+void settleGaps(const Food& food, Composition& composition) {
+    if (food.plant && !known(composition, FATRN)) settle(composition, FATRN, Origin::ByKind, 0);
+    convertEnergy(composition, ENERC_KCAL, ENERC_KJ, kKilojoulesPerKilocalorie);
+    convertEnergy(composition, ENERC_KJ, ENERC_KCAL, 1 / kKilojoulesPerKilocalorie);
+    boundAll(composition);
+    settleAddedSugars(food, composition);
+}
+
+void passOnEffects(Composition& composition) {
+    for (CompositionSource& entry : composition.sources) {
+        const auto direct = entry.effects;
+        for (const CompositionSource::Effect& effect : direct) {
+            const auto pass = [&](Component from, Component to, Origin origin, double factor) {
+                if (effect.component == from && composition[to].origin == origin)
+                    entry.effects.push_back({to, effect.perGram * factor});
+            };
+            pass(SUGAR, SUGAD, Origin::AllSugars, 1);
+            pass(ENERC_KCAL, ENERC_KJ, Origin::Converted, kKilojoulesPerKilocalorie);
+            pass(ENERC_KJ, ENERC_KCAL, Origin::Converted, 1 / kKilojoulesPerKilocalorie);
+        }
+    }
+}
+
+}  // namespace nettare

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/nutrition/leaves.h"
+
+namespace nettare {
+
+/// Takes the residues of a recipe away from its lines: one line, or a mixture of which every line
+/// loses the same share. Drip becomes a negative leaf of its own food, an unknown make-up an entry
+/// of its own. `names` are the lines' food identities, for sums in canonical order.
+[[nodiscard]] std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipe,
+                                                std::vector<LineReport>& lines, Eaten& eaten);
+
+/// Indices of lines in canonical order: food identity, grams as used, id. Sums run in this order,
+/// so that the order of lines in a document changes no digit.
+[[nodiscard]] std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& recipe,
+                                                      const std::vector<LineReport>& lines,
+                                                      std::vector<std::size_t> which);
+
+}  // namespace nettare

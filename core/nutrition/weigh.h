@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/nutrition/linear_form.h"
+
+namespace nettare {
+
+/// Net grams of one reading: gross minus tare, each with the rounding of its own indication
+/// (d/sqrt(12)), a known tare with that of its vessel, and the scale's calibration in common.
+/// Readings that share an indication correlate by themselves.
+[[nodiscard]] LinearForm weighed(const Dossier& dossier, std::size_t reading);
+
+/// The sum of several readings; zero for none.
+[[nodiscard]] LinearForm weighed(const Dossier& dossier, const std::vector<std::size_t>& readings);
+
+/// What was on the scale when the gross of a reading was taken.
+[[nodiscard]] WeighedState stateOf(const Dossier& dossier, std::size_t reading);
+
+/// Statistics of a series by its readings; the spread assumed where one reading cannot tell.
+[[nodiscard]] Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& series,
+                                                   const Assumptions& assumptions);
+[[nodiscard]] Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,
+                                              const Assumptions& assumptions);
+
+}  // namespace nettare

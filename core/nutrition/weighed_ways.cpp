@@ -1,0 +1,138 @@
+#include <cmath>
+
+#include "core/nutrition/line_context.h"
+#include "core/nutrition/weigh.h"
+
+namespace nettare {
+
+namespace {
+
+std::uint32_t keyOf(std::size_t index) {
+    return static_cast<std::uint32_t>(index);
+}
+
+/// The scale's calibration acts on every reading of a series alike.
+void dependOnCalibration(const Dossier& dossier, std::size_t reading, LinearForm& grams) {
+    const std::size_t scale = dossier.indications[dossier.readings[reading].gross].scale;
+    const double relative = dossier.scales[scale].calibrationRelative;
+    if (relative > 0)
+        grams.depend(ownSource({SourceKind::Calibration, keyOf(scale), 0}, relative),
+                     grams.value());
+}
+
+}  // namespace
+
+LinearForm gramsFor(const LineContext& context, const LinearForm& each) {
+    const Amount& amount = context.line.amount;
+    LinearForm grams = each.times(amount.middle());
+    if (amount.isRange())
+        grams.depend(ownSource({SourceKind::AmountRange, 0, context.number},
+                               rectangular(amount.high().value() - amount.low().value())),
+                     each.value());
+    return grams;
+}
+
+Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchased) {
+    const Dossier& dossier = context.dossier;
+    if (context.line.trim) {
+        const std::size_t index = *context.line.trim;
+        const auto ratio = ratioOf(dossier, dossier.series[index], context.assumptions());
+        if (!ratio) return fail(ratio.error());
+        const SourceKey pool{SourceKind::RatioMean, keyOf(index), 0};
+        LinearForm edible{ratio->ratio};
+        edible.depend({pool, ratio->ratioUncertainty(), ratio->freedom, pool}, 1);
+        edible = edible.times(purchased);
+        const double scatter =
+            ratio->residualSpread * std::sqrt(purchased.value() / ratio->meanBefore);
+        edible.depend({{SourceKind::RatioScatter, keyOf(index), context.number},
+                       scatter,
+                       ratio->freedom,
+                       pool},
+                      1);
+        return edible;
+    }
+    if (!context.food.table || !context.food.table->refusePercent) return fail(ErrorCode::NoYield);
+    LinearForm edible{1 - *context.food.table->refusePercent / 100};
+    edible.depend(ownSource({SourceKind::Refuse, context.foodIndex, 0}, rectangular(0.01)), -1);
+    return edible.times(purchased);
+}
+
+Result<std::optional<OpenWay>> weighedWay(const LineContext& context) {
+    const Line& line = context.line;
+    if (line.weighed.empty()) return std::optional<OpenWay>{};
+    OpenWay way{Way::Weighed, {}, {}, false, false, line.weighedFactor != 1, false};
+    for (const std::size_t reading : line.weighed) {
+        const LinearForm net = weighed(context.dossier, reading).times(line.weighedFactor);
+        if (stateOf(context.dossier, reading) != WeighedState::AsPurchased) {
+            way.grams.add(net);
+            continue;
+        }
+        const auto edible = trimmed(context, net);
+        if (!edible) return fail(edible.error());
+        way.grams.add(*edible);
+        way.trimmed = true;
+    }
+    return std::optional{way};
+}
+
+Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
+    if (!context.line.series) return std::optional<OpenWay>{};
+    const auto [index, use] = *context.line.series;
+    const SeriesData& series = context.dossier.series[index];
+    const auto statistics = statisticsOf(context.dossier, series, context.assumptions());
+    if (!statistics) return fail(statistics.error());
+    const double count = context.line.amount.middle();
+    if (use == SeriesUse::Among && count < statistics->pieces)
+        return fail(Error{ErrorCode::PiecesNotAmong}
+                        .with("found", context.line.amount.text())
+                        .with("pieces", std::to_string(statistics->pieces)));
+    const TotalVariance variance = use == SeriesUse::Among ? varianceAmong(*statistics, count)
+                                                           : varianceOfOthers(*statistics, count);
+    const SourceKey mean{SourceKind::SeriesMean, keyOf(index), 0};
+    LinearForm each{statistics->mean};
+    if (variance.ofMean > 0)
+        each.depend({mean, std::sqrt(variance.ofMean) / count, statistics->freedom, mean}, 1);
+    OpenWay way{Way::Series, gramsFor(context, each), {}, statistics->spreadAssumed, false, false,
+                false};
+    way.grams.depend({{SourceKind::SeriesScatter, keyOf(index), context.number},
+                      std::sqrt(variance.ofPieces),
+                      statistics->freedom,
+                      mean},
+                     1);
+    dependOnCalibration(context.dossier, series.readings.front(), way.grams);
+    if (stateOf(context.dossier, series.readings.front()) == WeighedState::AsPurchased) {
+        const auto edible = trimmed(context, way.grams);
+        if (!edible) return fail(edible.error());
+        way.grams = *edible;
+        way.trimmed = true;
+    }
+    return std::optional{way};
+}
+
+Result<std::optional<OpenWay>> assumedWay(const LineContext& context) {
+    const Line& line = context.line;
+    OpenWay way;
+    if (line.assumed) {
+        way.grams = LinearForm{line.assumed->grams.value()};
+        way.grams.depend(ownSource({SourceKind::Assumed, 0, context.number},
+                                   rectangular(2 * line.assumed->within.value())),
+                         1);
+        way.spreadAssumed = true;
+        return std::optional{way};
+    }
+    if (line.unit == nullptr || line.unit->kind != UnitKind::Mass) return std::optional<OpenWay>{};
+    way.grams = gramsFor(context, LinearForm{massOf(1, *line.unit).grams()});
+    const auto written = Decimal::read(line.amount.text());
+    const double lastDigit = Decimal{1, written ? -written->decimals() : 0}.value();
+    way.grams.depend(ownSource({SourceKind::Written, 0, context.number},
+                               massOf(rectangular(lastDigit), *line.unit).grams()),
+                     1);
+    if (!line.asPurchased) return std::optional{way};
+    const auto edible = trimmed(context, way.grams);
+    if (!edible) return fail(edible.error());
+    way.grams = *edible;
+    way.trimmed = true;
+    return std::optional{way};
+}
+
+}  // namespace nettare
