@@ -1,0 +1,36 @@
+#include "core/publish/basis_text.h"
+
+namespace nettare {
+
+namespace {
+
+std::string counted(Fraction count, const Recipe& recipe) {
+    return writeFraction(count) + " " + pieceWordFor(count, recipe);
+}
+
+}  // namespace
+
+std::string pieceWordFor(Fraction count, const Recipe& recipe) {
+    return count <= Fraction{1} ? recipe.pieceWord : recipe.piecesWord;
+}
+
+std::string portionText(const Recipe& recipe) {
+    if (recipe.portionPieces) return counted(*recipe.portionPieces, recipe);
+    return recipe.portionGrams->text() + " g";
+}
+
+std::string basisText(const Figures& figures, const Recipe& recipe) {
+    switch (figures.basis) {
+        case Basis::Piece:
+            return "per " + recipe.pieceWord;
+        case Basis::Portion:
+            return "per portion of " + portionText(recipe);
+        case Basis::Hundred:
+            return figures.beforeCooking ? "per 100 g before cooking" : "per 100 g";
+        case Basis::Batch:
+            return "per batch of " + counted(recipe.pieces, recipe);
+    }
+    return {};
+}
+
+}  // namespace nettare

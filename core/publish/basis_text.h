@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+
+#include "core/nutrition/figures.h"
+
+namespace nettare {
+
+/// "skewer" or "skewers", as the count asks.
+[[nodiscard]] std::string pieceWordFor(Fraction count, const Recipe& recipe);
+
+/// "2 skewers", "150 g": one portion in the recipe's own words.
+[[nodiscard]] std::string portionText(const Recipe& recipe);
+
+/// What figures are per: "per skewer", "per portion of 2 skewers", "per 100 g", "per 100 g before
+/// cooking", "per batch of 10 skewers".
+[[nodiscard]] std::string basisText(const Figures& figures, const Recipe& recipe);
+
+}  // namespace nettare

@@ -1,0 +1,107 @@
+#include "core/publish/figures_text.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "core/nutrition/student_t.h"
+#include "core/publish/basis_text.h"
+#include "core/publish/number_text.h"
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+/// Text padded to a number of code points; longer text stays whole.
+std::string padded(std::string_view text, std::size_t width, bool right = false) {
+    const std::size_t length = codePoints(text);
+    const std::string space(length < width ? width - length : 0, ' ');
+    return right ? space + std::string{text} : std::string{text} + space;
+}
+
+std::string componentRow(const Figure& figure) {
+    const ComponentFacts& facts = factsOf(figure.component);
+    if (!figure.complete())
+        return fmt::format("  {} {}; {}\n", padded(facts.name, 22), figureText(figure),
+                           knownShareText(figure));
+    return fmt::format("  {} {} {} {}\n", padded(facts.name, 22),
+                       padded(numberAt(facts.decimals, figure.value), 8, true),
+                       padded(facts.unit, 4),
+                       halfWidthText(facts.decimals, intervalOf(figure).halfWidth));
+}
+
+double halfWidthOf(const LinearForm& grams) {
+    std::vector<BudgetTerm> terms;
+    for (const LinearForm::Term& term : grams.terms())
+        terms.push_back({term.sensitivity, term.source.u, term.source.freedom, terms.size()});
+    const Uncertainty uncertainty = combine(terms);
+    return uncertainty.u == 0 ? 0 : coverageFactor(uncertainty.freedom) * uncertainty.u;
+}
+
+/// "weighed", "table, size not said", "series, spread assumed".
+std::string wayText(const OpenWay& way) {
+    std::string text{nameOf(way.way)};
+    if (way.scaled) text += ", scaled";
+    if (way.trimmed) text += ", trimmed";
+    if (way.sizeNotSaid) text += ", size not said";
+    if (way.spreadAssumed && way.way != Way::Assumed) text += ", spread assumed";
+    return text;
+}
+
+std::string lineRow(const Line& line, const LineReport& report) {
+    const std::string unit = line.unit != nullptr ? std::string{line.unit->symbol} : line.piece;
+    std::string row =
+        fmt::format("  {} {} {} g {}  {}\n", padded(line.amount.text() + " " + unit, 14),
+                    padded(line.name, 18), padded(numberAt(1, report.eaten.value()), 7, true),
+                    padded(halfWidthText(1, halfWidthOf(report.eaten)), 7),
+                    report.ways.ways.empty() ? "kept recipe" : wayText(report.ways.way()));
+    if (report.ways.ways.empty()) return row;
+    const OpenWay& chosen = report.ways.way();
+    for (const OpenWay& way : report.ways.ways) {
+        if (&way == &chosen) continue;
+        const Disagreement apart = disagreement(chosen, way);
+        row += fmt::format("  {} or {} g by {}, {} %{}\n", padded("", 33),
+                           numberAt(1, way.grams.value()), nameOf(way.way),
+                           numberAt(1, 100 * apart.relative),
+                           apart.beyondUncertainty ? ", more than their uncertainty" : "");
+    }
+    return row;
+}
+
+std::string verdictRow(const TargetVerdict& verdict) {
+    const ComponentFacts& facts = factsOf(verdict.target.component);
+    const bool ceiling = verdict.target.atMost.has_value();
+    const Decimal limit = ceiling ? *verdict.target.atMost : *verdict.target.atLeast;
+    const std::string_view state = verdict.state == TargetState::Met         ? "met"
+                                   : verdict.state == TargetState::ValueOnly ? "not safely met"
+                                                                             : "not met";
+    const std::string end =
+        ceiling ? (verdict.interval.high
+                       ? "the upper end is " +
+                             numberAt(facts.decimals, *verdict.interval.high, Direction::Ceiling)
+                       : "it has no upper end")
+                : "the lower end is " +
+                      numberAt(facts.decimals, verdict.interval.low, Direction::Floor);
+    return fmt::format("  {} of {} {} {} per {}: {}; {}\n", ceiling ? "ceiling" : "floor",
+                       limit.text(), facts.unit, facts.name, nameOf(verdict.target.per), state,
+                       end);
+}
+
+}  // namespace
+
+std::string figuresPage(const Figures& figures, const Dossier& dossier, const Cooked& cooked,
+                        const std::vector<TargetVerdict>& verdicts) {
+    const Recipe& recipe = dossier.main();
+    std::string page =
+        fmt::format("{}\n{}, this batch; ± is 95 %\n\n", recipe.title, basisText(figures, recipe));
+    for (const Figure& figure : figures.figures) page += componentRow(figure);
+    page += "\nGrams eaten, of the whole batch\n";
+    for (std::size_t i = 0; i < recipe.lines.size(); ++i)
+        page += lineRow(recipe.lines[i], cooked.lines[i]);
+    if (!verdicts.empty()) page += "\nCeilings and floors\n";
+    for (const TargetVerdict& verdict : verdicts) page += verdictRow(verdict);
+    return page;
+}
+
+}  // namespace nettare
