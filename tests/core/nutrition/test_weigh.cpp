@@ -1,0 +1,69 @@
+#include "core/nutrition/weigh.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "kitchen.h"
+
+using namespace nettare;
+using kitchen::Kitchen;
+
+namespace {
+
+/// Butter, garlic and oil weighed one after the other into one bowl on a scale of 1 g.
+Dossier chained() {
+    Kitchen kitchen;
+    const char* shown[] = {"300", "350", "365", "406"};
+    for (int i = 0; i < 4; ++i)
+        kitchen.append("indications",
+                       R"({"id":"c)" + std::to_string(i) +
+                           R"(","scale":"scale","state":"edible portion","shown":")" + shown[i] +
+                           "\"}");
+    for (int i = 1; i < 4; ++i)
+        kitchen.append("readings", R"({"id":"r)" + std::to_string(i) + R"(","gross":"c)" +
+                                       std::to_string(i) + R"(","tare":"c)" +
+                                       std::to_string(i - 1) + "\"}");
+    kitchen.line(R"({"id":"o","amount":"1","unit":"tbsp","food":"oil"})");
+    return kitchen::Served::orThrow(kitchen.dossier());
+}
+
+}  // namespace
+
+TEST_CASE("a net has the rounding of its two indications", "[weighing]") {
+    // JCGM 100:2008, 4.3.7: d/sqrt(12) each.
+    const Dossier dossier = chained();
+    const LinearForm net = weighed(dossier, std::size_t{0});
+    CHECK(net.value() == 50);
+    CHECK(net.uncertainty() == Approx(std::sqrt(2.0 / 12)));
+}
+
+TEST_CASE("chained additions add up with the uncertainty of two readings, not of six",
+          "[weighing]") {
+    const Dossier dossier = chained();
+    const LinearForm sum = weighed(dossier, std::vector<std::size_t>{0, 1, 2});
+    CHECK(sum.value() == 106);
+    CHECK(sum.uncertainty() == Approx(std::sqrt(2.0 / 12)));
+    // Neighbours share one indication: their correlation is -1/2.
+    const LinearForm first = weighed(dossier, std::size_t{0});
+    LinearForm both = first;
+    both.add(weighed(dossier, std::size_t{1}));
+    const double covariance =
+        (both.uncertainty() * both.uncertainty() - 2 * first.uncertainty() * first.uncertainty()) /
+        2;
+    CHECK(covariance / (first.uncertainty() * first.uncertainty()) == Approx(-0.5));
+}
+
+TEST_CASE("a scale's calibration moves all its readings together", "[weighing]") {
+    Kitchen kitchen;
+    kitchen.append("scales", R"({"id":"cal","name":"cal","unit":"g","readability":"0.1",
+                                 "calibration":"0.01"})");
+    kitchen.append("indications", R"({"id":"g","scale":"cal","shown":"500.0","state":"cooked"})");
+    kitchen.append("indications", R"({"id":"t","scale":"cal","shown":"100.0","state":"empty"})");
+    kitchen.append("readings", R"({"id":"r","gross":"g","tare":"t"})");
+    kitchen.line(R"({"id":"o","amount":"1","unit":"tbsp","food":"oil"})");
+    const Dossier dossier = kitchen::Served::orThrow(kitchen.dossier());
+    const double rounding = std::sqrt(2.0 / 12) * 0.1;
+    CHECK(weighed(dossier, std::size_t{0}).uncertainty() == Approx(std::hypot(4.0, rounding)));
+    CHECK(weighed(dossier, std::vector<std::size_t>{0, 0}).uncertainty() ==
+          Approx(2 * std::hypot(4.0, rounding)));
+}
