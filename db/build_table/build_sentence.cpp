@@ -21,7 +21,9 @@ std::string_view troubleWithField(ErrorCode code) {
         case ErrorCode::NotPositive:
             return "must be above zero";
         case ErrorCode::OutOfRange:
-            return "is out of range, or belongs to a value that is missing";
+            return "is out of range";
+        case ErrorCode::UnknownReference:
+            return "has no value of this food in components.txt";
         case ErrorCode::DuplicateId:
             return "is there twice";
         case ErrorCode::FoodNotFound:

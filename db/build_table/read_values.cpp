@@ -56,7 +56,7 @@ Result<void> readSpreads(const std::string& folder, FoodList& foods) {
         if (!component) row.refuse(ErrorCode::ComponentUnknown);
         if (!row.good()) return fail(row.error());
         Spread& spread = food->profile.spread[indexOf(*component)];
-        if (!food->profile[*component]) row.refuse(ErrorCode::OutOfRange);
+        if (!food->profile[*component]) row.refuse(ErrorCode::UnknownReference);
         if (spread.standardError) row.refuse(ErrorCode::DuplicateId);
         spread.n = row.count();
         spread.standardError = row.number();

@@ -28,8 +28,8 @@ struct TableText {
 /// kitchen_names.txt, traits.txt and everyday.txt of the folder. Fails at the first thing that is
 /// wrong, with file and line; beside the codes of readTextTable and RowReader: DuplicateId (a
 /// number or key twice), FoodNotFound, ComponentUnknown, NotOneOf (a word outside its list),
-/// MissingKey (value "key": a needed line is absent), OutOfRange (a spread without its value),
-/// TooFewItems (no foods).
+/// MissingKey (value "key": a needed line is absent), UnknownReference (a spread without its
+/// value), TooFewItems (no foods).
 [[nodiscard]] Result<TableText> readTableText(const std::string& folder);
 
 }  // namespace nettare

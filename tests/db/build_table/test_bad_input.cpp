@@ -21,8 +21,7 @@ struct BadInput {
 const std::vector<BadInput>& badInputs() {
     static const std::vector<BadInput> kInputs{
         {"foods.txt", "|11|", "|111|", ErrorCode::OutOfRange,
-         "foods.txt:2: \"111\" (column refuse_percent) is out of range, or belongs to a value that "
-         "is missing."},
+         "foods.txt:2: \"111\" (column refuse_percent) is out of range."},
         {"foods.txt", "00002|carrot", "00001|carrot", ErrorCode::DuplicateId,
          "foods.txt:3: \"00001\" (column number) is there twice."},
         {"foods.txt", "|8.37|", "|8,37|", ErrorCode::NotADecimal,
@@ -36,9 +35,8 @@ const std::vector<BadInput>& badInputs() {
          ErrorCode::MissingKey, "components.txt: there is no line for \"00002\"."},
         {"spreads.txt", "|NA|", "|SALT|", ErrorCode::ComponentUnknown,
          "spreads.txt:2: \"SALT\" (column tagname) is no tagname that we know."},
-        {"spreads.txt", "|NA|", "|FAT|", ErrorCode::OutOfRange,
-         "spreads.txt:2: \"FAT\" (column tagname) is out of range, or belongs to a value that is "
-         "missing."},
+        {"spreads.txt", "|NA|", "|FAT|", ErrorCode::UnknownReference,
+         "spreads.txt:2: \"FAT\" (column tagname) has no value of this food in components.txt."},
         {"spreads.txt", "|16|", "|-|", ErrorCode::EmptyText,
          "spreads.txt:2: \"3.45\" (column standard_error) must not be missing."},
         {"measures.txt", "|61|", "|0|", ErrorCode::NotPositive,
@@ -50,8 +48,7 @@ const std::vector<BadInput>& badInputs() {
         {"traits.txt", "none", "some", ErrorCode::NotOneOf,
          "traits.txt:3: \"some\" (column added) is none of the words that may stand here."},
         {"traits.txt", "12.5", "112.5", ErrorCode::OutOfRange,
-         "traits.txt:2: \"112.5\" (column added) is out of range, or belongs to a value that is "
-         "missing."},
+         "traits.txt:2: \"112.5\" (column added) is out of range."},
         {"traits.txt", "group bread", "group cake", ErrorCode::MissingKey,
          "traits.txt: there is no line for \"group bread\"."},
         {"everyday.txt", "00002", "00009", ErrorCode::FoodNotFound,
