@@ -1,0 +1,100 @@
+#include "db/food_table.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+
+#include "db/food_rows.h"
+#include "db/match_quality.h"
+#include "db/open_read_only.h"
+#include "db/search_words.h"
+#include "db/sqlite_errors.h"
+#include "db/table_format.h"
+
+namespace nettare {
+
+namespace {
+
+/// Rows taken from the index before they are ranked in memory.
+constexpr int kCandidates = 300;
+
+Result<void> checkHeader(SQLite::Database& database, const std::string& path) {
+    if (database.execAndGet("PRAGMA application_id").getInt() != kTableApplicationId)
+        return fail(errorIn(path, ErrorCode::NotATable));
+    const int format = database.execAndGet("PRAGMA user_version").getInt();
+    if (format < 1) return fail(errorIn(path, ErrorCode::NotATable));
+    if (format > kTableFormat)
+        return fail(errorIn(path, ErrorCode::NewerFormat)
+                        .with("format", std::to_string(format))
+                        .with("newest", std::to_string(kTableFormat)));
+    return {};
+}
+
+}  // namespace
+
+struct FoodTable::File {
+    explicit File(const std::string& at) : path{at}, database{openReadOnly(at)} {}
+
+    std::string path;
+    SQLite::Database database;
+    TableIdentity identity;
+    std::size_t foods = 0;
+};
+
+FoodTable::FoodTable(std::unique_ptr<File> file) : file_{std::move(file)} {}
+FoodTable::FoodTable(FoodTable&&) noexcept = default;
+FoodTable& FoodTable::operator=(FoodTable&&) noexcept = default;
+FoodTable::~FoodTable() = default;
+
+const std::string& FoodTable::table() const {
+    return file_->identity.table;
+}
+const std::string& FoodTable::release() const {
+    return file_->identity.release;
+}
+const std::string& FoodTable::citation() const {
+    return file_->identity.citation;
+}
+const MeasureSpreads& FoodTable::measureSpreads() const {
+    return file_->identity.measureSpreads;
+}
+std::size_t FoodTable::size() const {
+    return file_->foods;
+}
+
+Result<FoodTable> FoodTable::open(const std::string& path) {
+    if (!isFile(path)) return fail(errorIn(path, ErrorCode::TableUnreadable));
+    return guarded(path, [&]() -> Result<FoodTable> {
+        auto file = std::make_unique<File>(path);
+        if (const auto header = checkHeader(file->database, path); !header)
+            return fail(header.error());
+        file->identity = readIdentity(file->database);
+        file->foods = countFoods(file->database);
+        return FoodTable{std::move(file)};
+    });
+}
+
+Result<std::optional<TableFood>> FoodTable::find(std::string_view number) const {
+    return guarded(file_->path, [&]() -> Result<std::optional<TableFood>> {
+        return readFood(file_->database, file_->identity, number);
+    });
+}
+
+Result<std::vector<FoodHit>> FoodTable::search(std::string_view words, std::size_t most) const {
+    const std::vector<std::string> asked = searchWords(words);
+    if (asked.empty()) return std::vector<FoodHit>{};
+    return guarded(file_->path, [&]() -> Result<std::vector<FoodHit>> {
+        std::vector<Candidate> found =
+            readCandidates(file_->database, file_->identity, indexQuery(asked), kCandidates);
+        for (Candidate& candidate : found)
+            candidate.quality = matchQuality(asked, candidate.hit.name, candidate.otherNames);
+        std::ranges::stable_sort(found, {}, &Candidate::quality);
+        std::vector<FoodHit> hits;
+        for (Candidate& candidate : found)
+            if (hits.size() < most) hits.push_back(std::move(candidate.hit));
+        return hits;
+    });
+}
+
+}  // namespace nettare

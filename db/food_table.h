@@ -1,0 +1,65 @@
+#pragma once
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/food/table_food.h"
+#include "core/support/result.h"
+#include "db/measure_spreads.h"
+
+namespace nettare {
+
+/// One line of a search result.
+struct FoodHit {
+    TableRow row;
+    std::string name;
+    std::string group;
+    std::optional<double> energyKcalPer100g;
+    int knownComponents = 0;  ///< components with a value, of kComponentCount
+};
+
+/// A public food table in one read-only file, such as the starter. The file is taken as it is: it
+/// is never written, locked or watched. One thread at a time may use an object of this class.
+class FoodTable {
+public:
+    /// Opens a table file. Fails: TableUnreadable (missing, a folder, no permission, damaged),
+    /// NotATable (some other file), NewerFormat (values "format" and "newest": written by a later
+    /// program).
+    [[nodiscard]] static Result<FoodTable> open(const std::string& path);
+
+    FoodTable(FoodTable&&) noexcept;
+    FoodTable& operator=(FoodTable&&) noexcept;
+    ~FoodTable();
+
+    [[nodiscard]] const std::string& table() const;     ///< "usda-sr"
+    [[nodiscard]] const std::string& release() const;   ///< "28"
+    [[nodiscard]] const std::string& citation() const;  ///< as its publisher asks to be cited
+    [[nodiscard]] const MeasureSpreads& measureSpreads() const;
+    /// Number of foods.
+    [[nodiscard]] std::size_t size() const;
+
+    /// The food of that number, written as printed; nothing where the table has none. A component
+    /// that has a value but no standard error carries the assumed relative spread of its group, or
+    /// of all groups. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::optional<TableFood>> find(std::string_view number) const;
+
+    /// At most `most` foods whose names hold all the words, in any order, each as the start of a
+    /// word, singular or plural; accents do not matter. A food that is what the words say comes
+    /// before one that only mentions them, plain and raw before processed; the first 300 rows that
+    /// match are ranked so. No words, no foods.
+    /// Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<FoodHit>> search(std::string_view words,
+                                                      std::size_t most) const;
+
+private:
+    struct File;
+    explicit FoodTable(std::unique_ptr<File> file);
+
+    std::unique_ptr<File> file_;
+};
+
+}  // namespace nettare

@@ -1,0 +1,11 @@
+#pragma once
+
+namespace nettare {
+
+/// The application_id in the header of a table file of ours: "NtTb" in ASCII.
+inline constexpr int kTableApplicationId = 0x4E745462;
+
+/// The format this program writes, and the newest that it reads (user_version of the file).
+inline constexpr int kTableFormat = 1;
+
+}  // namespace nettare
