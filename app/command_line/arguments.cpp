@@ -1,0 +1,102 @@
+#include "app/command_line/arguments.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <sstream>
+
+namespace nettare {
+
+namespace {
+
+constexpr const char* kAbout =
+    "Recipe figures that can be defended: grams, figures with their uncertainty,\n"
+    "the statement and the nutrition panel of a recipe document.";
+
+constexpr const char* kFooter =
+    "Exit codes: 0 done, 1 refused (one sentence on standard error), 2 wrong usage.\n"
+    "Figures are estimates. Labels and claims are governed by local law; this is no medical "
+    "advice.";
+
+/// One CLI::App with all commands, bound to the values they fill.
+class Parser {
+public:
+    Parser() {
+        app_.footer(kFooter);
+        app_.set_version_flag("--version", std::string{"nettare " NETTARE_VERSION});
+        app_.require_subcommand(1);
+        addFigures();
+        addStatement();
+        addOthers();
+    }
+
+    Command parse(std::vector<std::string> arguments) {
+        const std::string first = arguments.empty() ? std::string{} : arguments.front();
+        std::reverse(arguments.begin(), arguments.end());  // CLI11 takes them last first
+        try {
+            app_.parse(arguments);
+        } catch (const CLI::ParseError& stopped) {
+            std::ostringstream text;
+            if (stopped.get_exit_code() != 0 && !first.empty() && !isCommand(first))
+                text << "“" << first << "” is no command.\n";
+            const bool asked = app_.exit(stopped, text, text) == 0;
+            return PrintAndExit{text.str(), asked ? 0 : 2};
+        }
+        if (*figuresCommand_) {
+            figures_.per = *basisNamed(per_);
+            return figures_;
+        }
+        if (*statementCommand_) return statement_;
+        return foods_;
+    }
+
+private:
+    bool isCommand(const std::string& word) {
+        return word.starts_with('-') || !app_.get_subcommands([&](const CLI::App* command) {
+                                                 return command->get_name() == word;
+                                             })
+                                             .empty();
+    }
+
+    void addFigures() {
+        figuresCommand_ = app_.add_subcommand("figures", "Compute the figures of recipe documents");
+        figuresCommand_->add_option("DOC", figures_.documents, "Recipe document (JSON)")
+            ->required();
+        figuresCommand_->add_option("--per", per_, "What the figures are per")
+            ->check(CLI::IsMember({"piece", "portion", "100g", "batch"}))
+            ->capture_default_str();
+        figuresCommand_->add_flag("--json", figures_.json,
+                                  "Unrounded values with all their sources, as JSON");
+    }
+
+    void addStatement() {
+        statementCommand_ = app_.add_subcommand("statement", "Say a figure in a sentence");
+        statementCommand_->add_option("DOC", statement_.document, "Recipe document")->required();
+        statementCommand_->add_option("--pieces", statement_.pieces, "Numbers of pieces")
+            ->capture_default_str();
+        statementCommand_->add_option("--component", statement_.component, "INFOODS tagname")
+            ->capture_default_str();
+    }
+
+    void addOthers() {
+        foodsCommand_ = app_.add_subcommand("foods", "Find foods in the table");
+        foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
+            ->required();
+    }
+
+    CLI::App app_{kAbout, "nettare"};
+    CLI::App* figuresCommand_ = nullptr;
+    CLI::App* statementCommand_ = nullptr;
+    CLI::App* foodsCommand_ = nullptr;
+    std::string per_ = "portion";
+    FiguresCommand figures_;
+    StatementCommand statement_;
+    FoodsCommand foods_;
+};
+
+}  // namespace
+
+Command readArguments(const std::vector<std::string>& arguments) {
+    return Parser{}.parse(arguments);
+}
+
+}  // namespace nettare

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+
+#include "core/support/result.h"
+
+namespace nettare {
+
+/// Largest recipe document that is read, in bytes.
+inline constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
+
+/// The bytes of a file. Fails: FileNotReadable (missing, a folder, no permission), FileTooLarge.
+[[nodiscard]] Result<std::string> readFile(const std::string& path,
+                                           std::size_t most = kLargestDocument);
+
+}  // namespace nettare

@@ -1,0 +1,57 @@
+#include "app/loading/load_dossier.h"
+
+#include <filesystem>
+
+#include "app/files/read_file.h"
+#include "core/recipe/read_recipe.h"
+
+namespace nettare {
+
+Result<LoadedRecipe> DossierLoader::read(const std::string& path) const {
+    const auto text = readFile(path);
+    if (!text) return fail(text.error());
+    auto document = readRecipeText(*text);
+    if (document) return LoadedRecipe{path, std::move(*document)};
+    Error error = document.error();
+    error.file = path;
+    return fail(error);
+}
+
+Result<const FoodTable*> DossierLoader::table() {
+    if (!table_) {
+        auto opened = FoodTable::open(tablePath_);
+        if (!opened) {
+            Error error = opened.error();
+            if (error.file.empty()) error.file = tablePath_;
+            return fail(error);
+        }
+        table_ = std::make_unique<FoodTable>(std::move(*opened));
+    }
+    return table_.get();
+}
+
+Result<std::optional<TableFood>> DossierLoader::find(const TableRow& row) {
+    const auto open = table();
+    if (!open) return fail(open.error());
+    if (row.table != (*open)->table() || row.release != (*open)->release())
+        return std::optional<TableFood>{};
+    return (*open)->find(row.number);
+}
+
+Result<Dossier> DossierLoader::load(const std::string& path) {
+    const auto recipe = read(std::filesystem::path{path}.lexically_normal().string());
+    if (!recipe) return fail(recipe.error());
+    const FoodLookup foods = [this](const TableRow& row) { return find(row); };
+    const RecipeLookup recipes = [this](const std::string& reference,
+                                        const std::string& fromFile) -> Result<LoadedRecipe> {
+        const std::filesystem::path beside = std::filesystem::path{fromFile}.parent_path();
+        return read((beside / reference).lexically_normal().string());
+    };
+    auto dossier = makeDossier(*recipe, foods, recipes);
+    if (dossier) return dossier;
+    Error error = dossier.error();
+    if (error.file.empty()) error.file = path;
+    return fail(error);
+}
+
+}  // namespace nettare

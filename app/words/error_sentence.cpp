@@ -1,0 +1,47 @@
+#include "app/words/error_sentence.h"
+
+#include <string_view>
+
+#include "app/words/error_templates.h"
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+/// "recipe.json, line 3, column 7" or "recipe.json, /lines/2/unit".
+std::string placeOf(const Error& error) {
+    std::string place = error.file;
+    const auto append = [&](const std::string& part) {
+        if (!place.empty()) place += ", ";
+        place += part;
+    };
+    if (error.line > 0) append("line " + std::to_string(error.line));
+    if (error.column > 0) append("column " + std::to_string(error.column));
+    if (!error.pointer.empty()) append(shortened(error.pointer, 120));
+    return place;
+}
+
+/// The template with each {name} replaced by the error's value of that name.
+std::string filled(std::string_view text, const Error& error) {
+    std::string sentence;
+    while (!text.empty()) {
+        const std::size_t open = text.find('{');
+        sentence += text.substr(0, open);
+        if (open == std::string_view::npos) break;
+        const std::size_t close = text.find('}', open);
+        sentence += error.value(text.substr(open + 1, close - open - 1));
+        text.remove_prefix(close + 1);
+    }
+    return sentence;
+}
+
+}  // namespace
+
+std::string errorSentence(const Error& error) {
+    const std::string place = placeOf(error);
+    const std::string sentence = filled(templateFor(error.code), error);
+    return place.empty() ? sentence : place + ": " + sentence;
+}
+
+}  // namespace nettare

@@ -1,0 +1,193 @@
+#include "app/words/error_templates.h"
+
+namespace nettare {
+
+namespace {
+
+using enum ErrorCode;
+
+std::string_view ofTheFile(ErrorCode code) {
+    switch (code) {
+        case FileNotReadable:
+            return "this file cannot be read, {reason}; check the path and try again.";
+        case FileTooLarge:
+            return "this file is larger than {most}, too large for a recipe document; check that "
+                   "it "
+                   "is the right file.";
+        case FileNotWritable:
+            return "this file cannot be written, {reason}; nothing was changed there.";
+        case JsonSyntax:
+            return "this is no JSON at “{found}”; correct the text there.";
+        case JsonNotUtf8:
+            return "this line is not UTF-8; save the file as UTF-8.";
+        case JsonDuplicateKey:
+            return "the key “{key}” stands here twice; remove one.";
+        case JsonTooDeep:
+            return "the document is nested deeper than {most} levels; a recipe never is.";
+        case JsonNumberTooLarge:
+            return "the number “{found}” is too large; write amounts as text.";
+        case TableUnreadable:
+            return "this table file cannot be read; build or install the program again.";
+        case NotATable:
+            return "this is no table file; give the path of a table file.";
+        default:
+            return {};
+    }
+}
+
+std::string_view ofTheShape(ErrorCode code) {
+    switch (code) {
+        case WrongKind:
+            return "{wanted} is expected here, not {found}.";
+        case MissingKey:
+            return "the key “{key}” is missing; add it.";
+        case UnknownKey:
+            return "the key “{key}” is not known here; correct or remove it.";
+        case EmptyText:
+            return "the text is empty; write one or remove the key.";
+        case TextTooLong:
+            return "the text “{found}” is longer than {most} characters; shorten it.";
+        case TextNotClean:
+            return "the text “{found}” holds a control character such as a line break; remove it.";
+        case TooManyItems:
+            return "there are more than {most} entries; remove some.";
+        case TooFewItems:
+            return "the list is empty; give at least one entry.";
+        case NotOneOf:
+            return "“{found}” is not known here; write one of: {known}.";
+        case NotADecimal:
+            return "“{found}” is no decimal number; write it as text with a point, such as “12.5”, "
+                   "with at most six digits before and six after it.";
+        case NotAnIdentifier:
+            return "“{found}” cannot be an id; use a to z, 0 to 9 and -, at most 64.";
+        case NotATime:
+            return "“{found}” is no time with an offset; write it like 2026-05-16T17:41:07+02:00.";
+        case OneOfNeeded:
+            return "exactly one of these keys is needed here: {known}.";
+        case WrongFormat:
+            return "the format “{found}” is not a recipe document; it must say “nettare recipe”.";
+        case NewerFormat:
+            return "version {found} of the form is not known, this program reads version {known}; "
+                   "update the program or correct the number.";
+        case DuplicateId:
+            return "“{found}” stands twice; every entry may be named once.";
+        case UnknownReference:
+            return "nothing here is called “{found}”; correct the name or add it.";
+        case FoodNotFound:
+            return "no table at hand has the food {found}; correct the number.";
+        case ComponentUnknown:
+            return "“{found}” is no component that can be used here; write an INFOODS tagname such "
+                   "as "
+                   "ENERC_KCAL.";
+        default:
+            return {};
+    }
+}
+
+std::string_view ofTheAmount(ErrorCode code) {
+    switch (code) {
+        case NotAnAmount:
+            return "“{found}” is no amount; write it like 2, 1/2, 1 1/2, 1.5 or 2-3.";
+        case AmountAmbiguous:
+            return "“{found}” can mean {decimal} or {grouped}; write {grouped} or leave the zeros "
+                   "out.";
+        case AmountNotPositive:
+            return "the amount “{found}” is not more than zero; correct it.";
+        case AmountTooLong:
+            return "the amount “{found}” has too many digits; shorten it.";
+        case RangeReversed:
+            return "the range “{found}” runs backwards; write the smaller one first.";
+        case RangeNotAllowed:
+            return "a range, “{found}”, cannot be used here; write one number.";
+        case UnknownUnit:
+            return "the unit “{found}” is not known; use one of: {known}.";
+        case UnitNotOfKind:
+            return "“{found}” is no unit of mass; use g, kg, mg, oz or lb.";
+        case NegativeMass:
+            return "“{found}” is negative; write the amount without the minus.";
+        case NotPositive:
+            return "“{found}” is not more than zero; correct it.";
+        case OutOfRange:
+            return "“{found}” lies outside {low} to {high}; correct it.";
+        case NetNegative:
+            return "reading “{found}” has a tare of {tare} above its gross of {gross}; exchange "
+                   "the two "
+                   "or correct one.";
+        case ReadingUnitsDiffer:
+            return "reading “{found}” takes gross and tare from scales with different units; weigh "
+                   "both "
+                   "on one scale.";
+        case SeriesEmpty:
+            return "the series has no reading; add one.";
+        case SeriesKindDiffers:
+            return "series “{found}” weighs {of}, the line needs {wanted}; choose another series.";
+        case NothingWeighed:
+            return "“{found}” holds nothing to weigh; correct the reading.";
+        default:
+            return {};
+    }
+}
+
+std::string_view ofTheFigures(ErrorCode code) {
+    switch (code) {
+        case NoWayToGrams:
+            return "line “{line}”: nothing says what one {unit} of {food} weighs; weigh it, give a "
+                   "label "
+                   "or table measure, or assume grams with a reason.";
+        case NoYield:
+            return "line “{line}”: {food} is weighed as purchased and nothing says how much of it "
+                   "is "
+                   "eaten; add a trim series or weigh the edible portion.";
+        case WayNotOpen:
+            return "line “{line}”: the way “{found}” is not open for {food}; choose another or "
+                   "leave the "
+                   "key out.";
+        case PiecesNotAmong:
+            return "line “{line}” has {found} pieces, fewer than the {pieces} of the series that "
+                   "are said "
+                   "to be among them; write “others”.";
+        case ResidueTooLarge:
+            return "{left} g are left over of {there} g that went in; correct the reading or the "
+                   "lines.";
+        case NotEatenTooLarge:
+            return "what is not eaten weighs as much as the dish; correct one of the readings.";
+        case CookedWeightMissing:
+            return "the cooked weight is missing; weigh the dish or give the portion in pieces.";
+        case LabelAmountImpossible:
+            return "the label of {food} cannot print “{found}” for {component}; compare it with "
+                   "the pack.";
+        case LabelAmountUnreadable:
+            return "“{found}” on the label of {food} is no amount; write it as printed, without "
+                   "the unit.";
+        case LabelServingMissing:
+            return "the label of {food} has no serving; add it.";
+        case RecipeMissing:
+            return "the recipe “{found}” cannot be found; correct its path.";
+        case RecipeCycle:
+            return "the recipe contains itself, {path}; take one of them out.";
+        case NestingTooDeep:
+            return "recipes are used in recipes more than eight deep; write one of them out.";
+        case PanelLineOpen:
+            return "the panel line {line} cannot be printed, at least {at_least} and at most "
+                   "{at_most}; "
+                   "{food} has no value: state one with its reason.";
+        case PanelNeedsCookedWeight:
+            return "the panel gives the serving in grams and the dish was not weighed; weigh it "
+                   "and add "
+                   "“cooked”.";
+        case NothingPrintsSo:
+            return "no value prints as these numbers; recompute them from one value.";
+        default:
+            return {};
+    }
+}
+
+}  // namespace
+
+std::string_view templateFor(ErrorCode code) {
+    for (const auto group : {ofTheFile, ofTheShape, ofTheAmount, ofTheFigures})
+        if (const std::string_view text = group(code); !text.empty()) return text;
+    return {};
+}
+
+}  // namespace nettare
