@@ -46,13 +46,13 @@ public:
         const auto component = componentNamed(command.component);
         if (!component)
             return fail(Error{ErrorCode::ComponentUnknown}.with("found", command.component));
-        std::vector<Fraction> pieces;
+        std::vector<Count> pieces;
         for (const std::string_view text : split(command.pieces, ',')) {
             const auto amount = readAmount(text);
             if (!amount) return fail(amount.error());
             if (amount->isRange())
                 return fail(Error{ErrorCode::RangeNotAllowed}.with("found", text));
-            pieces.push_back(amount->low());
+            pieces.push_back(*Count::from(amount->low()));
         }
         const auto figures = figuresPer(Basis::Piece, opened->dossier, opened->cooked);
         if (!figures) return fail(figures.error());

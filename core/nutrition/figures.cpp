@@ -96,7 +96,7 @@ std::optional<double> portionGrams(const Dossier& dossier, const Cooked& cooked)
 
 std::optional<double> portionsOf(const Dossier& dossier, const Cooked& cooked) {
     const Recipe& recipe = dossier.main();
-    if (recipe.portionPieces) return recipe.pieces.value() / recipe.portionPieces->value();
+    if (recipe.portionPieces) return recipe.pieces / *recipe.portionPieces;
     if (!cooked.eaten.cooked) return std::nullopt;
     return cooked.eaten.cooked->value() / recipe.portionGrams->value();
 }

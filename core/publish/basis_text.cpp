@@ -4,14 +4,14 @@ namespace nettare {
 
 namespace {
 
-std::string counted(Fraction count, const Recipe& recipe) {
-    return writeFraction(count) + " " + pieceWordFor(count, recipe);
+std::string counted(Count count, const Recipe& recipe) {
+    return writeFraction(count.exact()) + " " + pieceWordFor(count, recipe);
 }
 
 }  // namespace
 
-std::string pieceWordFor(Fraction count, const Recipe& recipe) {
-    return count <= Fraction{1} ? recipe.pieceWord : recipe.piecesWord;
+std::string pieceWordFor(Count count, const Recipe& recipe) {
+    return count.isAtMostOne() ? recipe.pieceWord : recipe.piecesWord;
 }
 
 std::string portionText(const Recipe& recipe) {

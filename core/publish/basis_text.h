@@ -7,7 +7,7 @@
 namespace nettare {
 
 /// "skewer" or "skewers", as the count asks.
-[[nodiscard]] std::string pieceWordFor(Fraction count, const Recipe& recipe);
+[[nodiscard]] std::string pieceWordFor(Count count, const Recipe& recipe);
 
 /// "2 skewers", "150 g": one portion in the recipe's own words.
 [[nodiscard]] std::string portionText(const Recipe& recipe);

@@ -9,13 +9,13 @@ namespace nettare {
 
 namespace {
 
-std::string oneMultiple(const Figure& figure, const Recipe& recipe, Fraction count) {
+std::string oneMultiple(const Figure& figure, const Recipe& recipe, Count count) {
     const ComponentFacts& facts = factsOf(figure.component);
     const bool open = !figure.complete();
     const double value = (open ? figure.atLeast : figure.value) * count.value();
     return fmt::format(
-        "{} {} {} {}{} {}", writeFraction(count), pieceWordFor(count, recipe),
-        count <= Fraction{1} ? "has" : "have", open ? "at least " : "",
+        "{} {} {} {}{} {}", writeFraction(count.exact()), pieceWordFor(count, recipe),
+        count.isAtMostOne() ? "has" : "have", open ? "at least " : "",
         numberAt(facts.decimals, value, open ? Direction::Floor : Direction::Nearest), facts.unit);
 }
 
@@ -29,7 +29,7 @@ std::string ofWhat(const ComponentFacts& facts) {
 }  // namespace
 
 std::string statementText(const Figure& perPiece, const Recipe& recipe,
-                          const std::vector<Fraction>& pieces) {
+                          const std::vector<Count>& pieces) {
     const ComponentFacts& facts = factsOf(perPiece.component);
     std::string sentence;
     for (std::size_t i = 0; i < pieces.size(); ++i) {

@@ -10,6 +10,6 @@ namespace nettare {
 /// unrounded value: "1 skewer has 58 kcal, 2 skewers have 117 kcal and 3 skewers have 175 kcal." A
 /// second sentence names that value and its interval; a figure with missing parts says "at least".
 [[nodiscard]] std::string statementText(const Figure& perPiece, const Recipe& recipe,
-                                        const std::vector<Fraction>& pieces);
+                                        const std::vector<Count>& pieces);
 
 }  // namespace nettare

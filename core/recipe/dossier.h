@@ -11,6 +11,7 @@
 #include "core/food/label_facts.h"
 #include "core/food/table_food.h"
 #include "core/quantity/amount.h"
+#include "core/quantity/count.h"
 #include "core/recipe/recipe_document.h"
 #include "core/support/result.h"
 #include "core/weighing/indication.h"
@@ -80,9 +81,9 @@ struct Residue {
 /// One recipe of a dossier, resolved.
 struct Recipe {
     std::string file, title;
-    Fraction pieces{1};
+    Count pieces;
     std::string pieceWord, piecesWord;
-    std::optional<Fraction> portionPieces;
+    std::optional<Count> portionPieces;
     std::optional<Decimal> portionGrams;
     std::vector<Line> lines;
     std::vector<Residue> residues;

@@ -55,7 +55,7 @@ private:
     std::vector<std::size_t> findAll(const Ids& ids, const std::vector<std::string>& wanted,
                                      const std::string& pointer);
     Amount amount(const std::string& text, const std::string& pointer);
-    Fraction count(const std::string& text, const std::string& pointer);
+    Count count(const std::string& text, const std::string& pointer);
 
     const FoodLookup& foodLookup_;
     const RecipeLookup& recipeLookup_;

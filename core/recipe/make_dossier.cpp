@@ -45,10 +45,10 @@ Amount DossierBuilder::amount(const std::string& text, const std::string& pointe
     return {Fraction{1}, Fraction{1}, text};
 }
 
-Fraction DossierBuilder::count(const std::string& text, const std::string& pointer) {
+Count DossierBuilder::count(const std::string& text, const std::string& pointer) {
     const Amount read = amount(text, pointer);
     if (read.isRange()) note(Error{ErrorCode::RangeNotAllowed}.with("found", text).at(pointer));
-    return read.low();
+    return Count::from(read.low()).value_or(Count{});
 }
 
 void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
