@@ -58,6 +58,18 @@ Uncertainty combine(const std::vector<BudgetTerm>& terms) {
     return fromSums(squares, weighted);
 }
 
+Uncertainty uncertaintyOf(const LinearForm& form) {
+    std::vector<SourceKey> pools;
+    std::vector<BudgetTerm> terms;
+    for (const LinearForm::Term& term : form.terms()) {
+        const auto found = std::ranges::find(pools, term.source.pool);
+        terms.push_back({term.sensitivity, term.source.u, term.source.freedom,
+                         static_cast<std::size_t>(found - pools.begin())});
+        if (found == pools.end()) pools.push_back(term.source.pool);
+    }
+    return combine(terms);
+}
+
 PerComponent<Uncertainty> budgetOf(const Block& block,
                                    const std::vector<Composition>& compositions) {
     PerComponent<double> squares{};

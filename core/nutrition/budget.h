@@ -28,6 +28,9 @@ struct BudgetTerm {
 /// where terms of one pool enter as one term v_p. Infinite where no term has finite freedom.
 [[nodiscard]] Uncertainty combine(const std::vector<BudgetTerm>& terms);
 
+/// The same for one linear form, with the pools of its sources.
+[[nodiscard]] Uncertainty uncertaintyOf(const LinearForm& form);
+
 /// The same for every component of a block.
 [[nodiscard]] PerComponent<Uncertainty> budgetOf(const Block& block,
                                                  const std::vector<Composition>& compositions);

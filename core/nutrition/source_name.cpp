@@ -21,7 +21,9 @@ std::string compositionName(const Food& food, Component component) {
         for (const LabelAmount& amount : food.label->amounts)
             if (amount.component == component)
                 return fmt::format("{}, {} by its label", food.name, tagname);
-    return fmt::format("{}, {} by {}", food.name, tagname, food.table->row.text());
+    const bool assumed = !food.table->profile.spread[indexOf(component)].standardError;
+    return fmt::format("{}, {} by {}{}", food.name, tagname, food.table->row.text(),
+                       assumed ? ", spread assumed" : "");
 }
 
 std::string measureName(const Dossier& dossier, const SourceKey& key) {

@@ -12,6 +12,7 @@ struct OpenWay {
     Way way = Way::Assumed;
     LinearForm grams;
     std::optional<std::size_t> measure;  ///< index of the table measure, for Table and Density
+    int readings = 0;                    ///< of the series, for Series
     bool spreadAssumed = false;          ///< its uncertainty rests on an assumed spread
     bool sizeNotSaid = false;  ///< several measures fitted; their range is the uncertainty
     bool scaled = false;       ///< weighed for another amount

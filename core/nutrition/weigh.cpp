@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/weighing/judgement.h"
+
 namespace nettare {
 
 namespace {
@@ -49,6 +51,12 @@ LinearForm weighed(const Dossier& dossier, const std::vector<std::size_t>& readi
 
 WeighedState stateOf(const Dossier& dossier, std::size_t reading) {
     return dossier.indications[dossier.readings[reading].gross].state;
+}
+
+std::optional<double> coarseShareOf(const Dossier& dossier, std::size_t reading) {
+    const Scale& scale = dossier.scales[dossier.indications[dossier.readings[reading].gross].scale];
+    return coarseShare(netGrams(dossier, dossier.readings[reading]),
+                       massOf(scale.readability.value(), *scale.unit).grams());
 }
 
 Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& series,

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "core/nutrition/linear_form.h"
 
 namespace nettare {
@@ -14,6 +16,9 @@ namespace nettare {
 
 /// What was on the scale when the gross of a reading was taken.
 [[nodiscard]] WeighedState stateOf(const Dossier& dossier, std::size_t reading);
+
+/// Relative rounding of a reading whose net is under 20 steps of its scale; nothing for the others.
+[[nodiscard]] std::optional<double> coarseShareOf(const Dossier& dossier, std::size_t reading);
 
 /// Statistics of a series by its readings; the spread assumed where one reading cannot tell.
 [[nodiscard]] Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& series,

@@ -60,7 +60,9 @@ Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchas
 Result<std::optional<OpenWay>> weighedWay(const LineContext& context) {
     const Line& line = context.line;
     if (line.weighed.empty()) return std::optional<OpenWay>{};
-    OpenWay way{Way::Weighed, {}, {}, false, false, line.weighedFactor != 1, false};
+    OpenWay way;
+    way.way = Way::Weighed;
+    way.scaled = line.weighedFactor != 1;
     for (const std::size_t reading : line.weighed) {
         const LinearForm net = weighed(context.dossier, reading).times(line.weighedFactor);
         if (stateOf(context.dossier, reading) != WeighedState::AsPurchased) {
@@ -92,8 +94,11 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
     LinearForm each{statistics->mean};
     if (variance.ofMean > 0)
         each.depend({mean, std::sqrt(variance.ofMean) / count, statistics->freedom, mean}, 1);
-    OpenWay way{Way::Series, gramsFor(context, each), {}, statistics->spreadAssumed, false, false,
-                false};
+    OpenWay way;
+    way.way = Way::Series;
+    way.grams = gramsFor(context, each);
+    way.readings = statistics->readings;
+    way.spreadAssumed = statistics->spreadAssumed;
     way.grams.depend({{SourceKind::SeriesScatter, keyOf(index), context.number},
                       std::sqrt(variance.ofPieces),
                       statistics->freedom,

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/nutrition/student_t.h"
+#include "core/nutrition/weigh.h"
 #include "core/publish/basis_text.h"
 #include "core/publish/number_text.h"
 #include "core/support/text.h"
@@ -32,16 +33,16 @@ std::string componentRow(const Figure& figure) {
 }
 
 double halfWidthOf(const LinearForm& grams) {
-    std::vector<BudgetTerm> terms;
-    for (const LinearForm::Term& term : grams.terms())
-        terms.push_back({term.sensitivity, term.source.u, term.source.freedom, terms.size()});
-    const Uncertainty uncertainty = combine(terms);
+    const Uncertainty uncertainty = uncertaintyOf(grams);
     return uncertainty.u == 0 ? 0 : coverageFactor(uncertainty.freedom) * uncertainty.u;
 }
 
 /// "weighed", "table, size not said", "series, spread assumed".
 std::string wayText(const OpenWay& way) {
     std::string text{nameOf(way.way)};
+    if (way.readings > 0) text += fmt::format(" of {}", way.readings);
+    if (way.readings == 2 || way.readings == 3)
+        text += fmt::format(" (t = {}, weigh more)", numberAt(1, coverageFactor(way.readings - 1)));
     if (way.scaled) text += ", scaled";
     if (way.trimmed) text += ", trimmed";
     if (way.sizeNotSaid) text += ", size not said";
@@ -50,13 +51,18 @@ std::string wayText(const OpenWay& way) {
 }
 
 std::string lineRow(const Line& line, const LineReport& report) {
-    const std::string unit = line.unit != nullptr ? std::string{line.unit->symbol} : line.piece;
+    const std::string unit =
+        line.unit != nullptr ? std::string{line.unit->symbol} : "× " + line.piece;
     std::string row =
         fmt::format("  {} {} {} g {}  {}\n", padded(line.amount.text() + " " + unit, 14),
                     padded(line.name, 18), padded(numberAt(1, report.eaten.value()), 7, true),
                     padded(halfWidthText(1, halfWidthOf(report.eaten)), 7),
                     report.ways.ways.empty() ? "kept recipe" : wayText(report.ways.way()));
     if (report.ways.ways.empty()) return row;
+    const double left = report.asUsed.value() - report.eaten.value();
+    if (left > 0)
+        row += fmt::format("  {} of {} g used, {} g are not eaten\n", padded("", 33),
+                           numberAt(1, report.asUsed.value()), numberAt(1, left));
     const OpenWay& chosen = report.ways.way();
     for (const OpenWay& way : report.ways.ways) {
         if (&way == &chosen) continue;
@@ -67,6 +73,18 @@ std::string lineRow(const Line& line, const LineReport& report) {
                            apart.beyondUncertainty ? ", more than their uncertainty" : "");
     }
     return row;
+}
+
+/// One row for each reading of the lines that is coarse for its scale.
+std::string coarseRows(const Dossier& dossier) {
+    std::string rows;
+    for (const Line& line : dossier.main().lines)
+        for (const std::size_t reading : line.weighed)
+            if (const auto share = coarseShareOf(dossier, reading))
+                rows += fmt::format(
+                    "  {} is under 20 steps of its scale: rounding alone is {} % of it\n",
+                    dossier.readings[reading].id, numberAt(1, 100 * *share));
+    return rows;
 }
 
 std::string verdictRow(const TargetVerdict& verdict) {
@@ -99,6 +117,7 @@ std::string figuresPage(const Figures& figures, const Dossier& dossier, const Co
     page += "\nGrams eaten, of the whole batch\n";
     for (std::size_t i = 0; i < recipe.lines.size(); ++i)
         page += lineRow(recipe.lines[i], cooked.lines[i]);
+    page += coarseRows(dossier);
     if (!verdicts.empty()) page += "\nCeilings and floors\n";
     for (const TargetVerdict& verdict : verdicts) page += verdictRow(verdict);
     return page;

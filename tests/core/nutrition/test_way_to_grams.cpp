@@ -93,9 +93,11 @@ TEST_CASE("two teaspoons of butter are 10 g by its label", "[nutrition]") {
 TEST_CASE("an ear's kernels by weighing stand beside the table's", "[nutrition]") {
     // Common practice, no source: a trimmed ear of sweet corn of about 7.5 x 2 in gives 152 g of
     // kernels; a table says 154 g. The two agree within the rounding and spread of any scale.
-    OpenWay weighed{Way::Weighed, LinearForm{152}, {}, false, false, false, false};
+    OpenWay weighed;
+    weighed.grams = LinearForm{152};
     weighed.grams.depend(ownSource({SourceKind::Rounding, 0, 0}, rectangular(1)), 1);
-    OpenWay table{Way::Table, LinearForm{154}, {}, true, false, false, false};
+    OpenWay table;
+    table.grams = LinearForm{154};
     table.grams.depend(ownSource({SourceKind::MeasureAssumed, 0, 0}, 0.14 * 154), 1);
     CHECK(disagreement(weighed, table).relative == Approx(2.0 / 152));
     CHECK_FALSE(disagreement(weighed, table).beyondUncertainty);

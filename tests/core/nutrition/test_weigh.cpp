@@ -67,3 +67,27 @@ TEST_CASE("a scale's calibration moves all its readings together", "[weighing]")
     CHECK(weighed(dossier, std::vector<std::size_t>{0, 0}).uncertainty() ==
           Approx(2 * std::hypot(4.0, rounding)));
 }
+
+TEST_CASE("mean and scatter of one series are one term of the freedom", "[weighing]") {
+    Kitchen kitchen;
+    for (const auto& [id, net] : {std::pair{"p1", "9.6"}, {"p2", "9.9"}, {"p3", "10.1"}})
+        kitchen.reading(id, net, "", "edible portion", "fine");
+    kitchen.append("series", R"({"id":"s","name":"s","kind":"per piece","of":"bulb",
+                                 "readings":["p1","p2","p3"]})");
+    kitchen.line(R"({"id":"f","amount":"20","piece":"bulb","food":"fennel",
+                     "series":{"id":"s","use":"others"}})");
+    const kitchen::Served served{kitchen};
+    const Uncertainty grams = uncertaintyOf(served.way(0).grams);
+    CHECK(grams.freedom == Approx(2));
+    CHECK(served.way(0).readings == 3);
+    const double s = std::sqrt((0.0711111 + 0.0011111 + 0.0544444) / 2);
+    CHECK(grams.u == Approx(std::sqrt(400 * s * s / 3 + 20 * s * s)).epsilon(1e-4));
+}
+
+TEST_CASE("a light net on a coarse scale is noticed", "[weighing]") {
+    Kitchen kitchen = Kitchen{}.reading("light", "12").reading("heavy", "40");
+    kitchen.line(R"({"id":"o","amount":"1","unit":"tbsp","food":"oil","weighed":["light"]})");
+    const Dossier dossier = kitchen::Served::orThrow(kitchen.dossier());
+    CHECK(*coarseShareOf(dossier, 0) == Approx(0.408248 / 12).epsilon(1e-6));
+    CHECK_FALSE(coarseShareOf(dossier, 1));
+}

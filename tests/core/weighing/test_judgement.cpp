@@ -1,0 +1,69 @@
+#include "core/weighing/judgement.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "core/nutrition/student_t.h"
+
+using namespace nettare;
+
+namespace {
+
+PieceStatistics singles(const std::vector<double>& grams) {
+    std::vector<SeriesReading> readings;
+    for (const double each : grams) readings.push_back({each, 1, 0});
+    return *pieceStatistics(readings, {0.14, 8});
+}
+
+}  // namespace
+
+TEST_CASE("an earlier spread and one's own pool by their freedom", "[weighing]") {
+    const KnownSpread both = pooled({2, 8}, {4, 2});
+    CHECK(both.freedom == 10);
+    CHECK(both.spread == Approx(std::sqrt((8 * 4 + 2 * 16) / 10.0)));
+}
+
+TEST_CASE("the next piece scatters more than the mean", "[weighing]") {
+    const PieceStatistics two = singles({10, 12});
+    // Two readings: t = 12.7 (Student's table, one degree of freedom).
+    CHECK(nextPieceHalfWidth(two, coverageFactor) ==
+          Approx(12.71 * std::sqrt(2.0) * std::sqrt(1.5)));
+}
+
+TEST_CASE("more weighings narrow the interval down to the scatter of the pieces and no further",
+          "[weighing]") {
+    const PieceStatistics series = singles({9.6, 9.9, 10.1, 9.7, 9.8});
+    const double now = halfWidthAfter(series, 36, 0, coverageFactor);
+    CHECK(halfWidthAfter(series, 36, 5, coverageFactor) < now);
+    const double floor = 1.96 * std::sqrt(36.0) * series.spread;
+    CHECK_FALSE(weighingsUntil(series, 36, floor * 0.99, coverageFactor));
+    const auto more = weighingsUntil(series, 36, now * 0.7, coverageFactor);
+    REQUIRE(more);
+    CHECK(halfWidthAfter(series, 36, *more, coverageFactor) <= now * 0.7);
+    CHECK(halfWidthAfter(series, 36, *more - 1, coverageFactor) > now * 0.7);
+    CHECK(weighingsUntil(series, 36, now, coverageFactor) == 0);
+}
+
+TEST_CASE("a series is compared with a table only where both have a spread", "[weighing]") {
+    const PieceStatistics series = singles({9.6, 9.9, 10.1, 9.7, 9.8});
+    CHECK(againstTable(series, 10, {}, 0, coverageFactor) == AgainstTable::CannotBeTold);
+    CHECK(againstTable(singles({9.6}), 10, 0.2, 8, coverageFactor) == AgainstTable::CannotBeTold);
+    CHECK(againstTable(series, 9.9, 0.2, 8, coverageFactor) == AgainstTable::Agrees);
+    CHECK(againstTable(series, 12, 0.2, 8, coverageFactor) == AgainstTable::Differs);
+}
+
+TEST_CASE("Welch's freedom lies between the smaller side and the sum of both", "[weighing]") {
+    // Equal variances and sizes: nu = 2 (n - 1) = 8, so the limit is t(0.975; 8) = 2.306 (table).
+    const PieceStatistics series = singles({-1.5811388, -0.7905694, 0, 0.7905694, 1.5811388});
+    const double s = series.spread;
+    const double limit = 2.306 * std::sqrt(2 * s * s / 5);
+    CHECK(againstTable(series, limit * 1.001, s, 5, coverageFactor) == AgainstTable::Differs);
+    CHECK(againstTable(series, limit * 0.999, s, 5, coverageFactor) == AgainstTable::Agrees);
+}
+
+TEST_CASE("a net under twenty steps of the scale is coarse", "[weighing]") {
+    CHECK_FALSE(coarseShare(20, 1));
+    CHECK(*coarseShare(19.9, 1) == Approx(0.0205).margin(0.0001));  // 0.41 d of 20 d is 2 %
+    CHECK(*coarseShare(5, 1) == Approx(0.408248 / 5).epsilon(1e-6));
+    CHECK_FALSE(coarseShare(0, 1));
+}
