@@ -21,11 +21,11 @@ std::vector<std::size_t> fitting(const LineContext& context, std::vector<std::si
     };
     if (!context.line.size.empty())
         return keep([&](const std::string& q) { return q == context.line.size; });
-    const auto named = keep([&](const std::string& q) {
+    auto named = keep([&](const std::string& q) {
         return !q.empty() && context.line.preparation.find(q) != std::string::npos;
     });
     if (!named.empty()) return named;
-    const auto plain = keep([](const std::string& q) { return q.empty(); });
+    auto plain = keep([](const std::string& q) { return q.empty(); });
     return plain.empty() ? measures : plain;
 }
 

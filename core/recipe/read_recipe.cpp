@@ -85,7 +85,7 @@ void readSteps(ObjectReader& root, RecipeDocument& document) {
 }  // namespace
 
 std::string readUnitSymbol(ObjectReader& reader, std::string_view key) {
-    const std::string symbol = reader.text(key, kAmountLength);
+    std::string symbol = reader.text(key, kAmountLength);
     std::string known;
     for (const std::string_view unit : kUnitSymbols) {
         if (unit == symbol) return symbol;
