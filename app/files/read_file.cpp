@@ -32,7 +32,7 @@ Result<std::string> readFile(const std::string& path, std::size_t most) {
     if (bytes.size() > most) {
         Error error{ErrorCode::FileTooLarge};
         error.file = path;
-        return fail(error.with("most", std::to_string(most / (1024 * 1024)) + " MiB"));
+        return fail(error.with("most", std::to_string(most / kMebibyte) + " MiB"));
     }
     return bytes;
 }

@@ -25,7 +25,9 @@ public:
     /// How many times `other` goes into this: 10 skewers in portions of 2 are 5.
     friend double operator/(Count a, Count b) { return a.value() / b.value(); }
     friend bool operator==(Count, Count) = default;
-    friend std::strong_ordering operator<=>(Count a, Count b) { return a.fraction_ <=> b.fraction_; }
+    friend std::strong_ordering operator<=>(Count a, Count b) {
+        return a.fraction_ <=> b.fraction_;
+    }
 
 private:
     constexpr explicit Count(Fraction fraction) : fraction_{fraction} {}

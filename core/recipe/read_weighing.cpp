@@ -28,7 +28,7 @@ bool isTimeForm(std::string_view text) {
 }
 
 std::string readTime(ObjectReader& reader) {
-    const std::string at = reader.optionalText("at", kAmountLength).value_or("");
+    std::string at = reader.optionalText("at", kAmountLength).value_or("");
     if (!reader.failure() && !at.empty() && !isTimeForm(at))
         reader.failure() =
             Error{ErrorCode::NotATime}.with("found", at).at(pointerTo(reader.pointer(), "at"));

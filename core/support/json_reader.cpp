@@ -95,7 +95,7 @@ std::optional<std::string> ObjectReader::optionalText(std::string_view key, std:
 }
 
 std::string ObjectReader::id(std::string_view key) {
-    const std::string found = text(key, 64);
+    std::string found = text(key, 64);
     if (!failure_ && !isIdentifier(found)) note(ErrorCode::NotAnIdentifier, key, found);
     return found;
 }
