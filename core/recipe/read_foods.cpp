@@ -79,11 +79,12 @@ FoodEntry readFood(ObjectReader& reader, const Json& json) {
         ObjectReader entry{value, pointer, reader.failure()};
         food.stated.push_back(readStated(entry));
     }
+    const bool qualified = reader.has("added_sugars") || reader.has("plant");
     if (reader.has("added_sugars")) food.addedSugars = readAddedSugars(reader);
     food.plant = reader.optionalFlag("plant");
     reader.finish();
     const bool composed = table || label || stated;
-    if (!reader.failure() && composed == food.recipe.has_value()) {
+    if (!reader.failure() && (food.recipe ? composed || qualified : !composed)) {
         reader.failure() = Error{ErrorCode::OneOfNeeded}.at(reader.pointer());
         reader.failure()->values.push_back({"known", "table, label, stated; or recipe alone"});
     }

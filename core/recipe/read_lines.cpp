@@ -69,7 +69,11 @@ void readResidues(ObjectReader& root, RecipeDocument& document) {
                 break;
             default:
                 residue.kind = ResidueKind::Unknown;
-                static_cast<void>(reader.optionalFlag("unknown"));
+                if (!reader.optionalFlag("unknown") && !reader.failure())
+                    reader.failure() = Error{ErrorCode::NotOneOf}
+                                           .with("found", "false")
+                                           .with("known", "true")
+                                           .at(reader.pointer() + "/unknown");
         }
         residue.readings = reader.ids("readings", kMostEntries);
         reader.finish();

@@ -7,24 +7,37 @@ namespace nettare {
 
 namespace {
 
-bool digitsFrom(std::string_view text, std::size_t start, std::size_t count) {
-    if (text.size() < start + count) return false;
-    const std::string_view part = text.substr(start, count);
-    return part.find_first_not_of("0123456789") == std::string_view::npos;
+bool allDigitsIn(std::string_view text) {
+    return text.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+/// Two digits at `start` that are a number from `low` to `high`, both written with two digits.
+bool isTwoDigits(std::string_view text, std::size_t start, std::string_view low,
+                 std::string_view high) {
+    if (text.size() < start + 2) return false;
+    const std::string_view part = text.substr(start, 2);
+    return allDigitsIn(part) && low <= part && part <= high;
+}
+
+/// "2026-03-07", "T", "18:12", then ":09" or nothing; the rest is left in `text`.
+bool takeDayAndClock(std::string_view& text) {
+    const bool form = text.size() > 16 && allDigitsIn(text.substr(0, 4)) && text[4] == '-' &&
+                      isTwoDigits(text, 5, "01", "12") && text[7] == '-' &&
+                      isTwoDigits(text, 8, "01", "31") && text[10] == 'T' &&
+                      isTwoDigits(text, 11, "00", "23") && text[13] == ':' &&
+                      isTwoDigits(text, 14, "00", "59");
+    if (!form) return false;
+    text.remove_prefix(16);
+    if (text.front() == ':' && isTwoDigits(text, 1, "00", "59")) text.remove_prefix(3);
+    return true;
 }
 
 /// "2026-03-07T18:12:09+01:00": ISO 8601 extended form, seconds optional, offset or Z needed.
 bool isTimeForm(std::string_view text) {
-    const bool day = digitsFrom(text, 0, 4) && text[4] == '-' && digitsFrom(text, 5, 2) &&
-                     text[7] == '-' && digitsFrom(text, 8, 2) && text.size() > 16 &&
-                     text[10] == 'T';
-    if (!day || !digitsFrom(text, 11, 2) || text[13] != ':' || !digitsFrom(text, 14, 2))
-        return false;
-    std::string_view rest = text.substr(16);
-    if (rest.starts_with(':') && digitsFrom(rest, 1, 2)) rest.remove_prefix(3);
-    if (rest == "Z") return true;
-    return rest.size() == 6 && (rest[0] == '+' || rest[0] == '-') && digitsFrom(rest, 1, 2) &&
-           rest[3] == ':' && digitsFrom(rest, 4, 2);
+    if (!takeDayAndClock(text)) return false;
+    if (text == "Z") return true;
+    return text.size() == 6 && (text[0] == '+' || text[0] == '-') &&
+           isTwoDigits(text, 1, "00", "23") && text[3] == ':' && isTwoDigits(text, 4, "00", "59");
 }
 
 std::string readTime(ObjectReader& reader) {
@@ -39,8 +52,7 @@ std::string readTime(ObjectReader& reader) {
 int readPieces(ObjectReader& reader) {
     const auto text = reader.optionalText("pieces", kAmountLength);
     if (!text || reader.failure()) return 1;
-    const bool whole =
-        text->size() <= 4 && digitsFrom(*text, 0, text->size()) && text->front() != '0';
+    const bool whole = text->size() <= 4 && allDigitsIn(*text) && text->front() != '0';
     if (!whole)
         reader.failure() = Error{ErrorCode::OutOfRange}
                                .with("found", *text)

@@ -73,9 +73,11 @@ void DossierBuilder::addResidues(Scope& scope, Recipe& recipe) {
         Residue residue;
         residue.kind = entry.kind;
         residue.pointer = pointerTo("/residues", i);
-        residue.lines =
-            findAll(scope.names.lines, entry.lines,
-                    residue.pointer + (entry.kind == ResidueKind::Line ? "/line" : "/mixture"));
+        if (entry.kind == ResidueKind::Line)
+            residue.lines = {
+                find(scope.names.lines, entry.lines.front(), residue.pointer + "/line")};
+        else
+            residue.lines = findAll(scope.names.lines, entry.lines, residue.pointer + "/mixture");
         if (entry.food) {
             const std::size_t food =
                 find(scope.names.foods, *entry.food, residue.pointer + "/drip");

@@ -45,6 +45,8 @@ const PlantedViolation kPlanted[] = {
     {"db/knows_arguments.cpp:2 includes <CLI/App.hpp>", "CLI11, so that the command line stands"},
     {"db/knows_qt.h:2 includes <QtCore/QByteArray>",
      "db knows no Qt, so that a kitchen can be read without a desktop."},
+    {"tests/core/test_with_json.cpp:2 includes <valijson/validator.hpp>",
+     "knows nlohmann, so that no other file reads JSON that lets duplicate keys pass."},
     {"tests/core/test_with_qt.cpp:2 includes <QtTest>",
      "tests of core know core alone, so that they prove that core needs nothing else."},
     {"tests/db/test_with_app.cpp:2 includes \"app/workbench.h\"",
