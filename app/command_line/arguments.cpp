@@ -26,6 +26,7 @@ public:
         app_.require_subcommand(1);
         addFigures();
         addStatement();
+        addPanel();
         addOthers();
     }
 
@@ -46,7 +47,9 @@ public:
             return figures_;
         }
         if (*statementCommand_) return statement_;
-        return foods_;
+        if (*panelCommand_) return panel_;
+        if (*foodsCommand_) return foods_;
+        return demo_;
     }
 
 private:
@@ -77,20 +80,36 @@ private:
             ->capture_default_str();
     }
 
+    void addPanel() {
+        panelCommand_ = app_.add_subcommand("panel", "Print the nutrition panel of one portion");
+        panelCommand_->add_option("DOC", panel_.document, "Recipe document")->required();
+        panelCommand_->add_option("--rules", panel_.rules, "Whose rules")
+            ->check(CLI::IsMember({"us"}))
+            ->capture_default_str();
+        panelCommand_->add_option("--out", panel_.out, "PDF file to write")->required();
+    }
+
     void addOthers() {
         foodsCommand_ = app_.add_subcommand("foods", "Find foods in the table");
         foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
             ->required();
+        demoCommand_ =
+            app_.add_subcommand("demo", "Show the example recipes and write their panels");
+        demoCommand_->add_option("--out", demo_.out, "Folder for the panels (default: here)");
     }
 
     CLI::App app_{kAbout, "nettare"};
     CLI::App* figuresCommand_ = nullptr;
     CLI::App* statementCommand_ = nullptr;
+    CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
+    CLI::App* demoCommand_ = nullptr;
     std::string per_ = "portion";
     FiguresCommand figures_;
     StatementCommand statement_;
+    PanelCommand panel_;
     FoodsCommand foods_;
+    DemoCommand demo_;
 };
 
 }  // namespace

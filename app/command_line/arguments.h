@@ -21,8 +21,18 @@ struct StatementCommand {
     std::string component = "ENERC_KCAL";
 };
 
+struct PanelCommand {
+    std::string document;
+    std::string rules = "us";
+    std::string out;
+};
+
 struct FoodsCommand {
     std::vector<std::string> words;
+};
+
+struct DemoCommand {
+    std::string out;
 };
 
 /// Nothing to run: a text to print and the exit code (help, version, wrong usage).
@@ -31,7 +41,8 @@ struct PrintAndExit {
     int code = 0;
 };
 
-using Command = std::variant<PrintAndExit, FiguresCommand, StatementCommand, FoodsCommand>;
+using Command = std::variant<PrintAndExit, FiguresCommand, StatementCommand, PanelCommand,
+                             FoodsCommand, DemoCommand>;
 
 /// Reads the arguments of the command line, without the program's name.
 [[nodiscard]] Command readArguments(const std::vector<std::string>& arguments);

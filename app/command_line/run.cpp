@@ -2,15 +2,18 @@
 
 #include <fmt/core.h>
 
+#include <filesystem>
 #include <ostream>
 
 #include "app/command_line/arguments.h"
 #include "app/files/share_folder.h"
 #include "app/loading/load_dossier.h"
+#include "app/panel/panel_pdf.h"
 #include "app/words/error_sentence.h"
 #include "core/publish/figures_json.h"
 #include "core/publish/figures_text.h"
 #include "core/publish/number_text.h"
+#include "core/publish/panel_of.h"
 #include "core/publish/statement.h"
 #include "core/support/text.h"
 
@@ -60,6 +63,12 @@ public:
         return {};
     }
 
+    Result<void> run(const PanelCommand& command) {
+        const auto opened = open(command.document);
+        if (!opened) return fail(opened.error());
+        return panel(*opened, command.out);
+    }
+
     Result<void> run(const FoodsCommand& command) {
         const auto table = loader_.table();
         if (!table) return fail(table.error());
@@ -72,6 +81,19 @@ public:
             out_ << fmt::format("{:<18} {:>5} kcal/100 g  {} of {} known  {}\n", hit.row.text(),
                                 hit.energyKcalPer100g ? numberAt(0, *hit.energyKcalPer100g) : "?",
                                 hit.knownComponents, kComponentCount, hit.name);
+        return {};
+    }
+
+    Result<void> run(const DemoCommand& command) {
+        for (const char* name : {"prawn-fennel-skewers", "barley-beetroot-patties"}) {
+            const auto opened = open(shareFolder() + "/demo/" + name + ".json");
+            if (!opened) return fail(opened.error());
+            if (auto shown = figures(*opened, Basis::Portion, false); !shown) return shown;
+            const std::filesystem::path folder = command.out.empty() ? "." : command.out;
+            const std::string path = (folder / (std::string{name} + ".pdf")).string();
+            if (auto written = panel(*opened, path); !written) return written;
+            out_ << '\n';
+        }
         return {};
     }
 
@@ -94,6 +116,14 @@ private:
         const auto verdicts = verdictsOf(opened.dossier, opened.cooked);
         if (!verdicts) return fail(verdicts.error());
         out_ << figuresPage(*figures, opened.dossier, opened.cooked, *verdicts);
+        return {};
+    }
+
+    Result<void> panel(const Opened& opened, const std::string& path) {
+        const auto panel = usPanelOf(opened.dossier, opened.cooked);
+        if (!panel) return fail(panel.error());
+        if (auto written = writePanelPdf(*panel, path); !written) return written;
+        out_ << "Panel written to " << path << '\n';
         return {};
     }
 
