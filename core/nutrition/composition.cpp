@@ -34,11 +34,9 @@ SourceKey compositionKey(std::uint32_t food, Component component) {
     return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
 }
 
-std::optional<Error> addStated(const Food& food, std::uint32_t index, Composition& composition) {
+void addStated(const Food& food, std::uint32_t index, Composition& composition) {
     for (const StatedValue& stated : food.stated) {
         ComponentAmount& amount = composition.amounts[indexOf(stated.component)];
-        if (amount.origin != Origin::Missing)
-            return Error{ErrorCode::DuplicateId}.with("found", factsOf(stated.component).tagname);
         amount.origin = Origin::Stated;
         amount.perGram = stated.per100g.value() / 100;
         const double lastDigit = Decimal{1, -stated.per100g.decimals()}.value();
@@ -47,7 +45,6 @@ std::optional<Error> addStated(const Food& food, std::uint32_t index, Compositio
             {ownSource(compositionKey(index, stated.component), rectangular(width)),
              {{stated.component, 0.01}}});
     }
-    return std::nullopt;
 }
 
 namespace {
@@ -115,7 +112,7 @@ void addTable(const Food& food, Composition& composition) {
 Result<Composition> compositionOf(const Food& food, std::uint32_t index,
                                   const Assumptions& assumptions) {
     Composition composition;
-    if (const auto error = addStated(food, index, composition)) return fail(*error);
+    addStated(food, index, composition);
     if (const auto error = addLabel(food, index, assumptions, composition)) return fail(*error);
     addTable(food, composition);
     settleGaps(food, composition);

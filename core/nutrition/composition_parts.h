@@ -6,8 +6,7 @@ namespace nettare {
 
 // The steps of compositionOf(), in their order. Each leaves alone what an earlier one has settled.
 
-[[nodiscard]] std::optional<Error> addStated(const Food& food, std::uint32_t index,
-                                             Composition& composition);
+void addStated(const Food& food, std::uint32_t index, Composition& composition);
 [[nodiscard]] std::optional<Error> addLabel(const Food& food, std::uint32_t index,
                                             const Assumptions& assumptions,
                                             Composition& composition);

@@ -41,6 +41,8 @@ private:
     void addSeries(Scope& scope);
     void checkReading(const Reading& reading, const std::string& pointer);
     void addFoods(Scope& scope);
+    void addKept(Scope& scope, const FoodEntry& entry, const std::string& pointer);
+    void addTableRow(const FoodEntry& entry, const std::string& pointer, Food& food);
     void addFood(Scope& scope, const FoodEntry& entry, const std::string& pointer);
     std::optional<LabelFacts> label(const FoodEntry& entry, const std::string& pointer);
     void addLines(Scope& scope, Recipe& recipe);

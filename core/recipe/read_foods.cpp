@@ -60,8 +60,11 @@ AddedSugarsEntry readAddedSugars(ObjectReader& food) {
 /// food are one food.
 std::string identityOf(const Json& json) {
     Json bare = Json::object();
-    for (const JsonMember& member : *json.members())
-        if (member.key != "id" && member.key != "name") bare.set(member.key, member.value);
+    for (const JsonMember& member : *json.members()) {
+        const bool* flag = member.value.boolean();  // false says no more than leaving it out
+        const bool says = flag == nullptr || *flag;
+        if (says && member.key != "id" && member.key != "name") bare.set(member.key, member.value);
+    }
     return writeJson(bare);
 }
 

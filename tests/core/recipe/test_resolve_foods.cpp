@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/recipe/dossier.h"
+#include "core/recipe/read_recipe.h"
 
 #include "json_edit.h"
 #include "pantry.h"
@@ -90,6 +91,21 @@ TEST_CASE("two entries of one food are one food under two names", "[recipe]") {
     CHECK(std::get<FoodIndex>(recipe.lines[1].what).index == 1);
     CHECK(recipe.lines[0].name == "apple");
     CHECK(recipe.lines[1].name == "windfall apple");
+}
+
+TEST_CASE("a component is stated and declared once, and false says nothing", "[recipe]") {
+    Json document = smallRecipe();
+    const Json twice = jsonOf(R"([{"component":"NA","per_100g":"1","reason":"a"},
+                                  {"component":"NA","per_100g":"2","reason":"b"}])");
+    document = with(document, "/foods/0/stated", twice);
+    const auto dossier = Pantry{}.dossierOf(document);
+    REQUIRE_FALSE(dossier);
+    CHECK(dossier.error().code == ErrorCode::DuplicateId);
+    CHECK(dossier.error().pointer == "/foods/0/stated/1");
+    const auto identity = [](const Json& json) { return readRecipe(json)->foods[0].identity; };
+    const Json small = smallRecipe();
+    CHECK(identity(with(small, "/foods/0/plant", Json{false})) == identity(small));
+    CHECK(identity(with(small, "/foods/0/plant", Json{true})) != identity(small));
 }
 
 TEST_CASE("a food of a recipe and of its kept recipe is one food", "[recipe]") {
