@@ -26,8 +26,8 @@ Result<void> checkHeader(SQLite::Database& database, const std::string& path) {
     if (format < 1) return fail(errorIn(path, ErrorCode::NotATable));
     if (format > kTableFormat)
         return fail(errorIn(path, ErrorCode::NewerFormat)
-                        .with("format", std::to_string(format))
-                        .with("newest", std::to_string(kTableFormat)));
+                        .with("found", std::to_string(format))
+                        .with("known", std::to_string(kTableFormat)));
     return {};
 }
 

@@ -27,7 +27,7 @@ struct FoodHit {
 class FoodTable {
 public:
     /// Opens a table file. Fails: TableUnreadable (missing, a folder, no permission, damaged),
-    /// NotATable (some other file), NewerFormat (values "format" and "newest": written by a later
+    /// NotATable (some other file), NewerFormat (values "found" and "known": written by a later
     /// program).
     [[nodiscard]] static Result<FoodTable> open(const std::string& path);
 

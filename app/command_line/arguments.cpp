@@ -1,5 +1,7 @@
 #include "app/command_line/arguments.h"
 
+#include "core/support/text.h"
+
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <sstream>
@@ -36,11 +38,10 @@ public:
         try {
             app_.parse(arguments);
         } catch (const CLI::ParseError& stopped) {
+            if (stopped.get_exit_code() != 0) return PrintAndExit{wrongUsage(first, stopped), 2};
             std::ostringstream text;
-            if (stopped.get_exit_code() != 0 && !first.empty() && !isCommand(first))
-                text << "“" << first << "” is no command.\n";
-            const bool asked = app_.exit(stopped, text, text) == 0;
-            return PrintAndExit{text.str(), asked ? 0 : 2};
+            app_.exit(stopped, text, text);
+            return PrintAndExit{text.str(), 0};
         }
         if (*figuresCommand_) {
             figures_.per = *basisNamed(per_);
@@ -53,11 +54,26 @@ public:
     }
 
 private:
-    bool isCommand(const std::string& word) {
-        return word.starts_with('-') || !app_.get_subcommands([&](const CLI::App* command) {
-                                                 return command->get_name() == word;
-                                             })
-                                             .empty();
+    /// One sentence: what is wrong with the arguments, and where help is.
+    std::string wrongUsage(const std::string& first, const CLI::ParseError& stopped) const {
+        constexpr std::size_t kLongest = 200;
+        std::string what = shortened(stopped.what(), kLongest);
+        if (!isCommand(first)) {
+            what = first.empty() ? "name a command:"
+                                 : "“" + shortened(first, 60) + "” is no command, name one of:";
+            std::string separator = " ";
+            for (const CLI::App* command : app_.get_subcommands(nullptr)) {
+                what += separator + command->get_name();
+                separator = ", ";
+            }
+        }
+        return "nettare: " + what + "; “nettare --help” explains them.\n";
+    }
+
+    bool isCommand(const std::string& word) const {
+        const auto commands = app_.get_subcommands(nullptr);
+        return std::ranges::any_of(
+            commands, [&](const CLI::App* command) { return command->get_name() == word; });
     }
 
     void addFigures() {

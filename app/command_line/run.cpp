@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <ostream>
+#include <sstream>
 
 #include "app/command_line/arguments.h"
 #include "app/files/share_folder.h"
@@ -22,12 +23,31 @@ namespace nettare {
 namespace {
 
 constexpr std::size_t kMostHits = 20;
+constexpr std::size_t kLongestQuote = 200;
 
 /// A document's dossier with everything computed once.
 struct Opened {
     Dossier dossier;
     Cooked cooked;
 };
+
+/// The error with the argument as its place.
+Error ofArgument(std::string_view argument, Error error) {
+    error.file = argument;
+    return error;
+}
+
+/// "1,2,3" as counts; the errors of readAmount and RangeNotAllowed.
+Result<std::vector<Count>> piecesOf(std::string_view list) {
+    std::vector<Count> pieces;
+    for (const std::string_view text : split(list, ',')) {
+        const auto amount = readAmount(text);
+        if (!amount) return fail(amount.error());
+        if (amount->isRange()) return fail(Error{ErrorCode::RangeNotAllowed}.with("found", text));
+        pieces.push_back(*Count::from(amount->low()));
+    }
+    return pieces;
+}
 
 /// Runs one command; each `run` answers nothing or the error that refused it.
 class Session {
@@ -48,18 +68,13 @@ public:
         if (!opened) return fail(opened.error());
         const auto component = componentNamed(command.component);
         if (!component)
-            return fail(Error{ErrorCode::ComponentUnknown}.with("found", command.component));
-        std::vector<Count> pieces;
-        for (const std::string_view text : split(command.pieces, ',')) {
-            const auto amount = readAmount(text);
-            if (!amount) return fail(amount.error());
-            if (amount->isRange())
-                return fail(Error{ErrorCode::RangeNotAllowed}.with("found", text));
-            pieces.push_back(*Count::from(amount->low()));
-        }
+            return fail(ofArgument("--component", Error{ErrorCode::ComponentUnknown}.with(
+                                                      "found", command.component)));
+        const auto pieces = piecesOf(command.pieces);
+        if (!pieces) return fail(ofArgument("--pieces", pieces.error()));
         const auto figures = figuresPer(Basis::Piece, opened->dossier, opened->cooked);
         if (!figures) return fail(figures.error());
-        out_ << statementText((*figures)[*component], opened->dossier.main(), pieces) << '\n';
+        out_ << statementText((*figures)[*component], opened->dossier.main(), *pieces) << '\n';
         return {};
     }
 
@@ -70,13 +85,15 @@ public:
     }
 
     Result<void> run(const FoodsCommand& command) {
-        const auto table = loader_.table();
-        if (!table) return fail(table.error());
         std::string words;
         for (const std::string& word : command.words) (words += words.empty() ? "" : " ") += word;
+        if (trimmed(words).empty()) return fail(ofArgument("WORDS", {ErrorCode::EmptyText}));
+        const auto table = loader_.table();
+        if (!table) return fail(table.error());
         const auto hits = (*table)->search(words, kMostHits);
         if (!hits) return fail(hits.error());
-        if (hits->empty()) out_ << "No food of the table matches “" << words << "”.\n";
+        if (hits->empty())
+            out_ << "No food of the table matches “" << shortened(words, kLongestQuote) << "”.\n";
         for (const FoodHit& hit : *hits)
             out_ << fmt::format("{:<18} {:>5} kcal/100 g  {} of {} known  {}\n", hit.row.text(),
                                 hit.energyKcalPer100g ? numberAt(0, *hit.energyKcalPer100g) : "?",
@@ -140,8 +157,10 @@ int runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
         (text->code == 0 ? out : err) << text->text;
         return text->code;
     }
-    Session session{out};
-    const Result<void> done = std::visit(
+    // Results go out whole or not at all: what one document refuses, no other has half written.
+    std::ostringstream results;
+    Session session{results};
+    Result<void> done = std::visit(
         [&](const auto& one) -> Result<void> {
             if constexpr (std::is_same_v<std::decay_t<decltype(one)>, PrintAndExit>)
                 return {};
@@ -149,6 +168,9 @@ int runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
                 return session.run(one);
         },
         command);
+    if (done && !(out << results.view() << std::flush))
+        done = fail(ofArgument("standard output", Error{ErrorCode::FileNotWritable}.with(
+                                                      "reason", "the disk may be full")));
     if (done) return 0;
     err << "nettare: " << errorSentence(done.error()) << '\n';
     return 1;

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <optional>
 #include <system_error>
 
 namespace nettare {
@@ -14,15 +15,26 @@ Error refusal(ErrorCode code, const std::string& path, std::string_view reason) 
     return error.with("reason", reason);
 }
 
+/// Why that path cannot be opened for reading; nothing where it can be tried. Only plain files are
+/// read: a pipe or a device could keep the program waiting for ever.
+std::optional<std::string_view> reasonAgainst(const std::string& path) {
+    if (path.empty()) return "the path is empty";
+    std::error_code failure;
+    const auto status = std::filesystem::status(path, failure);
+    if (failure == std::errc::permission_denied) return "permission is denied";
+    if (failure == std::errc::filename_too_long) return "the path is too long";
+    if (failure == std::errc::too_many_symbolic_link_levels) return "the link leads to itself";
+    if (!std::filesystem::exists(status)) return "there is no such file";
+    if (std::filesystem::is_directory(status)) return "it is a folder";
+    if (!std::filesystem::is_regular_file(status)) return "it is a device or a pipe";
+    return std::nullopt;
+}
+
 }  // namespace
 
 Result<std::string> readFile(const std::string& path, std::size_t most) {
-    std::error_code failure;
-    const auto status = std::filesystem::status(path, failure);
-    if (!std::filesystem::exists(status))
-        return fail(refusal(ErrorCode::FileNotReadable, path, "there is no such file"));
-    if (std::filesystem::is_directory(status))
-        return fail(refusal(ErrorCode::FileNotReadable, path, "it is a folder"));
+    if (const auto reason = reasonAgainst(path))
+        return fail(refusal(ErrorCode::FileNotReadable, path, *reason));
     std::ifstream file(path, std::ios::binary);
     if (!file) return fail(refusal(ErrorCode::FileNotReadable, path, "permission is denied"));
     std::string bytes(most + 1, '\0');

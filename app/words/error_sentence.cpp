@@ -9,9 +9,11 @@ namespace nettare {
 
 namespace {
 
+constexpr std::size_t kLongestPath = 1000;
+
 /// "recipe.json, line 3, column 7" or "recipe.json, /lines/2/unit".
 std::string placeOf(const Error& error) {
-    std::string place = error.file;
+    std::string place = shortened(error.file, kLongestPath);
     const auto append = [&](const std::string& part) {
         if (!place.empty()) place += ", ";
         place += part;
@@ -19,6 +21,8 @@ std::string placeOf(const Error& error) {
     if (error.line > 0) append("line " + std::to_string(error.line));
     if (error.column > 0) append("column " + std::to_string(error.column));
     if (!error.pointer.empty()) append(shortened(error.pointer, 120));
+    if (const std::string_view user = error.value("used_by"); !user.empty())
+        place += " (used by " + shortened(user, kLongestPath) + ")";
     return place;
 }
 
@@ -30,7 +34,7 @@ std::string filled(std::string_view text, const Error& error) {
         sentence += text.substr(0, open);
         if (open == std::string_view::npos) break;
         const std::size_t close = text.find('}', open);
-        sentence += error.value(text.substr(open + 1, close - open - 1));
+        sentence += shortened(error.value(text.substr(open + 1, close - open - 1)), kLongestPath);
         text.remove_prefix(close + 1);
     }
     return sentence;

@@ -17,19 +17,28 @@ std::string_view ofTheFile(ErrorCode code) {
         case FileNotWritable:
             return "this file cannot be written, {reason}; nothing was changed there.";
         case JsonSyntax:
-            return "this is no JSON at “{found}”; correct the text there.";
+            return "this is not JSON any more at “{found}”; look there for a missing or doubled "
+                   "comma, quote or bracket, or for a comment.";
+        case JsonEmpty:
+            return "this file is empty; give the path of a recipe document.";
+        case JsonEndsEarly:
+            return "the document ends too early, a quote or bracket is still open; complete it or "
+                   "take a whole copy.";
         case JsonNotUtf8:
-            return "this line is not UTF-8; save the file as UTF-8.";
+            return "this line is not UTF-8 text; save the file as UTF-8.";
         case JsonDuplicateKey:
             return "the key “{key}” stands here twice; remove one.";
         case JsonTooDeep:
-            return "the document is nested deeper than {most} levels; a recipe never is.";
+            return "the document is nested deeper than {most} levels, a recipe never is; take "
+                   "brackets away.";
         case JsonNumberTooLarge:
-            return "the number “{found}” is too large; write amounts as text.";
+            return "the number “{found}” is too large; write a smaller one.";
         case TableUnreadable:
-            return "this table file cannot be read; build or install the program again.";
+            return "this table file is missing or damaged; install the program again or set "
+                   "NETTARE_SHARE to the folder that holds it.";
         case NotATable:
-            return "this is no table file; give the path of a table file.";
+            return "this is some other file, no table of foods; install the program again or set "
+                   "NETTARE_SHARE to the right folder.";
         default:
             return {};
     }
@@ -38,17 +47,20 @@ std::string_view ofTheFile(ErrorCode code) {
 std::string_view ofTheShape(ErrorCode code) {
     switch (code) {
         case WrongKind:
-            return "{wanted} is expected here, not {found}.";
+            return "{wanted} is expected here, not {found}; change it.";
         case MissingKey:
             return "the key “{key}” is missing; add it.";
         case UnknownKey:
             return "the key “{key}” is not known here; correct or remove it.";
+        case EmptyKey:
+            return "a key here is empty; give it a name or remove it.";
         case EmptyText:
-            return "the text is empty; write one or remove the key.";
+            return "the text is empty; write what is meant.";
         case TextTooLong:
             return "the text “{found}” is longer than {most} characters; shorten it.";
         case TextNotClean:
-            return "the text “{found}” holds a control character such as a line break; remove it.";
+            return "the text “{found}” holds an invisible control character, such as a line break "
+                   "or a change of writing direction; remove it.";
         case TooManyItems:
             return "there are more than {most} entries; remove some.";
         case TooFewItems:
@@ -56,8 +68,8 @@ std::string_view ofTheShape(ErrorCode code) {
         case NotOneOf:
             return "“{found}” is not known here; write one of: {known}.";
         case NotADecimal:
-            return "“{found}” is no decimal number; write it as text with a point, such as “12.5”, "
-                   "with at most six digits before and six after it.";
+            return "“{found}” is no decimal number; write it with a point, such as “12.5”, with at "
+                   "most six digits before and six after it.";
         case NotAnIdentifier:
             return "“{found}” cannot be an id; use a to z, 0 to 9 and -, at most 64.";
         case NotATime:
@@ -67,18 +79,18 @@ std::string_view ofTheShape(ErrorCode code) {
         case WrongFormat:
             return "the format “{found}” is not a recipe document; it must say “nettare recipe”.";
         case NewerFormat:
-            return "version {found} of the form is not known, this program reads version {known}; "
-                   "update the program or correct the number.";
+            return "version {found} of this kind of file is not known, this program reads version "
+                   "{known}; update the program or correct the number.";
         case DuplicateId:
-            return "“{found}” stands twice; every entry may be named once.";
+            return "“{found}” stands twice here; remove or rename one.";
         case UnknownReference:
-            return "nothing here is called “{found}”; correct the name or add it.";
+            return "nothing fitting in this document is called “{found}”; correct the name or add "
+                   "what it names.";
         case FoodNotFound:
-            return "no table at hand has the food {found}; correct the number.";
+            return "no table at hand has the food {found} (table, release, number); correct them.";
         case ComponentUnknown:
             return "“{found}” is no component that can be used here; write an INFOODS tagname such "
-                   "as "
-                   "ENERC_KCAL.";
+                   "as ENERC_KCAL.";
         default:
             return {};
     }
@@ -104,7 +116,7 @@ std::string_view ofTheAmount(ErrorCode code) {
         case UnitNotOfKind:
             return "“{found}” is no unit of mass; use g, kg, mg, oz or lb.";
         case NegativeMass:
-            return "“{found}” is negative; write the amount without the minus.";
+            return "“{found}” is less than zero; write it without the minus.";
         case NotPositive:
             return "“{found}” is not more than zero; correct it.";
         case OutOfRange:
@@ -139,34 +151,38 @@ std::string_view ofTheFigures(ErrorCode code) {
                    "is "
                    "eaten; add a trim series or weigh the edible portion.";
         case WayNotOpen:
-            return "line “{line}”: the way “{found}” is not open for {food}; choose another or "
-                   "leave the "
-                   "key out.";
+            return "line “{line}”: the way to grams “{found}” is not open for {food}; choose "
+                   "another or leave the key out.";
         case PiecesNotAmong:
             return "line “{line}” has {found} pieces, fewer than the {pieces} of the series that "
                    "are said "
                    "to be among them; write “others”.";
         case ResidueTooLarge:
-            return "{left} g are left over of {there} g that went in; correct the reading or the "
-                   "lines.";
+            return "{left} g are left over of the {there} g that went in; correct the reading or "
+                   "the lines.";
+        case LineWeighsNothing:
+            return "line “{line}”: {food} weighs nothing; correct the reading or remove the line.";
         case NotEatenTooLarge:
-            return "what is not eaten weighs as much as the dish; correct one of the readings.";
+            return "what is not eaten weighs as much as the dish or more; correct one of the "
+                   "readings.";
         case CookedWeightMissing:
             return "the cooked weight is missing; weigh the dish or give the portion in pieces.";
         case LabelAmountImpossible:
-            return "the label of {food} cannot print “{found}” for {component}; compare it with "
-                   "the pack.";
+            return "the label of {food} cannot lawfully print “{found}” for {component}; compare "
+                   "it with the pack.";
         case LabelAmountUnreadable:
             return "“{found}” on the label of {food} is no amount; write it as printed, without "
                    "the unit.";
-        case LabelServingMissing:
-            return "the label of {food} has no serving; add it.";
-        case RecipeMissing:
-            return "the recipe “{found}” cannot be found; correct its path.";
         case RecipeCycle:
-            return "the recipe contains itself, {path}; take one of them out.";
+            return "a recipe cannot be an ingredient of itself, {path}; take one of them out.";
         case NestingTooDeep:
-            return "recipes are used in recipes more than eight deep; write one of them out.";
+            return "recipes stand in recipes more than {most} deep; write one of them out.";
+        case TooManyLines:
+            return "with the recipes it uses, this recipe has more than {most} lines; use fewer of "
+                   "them.";
+        case NotForKeptRecipe:
+            return "“{key}” says nothing about {food}, which is a recipe of its own; give its "
+                   "amount in pieces, batches or grams, or weigh it, and remove the key.";
         case PanelLineOpen:
             return "the panel line {line} cannot be printed, at least {at_least} and at most "
                    "{at_most}; "

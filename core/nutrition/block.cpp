@@ -106,7 +106,8 @@ Result<std::vector<Composition>> compositionsOf(const Dossier& dossier) {
                                  dossier.main().assumptions);
         if (!one) {
             Error error = one.error().with("food", dossier.foods[i].name);
-            if (error.file.empty()) error.file = dossier.main().file;
+            error.file = dossier.foods[i].file;
+            error.pointer = dossier.foods[i].pointer + error.pointer;
             return fail(error);
         }
         all.push_back(std::move(*one));

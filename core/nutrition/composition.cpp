@@ -5,6 +5,7 @@
 #include "core/label/us_printed_interval.h"
 #include "core/nutrition/composition_parts.h"
 #include "core/nutrition/label_source.h"
+#include "core/support/json.h"
 
 namespace nettare {
 
@@ -55,6 +56,18 @@ double printedValue(const std::string& printed, const DecimalInterval& interval)
     return number ? number->value() : interval.closed().middle();
 }
 
+/// An error of a label's line, at its place below the food.
+Error ofLabelLine(ErrorCode code, const LabelAmount& line, std::size_t index) {
+    const std::string place = pointerTo("/label/declares", index);
+    const ComponentFacts& facts = factsOf(line.component);
+    if (code == ErrorCode::ComponentUnknown)
+        return Error{code}.with("found", facts.tagname).at(place + "/component");
+    return Error{code}
+        .with("found", line.printed)
+        .with("component", facts.name)
+        .at(place + "/printed");
+}
+
 /// Grams of a part cannot exceed the grams of the serving.
 double boundedHigh(Component component, double high, double servingGrams) {
     return factsOf(component).unit == "g" && high > servingGrams ? servingGrams : high;
@@ -69,18 +82,16 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
     composition.servingGrams = serving.value();
     composition.servingSource = serving.terms().front().source;
     const double declaration = assumptions.declarationSpread.value();
-    for (const LabelAmount& line : food.label->amounts) {
+    for (std::size_t i = 0; i < food.label->amounts.size(); ++i) {
+        const LabelAmount& line = food.label->amounts[i];
         ComponentAmount& amount = composition.amounts[indexOf(line.component)];
         const auto interval = usPrintedInterval(line.component, line.printed);
-        if (!interval) return interval.error();
+        if (!interval) return ofLabelLine(interval.error().code, line, i);
         if (amount.origin != Origin::Missing) continue;
         const double value = printedValue(line.printed, *interval);
         const double low = interval->low.value();
         const double high = boundedHigh(line.component, interval->high.value(), serving.value());
-        if (low > high)
-            return Error{ErrorCode::LabelAmountImpossible}
-                .with("found", line.printed)
-                .with("component", factsOf(line.component).name);
+        if (low > high) return ofLabelLine(ErrorCode::LabelAmountImpossible, line, i);
         const double off = (low + high) / 2 - value;
         const double u = std::sqrt((high - low) * (high - low) / 12 + off * off);
         amount.origin = Origin::Label;

@@ -30,7 +30,7 @@ Figure figureOf(Component component, const Block& block, const Uncertainty& unce
 Error cookedWeightMissing(const Recipe& recipe) {
     Error error{ErrorCode::CookedWeightMissing};
     error.file = recipe.file;
-    error.pointer = "/cooked";
+    error.pointer = "/portion/grams";
     return error;
 }
 

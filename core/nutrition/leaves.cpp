@@ -60,6 +60,13 @@ std::optional<Error> addCooked(const Dossier& dossier, const Recipe& recipe, Eat
     return std::nullopt;
 }
 
+Error weighsNothing(const Recipe& recipe, const Line& line) {
+    Error error{ErrorCode::LineWeighsNothing};
+    error.file = recipe.file;
+    error.pointer = line.pointer;
+    return error.with("line", line.id).with("food", line.name);
+}
+
 /// Grams of every line as used; what kept recipes hold goes into `kept`, by line.
 Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
                                      std::vector<LineReport>& report) {
@@ -83,6 +90,7 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
             report[i].ways = std::move(*ways);
             report[i].asUsed = report[i].ways.way().grams;
         }
+        if (report[i].asUsed.value() <= 0) return fail(weighsNothing(recipe, line));
         report[i].eaten = report[i].asUsed;
     }
     return kept;
@@ -108,6 +116,7 @@ Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<Lin
             dossier.foods[leaf.food].identity, leaf.grams.value(), leaf.path};
     });
     eaten.used = sumOf(eaten);
+    if (eaten.used.value() <= 0) return fail(nothingEaten(recipe, report, eaten));
     if (const auto error = addCooked(dossier, recipe, eaten)) return fail(*error);
     return eaten;
 }

@@ -39,8 +39,7 @@ struct LineReport {
 
 /// Finds the grams of all lines, takes residues away and flattens kept recipes; `report` gets one
 /// entry per line of the recipe, in its order. Fails with the errors of waysToGrams,
-/// ResidueTooLarge, NotEatenTooLarge, CookedWeightMissing (a kept recipe used by weight that was
-/// never weighed).
+/// LineWeighsNothing, ResidueTooLarge (nothing is left to eat), NotEatenTooLarge.
 [[nodiscard]] Result<Eaten> eatenOf(const Dossier& dossier, std::size_t recipe,
                                     std::vector<LineReport>& report);
 

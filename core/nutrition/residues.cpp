@@ -19,7 +19,7 @@ Error tooLarge(const Recipe& recipe, const Residue& residue, double left, double
     Error error{ErrorCode::ResidueTooLarge};
     error.file = recipe.file;
     error.pointer = residue.pointer;
-    return error.with("left", Decimal::fromDouble(left).text())
+    return error.with("left", roundedToStep(Decimal::fromDouble(left), {1, -1}).text())
         .with("there", roundedToStep(Decimal::fromDouble(there), {1, -1}).text());
 }
 
@@ -36,6 +36,12 @@ std::optional<Error> takeMixture(const Dossier& dossier, const Recipe& recipe,
     for (const std::size_t line : residue.lines)
         lines[line].eaten.add(lines[line].asUsed.times(share), -1);
     return std::nullopt;
+}
+
+double gramsUsed(const std::vector<LineReport>& lines) {
+    double grams = 0;
+    for (const LineReport& line : lines) grams += line.asUsed.value();
+    return grams;
 }
 
 std::vector<std::size_t> foodsOf(const Recipe& recipe) {
@@ -83,6 +89,12 @@ std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeInde
             return tooLarge(recipe, recipe.residues.front(),
                             line.asUsed.value() - line.eaten.value(), line.asUsed.value());
     return std::nullopt;
+}
+
+Error nothingEaten(const Recipe& recipe, const std::vector<LineReport>& lines, const Eaten& eaten) {
+    const double there = gramsUsed(lines);
+    const double left = there - eaten.used.value();
+    return tooLarge(recipe, recipe.residues.back(), left, there);
 }
 
 }  // namespace nettare

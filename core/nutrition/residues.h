@@ -16,4 +16,8 @@ namespace nettare {
                                                       const std::vector<LineReport>& lines,
                                                       std::vector<std::size_t> which);
 
+/// ResidueTooLarge of a recipe whose residues take away all that went in, at its last residue.
+[[nodiscard]] Error nothingEaten(const Recipe& recipe, const std::vector<LineReport>& lines,
+                                 const Eaten& eaten);
+
 }  // namespace nettare

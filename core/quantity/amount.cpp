@@ -29,6 +29,11 @@ Error unreadable(std::string_view text) {
     return Error{ErrorCode::NotAnAmount}.with("found", text);
 }
 
+/// What is no amount is quoted whole: the half of "2-" would be nothing.
+Error ofWhole(const Error& error, std::string_view text) {
+    return error.code == ErrorCode::NotAnAmount ? unreadable(text) : error;
+}
+
 bool allDigits(std::string_view text) {
     return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
@@ -107,7 +112,7 @@ Result<Fraction> readSingle(std::string_view text, GroupMark group) {
 
 Result<Amount> readAmount(std::string_view text, GroupMark group) {
     const std::string_view clean = trimmed(text);
-    if (clean.empty()) return fail(unreadable(text));
+    if (clean.empty()) return fail(ErrorCode::EmptyText);
     if (clean.size() > 40) return fail(Error{ErrorCode::AmountTooLong}.with("found", text));
     if (clean.front() == '-' || clean.starts_with("−"))
         return fail(Error{ErrorCode::AmountNotPositive}.with("found", text));
@@ -115,10 +120,10 @@ Result<Amount> readAmount(std::string_view text, GroupMark group) {
     const std::size_t dash = plain.find('-');
     const std::string_view all{plain};
     const auto low = readSingle(trimmed(all.substr(0, dash)), group);
-    if (!low) return fail(low.error());
+    if (!low) return fail(ofWhole(low.error(), text));
     const auto high =
         dash == std::string::npos ? low : readSingle(trimmed(all.substr(dash + 1)), group);
-    if (!high) return fail(high.error());
+    if (!high) return fail(ofWhole(high.error(), text));
     if (*low <= Fraction{0} || *high <= Fraction{0})
         return fail(Error{ErrorCode::AmountNotPositive}.with("found", text));
     if (*high < *low) return fail(Error{ErrorCode::RangeReversed}.with("found", text));

@@ -29,6 +29,7 @@ struct Food {
     AddedSugars addedSugars;
     bool addedSugarsGiven = false;  ///< by the document; else by the table row
     bool plant = false;
+    std::string file, pointer;  ///< where it first stands, for errors
 };
 
 /// A series with its readings resolved to indices of Dossier::readings.
@@ -88,6 +89,7 @@ struct Recipe {
     std::vector<Line> lines;
     std::vector<Residue> residues;
     std::vector<std::size_t> cooked, notEaten;  ///< readings; cooked empty = not weighed
+    std::size_t writtenOut = 0;  ///< lines, with those of kept recipes in place of their use
     std::vector<TargetEntry> targets;
     Assumptions assumptions;
 };
@@ -121,12 +123,15 @@ using RecipeLookup =
 
 /// Resolves a document and the kept recipes it uses: references to indices, amounts to exact
 /// numbers, units by the document's measures. Refuses what refers to nothing, recipes that contain
-/// themselves (RecipeCycle, the path named) and nesting deeper than eight. Errors carry file and
-/// pointer.
+/// themselves (RecipeCycle, the path named), nesting deeper than eight and recipes that grow beyond
+/// kMostWrittenOut lines by using one another (TooManyLines). Errors carry file and pointer; where
+/// a kept recipe cannot be read, the value "used_by" says who asked for it.
 [[nodiscard]] Result<Dossier> makeDossier(const LoadedRecipe& recipe, const FoodLookup& foods,
                                           const RecipeLookup& recipes);
 
 inline constexpr std::size_t kRecipeNesting = 8;
+/// Ten lines that each use a recipe of ten such lines, eight deep, would be 10^8.
+inline constexpr std::size_t kMostWrittenOut = 2000;
 
 /// Net weight of a reading in grams, exactly in decimal before the one conversion.
 [[nodiscard]] double netGrams(const Dossier& dossier, const Reading& reading);

@@ -39,12 +39,16 @@ private:
     void addIndications(Scope& scope);
     void addReadings(Scope& scope);
     void addSeries(Scope& scope);
+    void checkSeries(const SeriesData& series, const std::string& pointer);
     void checkReading(const Reading& reading, const std::string& pointer);
     void addFoods(Scope& scope);
     void addKept(Scope& scope, const FoodEntry& entry, const std::string& pointer);
     void addTableRow(const FoodEntry& entry, const std::string& pointer, Food& food);
     void addFood(Scope& scope, const FoodEntry& entry, const std::string& pointer);
     std::optional<LabelFacts> label(const FoodEntry& entry, const std::string& pointer);
+    /// Counts lines with those of kept recipes written out; refuses more than kMostWrittenOut.
+    void countLines(Recipe& recipe);
+    void checkKept(const LineEntry& entry, const Line& line);
     void addLines(Scope& scope, Recipe& recipe);
     Line line(Scope& scope, const LineEntry& entry, const std::string& pointer);
     void bindSeries(Scope& scope, const LineEntry& entry, Line& line);

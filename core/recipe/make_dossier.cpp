@@ -78,6 +78,7 @@ Result<std::size_t> DossierBuilder::add(const LoadedRecipe& loaded) {
     Recipe recipe;
     addYield(scope, recipe);
     addLines(scope, recipe);
+    countLines(recipe);
     addResidues(scope, recipe);
     open_.pop_back();
     if (failure_) {

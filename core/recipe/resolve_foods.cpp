@@ -35,17 +35,25 @@ void DossierBuilder::addFoods(Scope& scope) {
 }
 
 void DossierBuilder::addKept(Scope& scope, const FoodEntry& entry, const std::string& pointer) {
+    const std::string place = pointer + "/recipe";
     const auto loaded = recipeLookup_(*entry.recipe, scope.loaded.file);
-    if (!loaded) return note(loaded.error());
-    if (std::ranges::find(open_, loaded->file) != open_.end()) {
+    if (!loaded) {
+        Error error = loaded.error();
+        error.values.push_back({"used_by", scope.loaded.file + ", " + place});
+        return note(error);
+    }
+    const auto round = std::ranges::find(open_, loaded->file);
+    if (round != open_.end()) {
+        Error error = Error{ErrorCode::RecipeCycle}.at(place);
         std::string path;
-        for (const std::string& file : open_) path += file + " → ";
-        return note(Error{ErrorCode::RecipeCycle}
-                        .with("path", path + loaded->file)
-                        .at(pointer + "/recipe"));
+        for (auto file = round; file != open_.end(); ++file) path += *file + " → ";
+        error.values.push_back({"path", path + loaded->file});
+        return note(error);
     }
     if (open_.size() >= kRecipeNesting)
-        return note(Error{ErrorCode::NestingTooDeep}.at(pointer + "/recipe"));
+        return note(Error{ErrorCode::NestingTooDeep}
+                        .with("most", std::to_string(kRecipeNesting))
+                        .at(place));
     const auto known = done_.find(loaded->file);
     const auto index = known != done_.end() ? Result<std::size_t>{known->second} : add(*loaded);
     if (!index) return note(index.error());
@@ -85,6 +93,8 @@ void DossierBuilder::addFood(Scope& scope, const FoodEntry& entry, const std::st
     Food food;
     food.name = entry.name;
     food.identity = entry.identity;
+    food.file = scope.loaded.file;
+    food.pointer = pointer;
     food.stated = entry.stated;
     food.label = label(entry, pointer);
     food.plant = entry.plant;

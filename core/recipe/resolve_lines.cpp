@@ -47,6 +47,7 @@ Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::strin
     line.preparation = entry.preparation;
     line.size = entry.size;
     line.asPurchased = entry.asPurchased;
+    checkKept(entry, line);
     line.weighed = findAll(scope.names.readings, entry.weighed, pointer + "/weighed");
     if (entry.weighedFor)
         line.weighedFactor =
@@ -55,6 +56,32 @@ Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::strin
     line.assumed = entry.assumed;
     line.way = entry.way;
     return line;
+}
+
+void DossierBuilder::checkKept(const LineEntry& entry, const Line& line) {
+    if (failure_ || !std::holds_alternative<RecipeIndex>(line.what)) return;
+    const std::pair<std::string_view, bool> keys[] = {
+        {"series", entry.series.has_value()},   {"trim", entry.trim.has_value()},
+        {"assumed", entry.assumed.has_value()}, {"way", entry.way.has_value()},
+        {"size", !entry.size.empty()},          {"as_purchased", entry.asPurchased}};
+    for (const auto& [key, given] : keys)
+        if (given)
+            note(Error{ErrorCode::NotForKeptRecipe}
+                     .with("key", key)
+                     .with("food", line.name)
+                     .at(pointerTo(line.pointer, key)));
+}
+
+void DossierBuilder::countLines(Recipe& recipe) {
+    for (const Line& line : recipe.lines) {
+        if (failure_) return;
+        const auto* kept = std::get_if<RecipeIndex>(&line.what);
+        recipe.writtenOut += kept != nullptr ? dossier_.recipes[kept->index].writtenOut : 1;
+        if (recipe.writtenOut > kMostWrittenOut)
+            note(Error{ErrorCode::TooManyLines}
+                     .with("most", std::to_string(kMostWrittenOut))
+                     .at(line.pointer));
+    }
 }
 
 void DossierBuilder::addLines(Scope& scope, Recipe& recipe) {

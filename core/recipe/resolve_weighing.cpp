@@ -98,6 +98,20 @@ void DossierBuilder::addReadings(Scope& scope) {
     }
 }
 
+void DossierBuilder::checkSeries(const SeriesData& series, const std::string& pointer) {
+    if (failure_) return;
+    const auto check = [&](std::size_t reading, const std::string& place) {
+        if (netGrams(dossier_, dossier_.readings[reading]) <= 0)
+            note(Error{ErrorCode::NothingWeighed}
+                     .with("found", dossier_.readings[reading].id)
+                     .at(place));
+    };
+    for (std::size_t i = 0; i < series.readings.size(); ++i)
+        check(series.readings[i], pointerTo(pointer + "/readings", i));
+    for (std::size_t i = 0; i < series.pairs.size(); ++i)
+        check(series.pairs[i].first, pointerTo(pointer + "/pairs", i) + "/before");
+}
+
 void DossierBuilder::addSeries(Scope& scope) {
     const RecipeDocument& document = scope.loaded.document;
     for (std::size_t i = 0; i < document.series.size(); ++i) {
@@ -112,12 +126,7 @@ void DossierBuilder::addSeries(Scope& scope) {
                 find(scope.names.readings, entry.pairs[p].before, place + "/before"),
                 find(scope.names.readings, entry.pairs[p].after, place + "/after"));
         }
-        if (!failure_)
-            for (const std::size_t reading : series.readings)
-                if (netGrams(dossier_, dossier_.readings[reading]) <= 0)
-                    note(Error{ErrorCode::NothingWeighed}
-                             .with("found", dossier_.readings[reading].id)
-                             .at(pointer + "/readings"));
+        checkSeries(series, pointer);
         dossier_.series.push_back(std::move(series));
     }
 }

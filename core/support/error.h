@@ -15,6 +15,8 @@ enum class ErrorCode {
     FileNotWritable,
     // JSON text
     JsonSyntax,
+    JsonEmpty,
+    JsonEndsEarly,
     JsonNotUtf8,
     JsonDuplicateKey,
     JsonTooDeep,
@@ -23,6 +25,7 @@ enum class ErrorCode {
     WrongKind,
     MissingKey,
     UnknownKey,
+    EmptyKey,
     EmptyText,
     TextTooLong,
     TextNotClean,
@@ -65,16 +68,17 @@ enum class ErrorCode {
     PiecesNotAmong,
     // residues and cooked weight
     ResidueTooLarge,
+    LineWeighsNothing,
     NotEatenTooLarge,
     CookedWeightMissing,
     // labels
     LabelAmountImpossible,
     LabelAmountUnreadable,
-    LabelServingMissing,
     // figures and panels
-    RecipeMissing,
     RecipeCycle,
     NestingTooDeep,
+    TooManyLines,
+    NotForKeptRecipe,
     PanelLineOpen,
     PanelNeedsCookedWeight,
     NothingPrintsSo,

@@ -41,7 +41,7 @@ ObjectReader::ObjectReader(const Json& json, std::string pointer, std::optional<
     : json_{json}, pointer_{std::move(pointer)}, failure_{failure} {
     if (!failure_ && json_.members() == nullptr)
         failure_ = Error{ErrorCode::WrongKind}
-                       .with("wanted", "an object")
+                       .with("wanted", "an object in curly brackets")
                        .with("found", kindOf(json_))
                        .at(pointer_);
 }
@@ -70,17 +70,15 @@ std::string ObjectReader::checkedText(std::string_view key, const Json& value, s
     const std::string* text = value.text();
     if (text == nullptr) {
         note(ErrorCode::WrongKind, key, kindOf(value));
-        if (failure_) failure_->values.push_back({"wanted", "text"});
+        if (failure_) failure_->values.push_back({"wanted", "text in quotes"});
         return {};
     }
-    if (text->empty()) note(ErrorCode::EmptyText, key);
+    if (trimmed(*text).empty()) note(ErrorCode::EmptyText, key);
     if (codePoints(*text) > most) {
         note(ErrorCode::TextTooLong, key, *text);
         if (failure_) failure_->values.push_back({"most", std::to_string(most)});
     }
-    if (std::ranges::any_of(
-            *text, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }))
-        note(ErrorCode::TextNotClean, key, *text);
+    if (!isPlainLine(*text)) note(ErrorCode::TextNotClean, key, *text);
     return failure_ ? std::string{} : *text;
 }
 
@@ -112,7 +110,7 @@ std::vector<std::string> ObjectReader::ids(std::string_view key, std::size_t mos
             if (!failure_)
                 failure_ =
                     Error{text == nullptr ? ErrorCode::WrongKind : ErrorCode::NotAnIdentifier}
-                        .with("wanted", "text")
+                        .with("wanted", "text in quotes")
                         .with("found", text == nullptr ? kindOf(item.json) : *text)
                         .at(item.pointer);
             return {};
@@ -187,7 +185,7 @@ std::vector<ObjectReader::Item> ObjectReader::items(std::string_view key, std::s
     if (value == nullptr) return {};
     if (value->items() == nullptr) {
         note(ErrorCode::WrongKind, key, kindOf(*value));
-        failure_->values.push_back({"wanted", "a list"});
+        failure_->values.push_back({"wanted", "a list in square brackets"});
         return {};
     }
     const std::size_t count = value->items()->size();
@@ -208,7 +206,7 @@ void ObjectReader::finish() {
     if (failure_) return;
     for (const JsonMember& member : *json_.members())
         if (std::ranges::find(asked_, member.key) == asked_.end()) {
-            note(ErrorCode::UnknownKey, member.key, member.key);
+            note(member.key.empty() ? ErrorCode::EmptyKey : ErrorCode::UnknownKey, member.key);
             return;
         }
 }

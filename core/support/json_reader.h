@@ -31,7 +31,7 @@ public:
     ObjectReader(const Json& json, std::string pointer, std::optional<Error>& failure);
 
     [[nodiscard]] bool has(std::string_view key);
-    /// Text of 1 to `most` code points without control characters.
+    /// Text of 1 to `most` code points on one plain line (isPlainLine), not of spaces only.
     [[nodiscard]] std::string text(std::string_view key, std::size_t most);
     [[nodiscard]] std::optional<std::string> optionalText(std::string_view key, std::size_t most);
     /// An identifier: a-z, 0-9 and '-', at most 64, not starting with '-'.

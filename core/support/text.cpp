@@ -28,6 +28,17 @@ std::size_t sequenceLength(std::string_view bytes) {
     return overlong || surrogate || beyond ? 0 : length;
 }
 
+/// One well-formed sequence that hides, breaks or turns the line it stands in.
+bool isHidden(std::string_view sequence) {
+    const auto at = [&](std::size_t i) { return static_cast<unsigned char>(sequence[i]); };
+    if (sequence.size() == 1) return at(0) < 0x20 || at(0) == 0x7F;
+    if (sequence.size() == 2) return at(0) == 0xC2 && at(1) < 0xA0;
+    if (sequence.size() != 3 || at(0) != 0xE2) return false;
+    const bool breaksOrTurns = at(1) == 0x80 && at(2) >= 0xA8 && at(2) <= 0xAE;
+    const bool isolates = at(1) == 0x81 && at(2) >= 0xA6 && at(2) <= 0xA9;
+    return breaksOrTurns || isolates;
+}
+
 }  // namespace
 
 std::string_view trimmed(std::string_view text) {
@@ -81,13 +92,28 @@ std::size_t utf8Prefix(std::string_view bytes) {
     return good;
 }
 
-std::string shortened(std::string_view utf8, std::size_t most) {
+bool isPlainLine(std::string_view utf8) {
+    while (!utf8.empty()) {
+        const std::size_t length = sequenceLength(utf8);
+        if (length == 0 || isHidden(utf8.substr(0, length))) return false;
+        utf8.remove_prefix(length);
+    }
+    return true;
+}
+
+std::string shortened(std::string_view bytes, std::size_t most) {
     std::string result;
-    std::size_t points = 0;
-    for (const char byte : utf8) {
-        if (!isContinuation(byte) && ++points > most) return result + "…";
-        const bool control = static_cast<unsigned char>(byte) < 0x20 || byte == 0x7F;
-        result += control ? ' ' : byte;
+    for (std::size_t points = 0; !bytes.empty(); ++points) {
+        if (points == most) return result + "…";
+        const std::size_t length = sequenceLength(bytes);
+        const std::string_view sequence = bytes.substr(0, std::max<std::size_t>(length, 1));
+        if (length == 0)
+            result += "\uFFFD";
+        else if (isHidden(sequence))
+            result += ' ';
+        else
+            result += sequence;
+        bytes.remove_prefix(sequence.size());
     }
     return result;
 }

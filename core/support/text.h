@@ -26,9 +26,15 @@ namespace nettare {
 /// forms); the size of the text where all are.
 [[nodiscard]] std::size_t utf8Prefix(std::string_view bytes);
 
-/// At most `most` code points, followed by an ellipsis where something was cut; control characters
-/// are replaced by a space, so that a message stays one line.
-[[nodiscard]] std::string shortened(std::string_view utf8, std::size_t most);
+/// True where every character shows as itself, on one line: no control characters (C0, DEL, C1), no
+/// line or paragraph separators, no embeddings, overrides or isolates of the writing direction
+/// (Unicode Standard, section 23.2). Right-to-left letters are fine.
+[[nodiscard]] bool isPlainLine(std::string_view utf8);
+
+/// At most `most` code points, followed by an ellipsis where something was cut. What isPlainLine()
+/// refuses becomes a space and bytes that are not UTF-8 become U+FFFD, so that a message stays one
+/// readable line whatever it quotes.
+[[nodiscard]] std::string shortened(std::string_view bytes, std::size_t most);
 
 /// Replaces every occurrence of `from` (not empty) by `to`.
 [[nodiscard]] std::string replaced(std::string_view text, std::string_view from,

@@ -130,7 +130,7 @@ public:
                                             const std::string&) -> Result<LoadedRecipe> {
             for (const auto& [file, json] : kept_)
                 if (file == reference) return LoadedRecipe{file, *readRecipe(json)};
-            return fail(Error{ErrorCode::RecipeMissing}.with("found", reference));
+            return fail(Error{ErrorCode::FileNotReadable}.with("found", reference));
         };
         return makeDossier({"main", std::move(*read)}, foods, recipes);
     }

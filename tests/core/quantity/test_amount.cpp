@@ -63,7 +63,7 @@ TEST_CASE("a mark that could group thousands is refused with both readings", "[q
 
 TEST_CASE("what is no positive amount is refused by its reason", "[quantity]") {
     const std::pair<const char*, ErrorCode> cases[] = {
-        {"", ErrorCode::NotAnAmount},         {"some", ErrorCode::NotAnAmount},
+        {"", ErrorCode::EmptyText},           {"some", ErrorCode::NotAnAmount},
         {"1/0", ErrorCode::NotAnAmount},      {"1/2/3", ErrorCode::NotAnAmount},
         {"1.2.3", ErrorCode::NotAnAmount},    {"NaN", ErrorCode::NotAnAmount},
         {"1e3", ErrorCode::NotAnAmount},      {".5", ErrorCode::NotAnAmount},
@@ -77,5 +77,6 @@ TEST_CASE("what is no positive amount is refused by its reason", "[quantity]") {
         const auto amount = readAmount(text);
         REQUIRE_FALSE(amount);
         CHECK(amount.error().code == code);
+        if (code == ErrorCode::NotAnAmount) CHECK(amount.error().value("found") == text);
     }
 }

@@ -150,10 +150,52 @@ TEST_CASE("a slip in the text is refused with line and column", "[support]") {
     CHECK(error.code == ErrorCode::JsonSyntax);
     CHECK(error.line == 3);
     CHECK(error.column == 8);
-    for (const char* text :
-         {"", " ", "{", "[1,]", "{\"a\":1,}", "[1] 2", "{a:1}", "'a'", "01", "+1", ".5", "1.",
-          "NaN", "Infinity", "-", "nul", "[1 2]", "// note\n1", "\"open"})
+    for (const char* text : {"[1,]", "{\"a\":1,}", "[1] 2", "{a:1}", "'a'", "01", "+1", ".5",
+                             "[1.]", "NaN", "Infinity", "[1 2]", "// note\n1", "[nul]"})
         CHECK(refusal(text).code == ErrorCode::JsonSyntax);
+}
+
+TEST_CASE("a slip is quoted with what leads to it on its line", "[support]") {
+    CHECK(refusal("{\n  \"a\": NaN}").value("found") == "\"a\": NaN");
+    CHECK(refusal("[\n1,\n]").value("found") == "]");
+    CHECK(refusal("{\"crème\": \xC3\xA9}").value("found") == "{\"crème\": é");
+    CHECK(refusal("[\"crème brûlée brûlée\" x]").value("found") == "brûlée brûlée\" x");
+    const Error broken = refusal("[1,\n\"two\nlines\"]");
+    CHECK(broken.line == 2);
+    CHECK(broken.column == 5);
+    CHECK(broken.value("found") == "\"two");
+}
+
+TEST_CASE("a text that ends early or holds nothing is told apart from a slip", "[support]") {
+    for (const char* text : {"{", "[1,", "{\"a\"", "-", "nul", "\"open", "[\"a\\"})
+        CHECK(refusal(text).code == ErrorCode::JsonEndsEarly);
+    CHECK(refusal("[1,\n\n").line == 3);
+    for (const char* text : {"", " ", "\n\t"}) CHECK(refusal(text).code == ErrorCode::JsonEmpty);
+}
+
+TEST_CASE("a NUL is the mark of another encoding", "[support]") {
+    const Error error = refusal(std::string_view{"{\n\0}\0", 5});
+    CHECK(error.code == ErrorCode::JsonNotUtf8);
+    CHECK(error.line == 2);
+}
+
+TEST_CASE("keys written in falling order and many values cost no more than others", "[support]") {
+    std::string object = "{";
+    for (int i = 1999; i >= 1000; --i)
+        object += (i == 1999 ? "\"" : ",\"") + std::to_string(i) + "\":0";
+    object += "}";
+    std::string all = "[" + object;
+    for (int i = 0; i < 20; ++i) all += "," + object;
+    const auto json = parseJson(all + "]");
+    REQUIRE(json);
+    CHECK(json->items()->front().members()->front().key == "1000");
+    CHECK(json->items()->back().find("1500") != nullptr);
+
+    std::string many = "[0";
+    for (std::size_t i = 1; i < kJsonValues; ++i) many += ",0";
+    CHECK(refusal(many + "]").code == ErrorCode::TooManyItems);
+    // The list itself is a value too.
+    CHECK(parseJson("[" + many.substr(3) + "]")->items()->size() == kJsonValues - 1);
 }
 
 TEST_CASE("a number beyond a double is refused, one below it is zero", "[support]") {

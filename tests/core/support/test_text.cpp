@@ -71,7 +71,19 @@ TEST_CASE("a quoted text is cut between characters and stays one line", "[suppor
     CHECK(shortened("½½½", 2) == "½½…");
     CHECK(shortened("two\nlines\tand\x7f", 60) == "two lines and ");
     CHECK(shortened("salt", 0) == "…");
+    CHECK(shortened("a\u202eb\u2028c\u009bd\u2066e", 60) == "a b c d e");
+    CHECK(shortened("a\xC3", 60) == "a\uFFFD");
+    CHECK(shortened("\xFFz", 60) == "\uFFFDz");
     CHECK(shortened("", 0).empty());
+}
+
+TEST_CASE("a plain line hides, breaks and turns nothing", "[support]") {
+    // The Unicode Standard, section 23.2: bidirectional ordering controls; C0, DEL and C1 controls.
+    for (const std::string_view good : {"", "crème", "עוגת דבש", "<b>&amp;", "½ \u00a0 – \u200f"})
+        CHECK(isPlainLine(good));
+    for (const std::string_view bad : {"a\nb", "\x7f", "\u0080", "\u009f", "\u2028", "\u2029",
+                                       "\u202a", "\u202e", "\u2066", "\u2069", "\xff"})
+        CHECK_FALSE(isPlainLine(bad));
 }
 
 TEST_CASE("every occurrence is replaced, and the replacement is not read again", "[support]") {

@@ -1,0 +1,92 @@
+#include <catch2/catch.hpp>
+#include <ostream>
+#include <sstream>
+#include <streambuf>
+
+#include "app/command_line/run.h"
+#include "command_line/bad_input.h"
+#include "command_line/scratch_kitchen.h"
+
+namespace {
+
+struct BadCall {
+    std::vector<std::string> arguments;
+    std::string what;
+};
+
+const std::string kCommands = "figures, statement, foods";
+
+/// A stream that takes nothing, as a full disk does.
+class Full : public std::streambuf {
+    int_type overflow(int_type) override { return traits_type::eof(); }
+    std::streamsize xsputn(const char*, std::streamsize) override { return 0; }
+};
+
+}  // namespace
+
+TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badinput]") {
+    const std::vector<BadCall> calls{
+        {{}, "name a command: " + kCommands},
+        {{"cook"}, "“cook” is no command, name one of: " + kCommands},
+        {{"fig"}, "“fig” is no command, name one of: " + kCommands},
+        {{"--nope"}, "“--nope” is no command, name one of: " + kCommands},
+        {{"x\ny\u202e"}, "“x y ” is no command, name one of: " + kCommands},
+        {{"figures"}, "DOC is required"},
+        {{"statement"}, "DOC is required"},
+        {{"foods"}, "WORDS is required"},
+        {{"figures", "a.json", "--per", "week"}, "--per: week not in {piece,portion,100g,batch}"},
+        {{"figures", "a.json", "--per", "a\nb"}, "--per: a b not in {piece,portion,100g,batch}"},
+        {{"figures", "a.json", "--nope"}, "The following argument was not expected: --nope"},
+        {{"statement", "a.json", "b.json"}, "The following argument was not expected: b.json"},
+        {{"statement", "a.json", "--pieces="}, "--pieces: 1 required TEXT missing"},
+    };
+    for (const BadCall& call : calls)
+        checkRun(call.arguments, call.what + "; “nettare --help” explains them.", 2);
+}
+
+TEST_CASE("numbers of pieces that cannot be are refused with their option", "[badinput]") {
+    const std::vector<BadCall> calls{
+        {{"a"}, "“a” is no amount; write it like 2, 1/2, 1 1/2, 1.5 or 2-3."},
+        {{"1e3"}, "“1e3” is no amount; write it like 2, 1/2, 1 1/2, 1.5 or 2-3."},
+        {{"0"}, "the amount “0” is not more than zero; correct it."},
+        {{"-1"}, "the amount “-1” is not more than zero; correct it."},
+        {{"1,,2"}, "the text is empty; write what is meant."},
+        {{"1-2"}, "a range, “1-2”, cannot be used here; write one number."},
+        {{"1.500"}, "“1.500” can mean 1.500 or 1500; write 1500 or leave the zeros out."},
+        {{"1234567890"}, "the amount “1234567890” has too many digits; shorten it."},
+    };
+    for (const BadCall& call : calls)
+        checkRefused(skewers(), "--pieces: " + call.what,
+                     {"statement", "doc.json", "--pieces=" + call.arguments.front()});
+}
+
+TEST_CASE("a component that is none is refused with its option", "[badinput]") {
+    for (const std::string& component : std::vector<std::string>{"XYZ", "enerc_kcal"})
+        checkRefused(skewers(),
+                     "--component: “" + component +
+                         "” is no component that can be used here; write an INFOODS tagname such "
+                         "as ENERC_KCAL.",
+                     {"statement", "doc.json", "--component", component});
+}
+
+TEST_CASE("a search for nothing is refused", "[badinput]") {
+    checkRun({"foods", " "}, "WORDS: the text is empty; write what is meant.");
+}
+
+TEST_CASE("a search that finds nothing says so, on one line", "[badinput]") {
+    const Outcome outcome = run({"foods", "zz\u202ezz\u009b", "' OR 1=1"});
+    CHECK(outcome.code == 0);
+    CHECK(outcome.out == "No food of the table matches “zz zz  ' OR 1=1”.\n");
+}
+
+TEST_CASE("results that cannot be written are not passed over in silence", "[badinput]") {
+    const ScratchKitchen kitchen;
+    kitchen.write("doc.json", skewers());
+    Full nowhere;
+    std::ostream out{&nowhere};
+    std::ostringstream err;
+    CHECK(nettare::runCommandLine({"figures", "doc.json"}, out, err) == 1);
+    CHECK(err.str() ==
+          "nettare: standard output: this file cannot be written, the disk may be full; nothing "
+          "was changed there.\n");
+}
