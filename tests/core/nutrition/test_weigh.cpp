@@ -78,10 +78,13 @@ TEST_CASE("mean and scatter of one series are one term of the freedom", "[weighi
                      "series":{"id":"s","use":"others"}})");
     const kitchen::Served served{kitchen};
     const Uncertainty grams = uncertaintyOf(served.way(0).grams);
-    CHECK(grams.freedom == Approx(2));
     CHECK(served.way(0).readings == 3);
     const double s = std::sqrt((0.0711111 + 0.0011111 + 0.0544444) / 2);
-    CHECK(grams.u == Approx(std::sqrt(400 * s * s / 3 + 20 * s * s)).epsilon(1e-4));
+    const double pool = 400 * s * s / 3 + 20 * s * s;
+    // All three readings start from one zero of the 0.1 g scale: 20 pieces move by 20 times it.
+    const double all = pool + 400 * 0.01 / 12;
+    CHECK(grams.u == Approx(std::sqrt(all)).epsilon(1e-4));
+    CHECK(grams.freedom == Approx(2 * all * all / (pool * pool)).epsilon(1e-4));
 }
 
 TEST_CASE("a light net on a coarse scale is noticed", "[weighing]") {
@@ -140,7 +143,8 @@ TEST_CASE("the calibration of a scale is no scatter of the pieces", "[weighing]"
                                  "pairs":[{"before":"p2","after":"p1"}]})");
     kitchen.line(R"({"id":"o","amount":"1","unit":"tbsp","food":"oil"})");
     const Dossier dossier = kitchen::Served::orThrow(kitchen.dossier());
-    CHECK(statisticsOf(dossier, dossier.series[0], Assumptions{})->spread == Approx(std::sqrt(2.0)));
+    CHECK(statisticsOf(dossier, dossier.series[0], Assumptions{})->spread ==
+          Approx(std::sqrt(2.0)));
     // One pair: 14 % of the lost 2 g; 5 % of 200 g would be 10 g each.
     CHECK(ratioOf(dossier, dossier.series[1], Assumptions{})->residualSpread == Approx(0.14 * 2));
 }
