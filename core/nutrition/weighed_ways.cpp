@@ -2,6 +2,7 @@
 
 #include "core/nutrition/line_context.h"
 #include "core/nutrition/weigh.h"
+#include "core/nutrition/written_amount.h"
 
 namespace nettare {
 
@@ -49,13 +50,7 @@ LinearForm gramsEach(const Dossier& dossier, const SeriesData& series, SeriesUse
 }  // namespace
 
 LinearForm gramsFor(const LineContext& context, const LinearForm& each) {
-    const Amount& amount = context.line.amount;
-    LinearForm grams = each.times(amount.middle());
-    if (amount.isRange())
-        grams.depend(ownSource({SourceKind::AmountRange, 0, context.number},
-                               rectangular(amount.high().value() - amount.low().value())),
-                     each.value());
-    return grams;
+    return each.times(amountOf(context.line, context.number));
 }
 
 Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchased) {
@@ -150,12 +145,7 @@ Result<std::optional<OpenWay>> assumedWay(const LineContext& context) {
         return std::optional{way};
     }
     if (line.unit == nullptr || line.unit->kind != UnitKind::Mass) return std::optional<OpenWay>{};
-    way.grams = gramsFor(context, LinearForm{massOf(1, *line.unit).grams()});
-    const auto written = Decimal::read(line.amount.text());
-    const double lastDigit = Decimal{1, written ? -written->decimals() : 0}.value();
-    way.grams.depend(ownSource({SourceKind::Written, 0, context.number},
-                               massOf(rectangular(lastDigit), *line.unit).grams()),
-                     1);
+    way.grams = writtenGrams(line, context.number);
     if (!line.asPurchased) return std::optional{way};
     const auto edible = trimmed(context, way.grams);
     if (!edible) return fail(edible.error());

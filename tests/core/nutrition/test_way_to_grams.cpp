@@ -142,6 +142,33 @@ TEST_CASE("weighed as purchased is trimmed by the cook's ratio, else by the tabl
     CHECK(Served{kitchen}.way(0).trimmed);
 }
 
+TEST_CASE("a metric cup is not a label's cup", "[nutrition]") {
+    // 21 CFR 101.9(b)(5)(viii): a cup is 240 mL, a tablespoon 15 mL.
+    const auto grams = [](const char* measures) {
+        Kitchen kitchen = bottle().json("measures", measures);
+        kitchen.line(R"({"id":"o","amount":"1","unit":"cup","food":"bottle","way":"label"})");
+        return Served{kitchen}.way(0).grams.value();
+    };
+    CHECK(grams("\"us\"") == Approx(14.0 * 16));
+    CHECK(grams("\"label\"") == Approx(14.0 * 16));
+    CHECK(grams("\"metric\"") == Approx(14.0 * 250 / 15));
+}
+
+TEST_CASE("a weight as written is as fine as its last step", "[nutrition]") {
+    const auto step = [](const char* amount, const char* unit) {
+        Kitchen kitchen;
+        kitchen.line(std::string{R"({"id":"f","food":"fennel","amount":")"} + amount +
+                     R"(","unit":")" + unit + "\"}");
+        return Served{kitchen}.way(0).grams.uncertainty() * std::sqrt(12.0);
+    };
+    CHECK(step("200", "g") == Approx(1));
+    CHECK(step("1.50", "kg") == Approx(10));
+    CHECK(step("1,5", "kg") == Approx(100));
+    CHECK(step("1/2", "kg") == Approx(500));
+    CHECK(step("1 1/4", "kg") == Approx(250));
+    CHECK(step("1.5-1.6", "kg") == Approx(std::hypot(100, 100)));
+}
+
 TEST_CASE("two bags bought for one line are one lot to trim", "[nutrition]") {
     const auto grams = [](const char* weighed) {
         Kitchen kitchen = Kitchen{}.reading("bags", "2000", "", "as purchased");
