@@ -5,6 +5,7 @@
 #include "core/label/us_printed_interval.h"
 #include "core/nutrition/composition_parts.h"
 #include "core/nutrition/label_source.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -52,9 +53,13 @@ std::optional<Error> addStated(const Food& food, std::uint32_t index, Compositio
 
 namespace {
 
-/// The printed amount as a number; where it is "less than", the middle of what it stands for.
+/// The printed figure without its unit and grouping commas; where it is "less than", the middle of
+/// what it stands for. The text is one that usPrintedInterval() has read.
 double printedValue(const std::string& printed, const DecimalInterval& interval) {
-    const auto number = Decimal::read(printed);
+    std::string figure{trimmed(printed)};
+    if (figure.front() < '0' || figure.front() > '9') return interval.closed().middle();
+    figure.erase(figure.find_last_of("0123456789") + 1);
+    const auto number = Decimal::read(replaced(figure, ",", ""));
     return number ? number->value() : interval.closed().middle();
 }
 
