@@ -108,10 +108,16 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
 
 void addTable(const Food& food, Composition& composition) {
     if (!food.table) return;
+    using enum Component;
+    // The two units of energy are one fact: once stated or declared in one, the table gives
+    // neither.
+    const bool energyKnown = composition[ENERC_KCAL].origin != Origin::Missing ||
+                             composition[ENERC_KJ].origin != Origin::Missing;
     for (const ComponentFacts& facts : allComponents()) {
         ComponentAmount& amount = composition.amounts[indexOf(facts.component)];
         const auto value = food.table->profile[facts.component];
         if (amount.origin != Origin::Missing || !value) continue;
+        if (energyKnown && (facts.component == ENERC_KCAL || facts.component == ENERC_KJ)) continue;
         amount.origin = Origin::Table;
         amount.perGram = *value / 100;
     }

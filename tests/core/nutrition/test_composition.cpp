@@ -159,6 +159,21 @@ TEST_CASE("a label declares what it prints and bounds its added sugars by its su
     CHECK(compositionOf(food, 0, {}).error().code == ErrorCode::LabelAmountImpossible);
 }
 
+TEST_CASE("a label's energy is the same energy in kJ, whatever the table's row says",
+          "[nutrition]") {
+    Food food = tableFood(kitchen::oliveOil());
+    food.label = LabelFacts{LabelRules::Us,
+                            *Decimal::read("14"),
+                            Amount{Fraction{1}, Fraction{1}, "1"},
+                            "tbsp",
+                            {{ENERC_KCAL, "120"}}};
+    const Composition oil = composed(food);
+    CHECK(oil[ENERC_KJ].origin == Origin::Converted);
+    CHECK(oil[ENERC_KJ].perGram == Approx(120 * 4.184 / 14));
+    CHECK(uncertainty(oil, ENERC_KJ) == Approx(4.184 * uncertainty(oil, ENERC_KCAL)));
+    CHECK(oil[FASAT].origin == Origin::Table);
+}
+
 TEST_CASE("a printed amount is its figure, with or without its unit", "[nutrition]") {
     const auto kilocalories = [](const char* printed) {
         Food food;
