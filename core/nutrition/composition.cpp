@@ -6,6 +6,7 @@
 #include "core/nutrition/composition_parts.h"
 #include "core/nutrition/label_source.h"
 #include "core/support/json.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -50,9 +51,13 @@ void addStated(const Food& food, std::uint32_t index, Composition& composition) 
 
 namespace {
 
-/// The printed amount as a number; where it is "less than", the middle of what it stands for.
+/// The printed figure without its unit and grouping commas; where it is "less than", the middle of
+/// what it stands for. The text is one that usPrintedInterval() has read.
 double printedValue(const std::string& printed, const DecimalInterval& interval) {
-    const auto number = Decimal::read(printed);
+    std::string figure{trimmed(printed)};
+    if (figure.front() < '0' || figure.front() > '9') return interval.closed().middle();
+    figure.erase(figure.find_last_of("0123456789") + 1);
+    const auto number = Decimal::read(replaced(figure, ",", ""));
     return number ? number->value() : interval.closed().middle();
 }
 
@@ -111,10 +116,16 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
 
 void addTable(const Food& food, Composition& composition) {
     if (!food.table) return;
+    using enum Component;
+    // The two units of energy are one fact: once stated or declared in one, the table gives
+    // neither.
+    const bool energyKnown = composition[ENERC_KCAL].origin != Origin::Missing ||
+                             composition[ENERC_KJ].origin != Origin::Missing;
     for (const ComponentFacts& facts : allComponents()) {
         ComponentAmount& amount = composition.amounts[indexOf(facts.component)];
         const auto value = food.table->profile[facts.component];
         if (amount.origin != Origin::Missing || !value) continue;
+        if (energyKnown && (facts.component == ENERC_KCAL || facts.component == ENERC_KJ)) continue;
         amount.origin = Origin::Table;
         amount.perGram = *value / 100;
     }

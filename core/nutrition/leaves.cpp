@@ -5,6 +5,7 @@
 
 #include "core/nutrition/residues.h"
 #include "core/nutrition/weigh.h"
+#include "core/nutrition/written_amount.h"
 
 namespace nettare {
 
@@ -19,15 +20,18 @@ LinearForm sumOf(const Eaten& eaten) {
 }
 
 /// Grams of a line that uses a kept recipe, by its pieces or by weight.
-Result<LinearForm> gramsOfKept(const Dossier& dossier, const Recipe& outer, const Line& line,
+Result<LinearForm> gramsOfKept(const Dossier& dossier, std::size_t outerIndex, std::size_t index,
                                const Recipe& kept, const Eaten& inner) {
+    const Recipe& outer = dossier.recipes[outerIndex];
+    const Line& line = outer.lines[index];
+    const auto number = numberOf(outerIndex, index);
     const LinearForm whole = inner.cooked.value_or(inner.used);
     if (!line.weighed.empty()) return weighed(dossier, line.weighed).times(line.weighedFactor);
     if (line.unit != nullptr && line.unit->kind == UnitKind::Mass)
-        return LinearForm{massOf(line.amount.middle(), *line.unit).grams()};
+        return writtenGrams(line, number);
     if (line.piece == kept.pieceWord || line.piece == kept.piecesWord)
-        return whole.times(line.amount.middle() / kept.pieces.value());
-    if (line.piece == "batch") return whole.times(line.amount.middle());
+        return whole.times(amountOf(line, number)).times(1 / kept.pieces.value());
+    if (line.piece == "batch") return whole.times(amountOf(line, number));
     Error error{ErrorCode::NoWayToGrams};
     error.file = outer.file;
     error.pointer = line.pointer;
@@ -81,7 +85,7 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
             if (!eaten) return fail(eaten.error());
             kept[i] = std::move(*eaten);
             const auto grams =
-                gramsOfKept(dossier, recipe, line, dossier.recipes[inner->index], kept[i]);
+                gramsOfKept(dossier, index, i, dossier.recipes[inner->index], kept[i]);
             if (!grams) return fail(grams.error());
             report[i].asUsed = *grams;
         } else {

@@ -112,9 +112,10 @@ std::optional<OpenWay> labelWay(const LineContext& context) {
     if (!context.food.label) return std::nullopt;
     const LabelFacts& label = *context.food.label;
     const Unit* own = findUnit(label.householdUnit, MeasureSystem::UsLabel);
-    const Unit* asked = context.line.unit == nullptr
-                            ? nullptr
-                            : findUnit(context.line.unit->symbol, MeasureSystem::UsLabel);
+    const Unit* asked = context.line.unit;
+    // A customary spoon or cup is the label's nominal one; a metric cup is larger.
+    if (asked != nullptr && asked->system == MeasureSystem::UsCustomary)
+        asked = findUnit(asked->symbol, MeasureSystem::UsLabel);
     double measuresPerUnit = 1;
     if (asked != nullptr && own != nullptr && asked->kind == UnitKind::Volume &&
         own->kind == UnitKind::Volume)

@@ -22,6 +22,36 @@ Source roundingSource(const Dossier& dossier, std::size_t indication) {
     return ownSource({SourceKind::Rounding, small(indication), 0}, roundingOf(scale));
 }
 
+void dependOn(const Dossier& dossier, std::size_t scale, double grams, LinearForm& net) {
+    const double calibration = dossier.scales[scale].calibrationRelative;
+    if (calibration > 0)
+        net.depend(ownSource({SourceKind::Calibration, small(scale), 0}, calibration), grams);
+}
+
+/// On one scale the calibration acts on the net; a tare from another scale has that scale's own.
+void dependOnCalibration(const Dossier& dossier, const Reading& reading, LinearForm& net) {
+    const Indication& gross = dossier.indications[reading.gross];
+    const auto* known = std::get_if<Reading::KnownTare>(&reading.tare);
+    const std::size_t tareScale =
+        known != nullptr
+            ? dossier.vessels[known->vessel].scale
+            : dossier.indications[std::get<Reading::ShownTare>(reading.tare).indication].scale;
+    if (tareScale == gross.scale) return dependOn(dossier, gross.scale, net.value(), net);
+    const double whole = massOf(gross.shown.value(), *dossier.scales[gross.scale].unit).grams();
+    dependOn(dossier, gross.scale, whole, net);
+    dependOn(dossier, tareScale, net.value() - whole, net);
+}
+
+/// Standard uncertainty from rounding alone: a calibration is common to all readings of a scale and
+/// no part of how they scatter.
+double roundingIn(const LinearForm& form) {
+    LinearForm rounding;
+    for (const LinearForm::Term& term : form.terms())
+        if (term.source.key.kind != SourceKind::Calibration)
+            rounding.depend(term.source, term.sensitivity);
+    return rounding.uncertainty();
+}
+
 }  // namespace
 
 LinearForm weighed(const Dossier& dossier, std::size_t index) {
@@ -36,10 +66,7 @@ LinearForm weighed(const Dossier& dossier, std::size_t index) {
         const auto& shown = std::get<Reading::ShownTare>(reading.tare);
         net.depend(roundingSource(dossier, shown.indication), -1);
     }
-    const std::size_t scale = dossier.indications[reading.gross].scale;
-    const double calibration = dossier.scales[scale].calibrationRelative;
-    if (calibration > 0)
-        net.depend(ownSource({SourceKind::Calibration, small(scale), 0}, calibration), net.value());
+    dependOnCalibration(dossier, reading, net);
     return net;
 }
 
@@ -64,7 +91,7 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
     std::vector<SeriesReading> readings;
     for (const std::size_t index : series.readings) {
         const LinearForm net = weighed(dossier, index);
-        readings.push_back({net.value(), dossier.readings[index].pieces, net.uncertainty()});
+        readings.push_back({net.value(), dossier.readings[index].pieces, roundingIn(net)});
     }
     const Decimal relative =
         series.kind == SeriesKind::PerMeasure ? assumptions.volumeSpread : assumptions.pieceSpread;
@@ -73,13 +100,19 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
 
 Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,
                                 const Assumptions& assumptions) {
+    LinearForm whole;
+    LinearForm rest;
+    for (const auto& [before, after] : series.pairs) {
+        whole.add(weighed(dossier, before));
+        rest.add(weighed(dossier, after));
+    }
+    const double ratio = whole.value() > 0 ? rest.value() / whole.value() : 0;
     std::vector<RatioReading> readings;
     for (const auto& [before, after] : series.pairs) {
-        const LinearForm whole = weighed(dossier, before);
-        const LinearForm rest = weighed(dossier, after);
-        const double rounding = std::sqrt(whole.uncertainty() * whole.uncertainty() +
-                                          rest.uncertainty() * rest.uncertainty());
-        readings.push_back({whole.value(), rest.value(), rounding});
+        const LinearForm one = weighed(dossier, before);
+        LinearForm residual = weighed(dossier, after);
+        const double grams = residual.value();
+        readings.push_back({one.value(), grams, roundingIn(residual.add(one, -ratio))});
     }
     return ratioStatistics(readings,
                            {assumptions.pieceSpread.value(), assumptions.spreadFreedom.value()});

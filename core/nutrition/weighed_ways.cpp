@@ -2,6 +2,7 @@
 
 #include "core/nutrition/line_context.h"
 #include "core/nutrition/weigh.h"
+#include "core/nutrition/written_amount.h"
 
 namespace nettare {
 
@@ -11,25 +12,45 @@ std::uint32_t keyOf(std::size_t index) {
     return static_cast<std::uint32_t>(index);
 }
 
-/// The scale's calibration acts on every reading of a series alike.
-void dependOnCalibration(const Dossier& dossier, std::size_t reading, LinearForm& grams) {
-    const std::size_t scale = dossier.indications[dossier.readings[reading].gross].scale;
-    const double relative = dossier.scales[scale].calibrationRelative;
-    if (relative > 0)
-        grams.depend(ownSource({SourceKind::Calibration, keyOf(scale), 0}, relative),
-                     grams.value());
+/// What the readings of a series have in common moves its mean and shows in no scatter:
+/// calibration, a vessel's tare, an empty scale read once for several. Their own rounding is in the
+/// scatter.
+LinearForm commonPart(const Dossier& dossier, const std::vector<std::size_t>& readings) {
+    const LinearForm sum = weighed(dossier, readings);
+    LinearForm common{sum.value()};
+    for (const LinearForm::Term& term : sum.terms())
+        if (term.source.key.kind != SourceKind::Rounding || std::fabs(term.sensitivity) > 1)
+            common.depend(term.source, term.sensitivity);
+    return common;
+}
+
+/// Ratio of sums with what its readings have in common.
+LinearForm commonRatio(const Dossier& dossier, const SeriesData& series) {
+    std::vector<std::size_t> before;
+    std::vector<std::size_t> after;
+    for (const auto& [whole, rest] : series.pairs) {
+        before.push_back(whole);
+        after.push_back(rest);
+    }
+    return commonPart(dossier, after).dividedBy(commonPart(dossier, before));
+}
+
+/// Pieces that were weighed themselves bring the rounding of their readings, the mean of a series
+/// for other pieces what those have in common.
+LinearForm gramsEach(const Dossier& dossier, const SeriesData& series, SeriesUse use,
+                     const PieceStatistics& statistics) {
+    const LinearForm sum = use == SeriesUse::Among ? weighed(dossier, series.readings)
+                                                   : commonPart(dossier, series.readings);
+    LinearForm each{statistics.mean};
+    for (const LinearForm::Term& term : sum.terms())
+        each.depend(term.source, term.sensitivity / statistics.pieces);
+    return each;
 }
 
 }  // namespace
 
 LinearForm gramsFor(const LineContext& context, const LinearForm& each) {
-    const Amount& amount = context.line.amount;
-    LinearForm grams = each.times(amount.middle());
-    if (amount.isRange())
-        grams.depend(ownSource({SourceKind::AmountRange, 0, context.number},
-                               rectangular(amount.high().value() - amount.low().value())),
-                     each.value());
-    return grams;
+    return each.times(amountOf(context.line, context.number));
 }
 
 Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchased) {
@@ -39,16 +60,14 @@ Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchas
         const auto ratio = ratioOf(dossier, dossier.series[index], context.assumptions());
         if (!ratio) return fail(ratio.error());
         const SourceKey pool{SourceKind::RatioMean, keyOf(index), 0};
-        LinearForm edible{ratio->ratio};
+        LinearForm edible = commonRatio(dossier, dossier.series[index]);
         edible.depend({pool, ratio->ratioUncertainty(), ratio->freedom, pool}, 1);
         edible = edible.times(purchased);
-        const double scatter =
-            ratio->residualSpread * std::sqrt(purchased.value() / ratio->meanBefore);
         edible.depend({{SourceKind::RatioScatter, keyOf(index), context.number},
-                       scatter,
+                       ratio->residualSpread,
                        ratio->freedom,
                        pool},
-                      1);
+                      std::sqrt(purchased.value() / ratio->meanBefore));
         return edible;
     }
     if (!context.food.table || !context.food.table->refusePercent) return fail(ErrorCode::NoYield);
@@ -63,17 +82,18 @@ Result<std::optional<OpenWay>> weighedWay(const LineContext& context) {
     OpenWay way;
     way.way = Way::Weighed;
     way.scaled = line.weighedFactor != 1;
+    LinearForm purchased;
     for (const std::size_t reading : line.weighed) {
         const LinearForm net = weighed(context.dossier, reading).times(line.weighedFactor);
-        if (stateOf(context.dossier, reading) != WeighedState::AsPurchased) {
-            way.grams.add(net);
-            continue;
-        }
-        const auto edible = trimmed(context, net);
-        if (!edible) return fail(edible.error());
-        way.grams.add(*edible);
-        way.trimmed = true;
+        const bool whole = stateOf(context.dossier, reading) == WeighedState::AsPurchased;
+        (whole ? purchased : way.grams).add(net);
+        way.trimmed = way.trimmed || whole;
     }
+    if (!way.trimmed) return std::optional{way};
+    // All that was bought for the line is one lot: its scatter counts once.
+    const auto edible = trimmed(context, purchased);
+    if (!edible) return fail(edible.error());
+    way.grams.add(*edible);
     return std::optional{way};
 }
 
@@ -91,7 +111,7 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
     const TotalVariance variance = use == SeriesUse::Among ? varianceAmong(*statistics, count)
                                                            : varianceOfOthers(*statistics, count);
     const SourceKey mean{SourceKind::SeriesMean, keyOf(index), 0};
-    LinearForm each{statistics->mean};
+    LinearForm each = gramsEach(context.dossier, series, use, *statistics);
     if (variance.ofMean > 0)
         each.depend({mean, std::sqrt(variance.ofMean) / count, statistics->freedom, mean}, 1);
     OpenWay way;
@@ -104,7 +124,6 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
                       statistics->freedom,
                       mean},
                      1);
-    dependOnCalibration(context.dossier, series.readings.front(), way.grams);
     if (stateOf(context.dossier, series.readings.front()) == WeighedState::AsPurchased) {
         const auto edible = trimmed(context, way.grams);
         if (!edible) return fail(edible.error());
@@ -126,12 +145,7 @@ Result<std::optional<OpenWay>> assumedWay(const LineContext& context) {
         return std::optional{way};
     }
     if (line.unit == nullptr || line.unit->kind != UnitKind::Mass) return std::optional<OpenWay>{};
-    way.grams = gramsFor(context, LinearForm{massOf(1, *line.unit).grams()});
-    const auto written = Decimal::read(line.amount.text());
-    const double lastDigit = Decimal{1, written ? -written->decimals() : 0}.value();
-    way.grams.depend(ownSource({SourceKind::Written, 0, context.number},
-                               massOf(rectangular(lastDigit), *line.unit).grams()),
-                     1);
+    way.grams = writtenGrams(line, context.number);
     if (!line.asPurchased) return std::optional{way};
     const auto edible = trimmed(context, way.grams);
     if (!edible) return fail(edible.error());

@@ -159,6 +159,37 @@ TEST_CASE("a label declares what it prints and bounds its added sugars by its su
     CHECK(compositionOf(food, 0, {}).error().code == ErrorCode::LabelAmountImpossible);
 }
 
+TEST_CASE("a label's energy is the same energy in kJ, whatever the table's row says",
+          "[nutrition]") {
+    Food food = tableFood(kitchen::oliveOil());
+    food.label = LabelFacts{LabelRules::Us,
+                            *Decimal::read("14"),
+                            Amount{Fraction{1}, Fraction{1}, "1"},
+                            "tbsp",
+                            {{ENERC_KCAL, "120"}}};
+    const Composition oil = composed(food);
+    CHECK(oil[ENERC_KJ].origin == Origin::Converted);
+    CHECK(oil[ENERC_KJ].perGram == Approx(120 * 4.184 / 14));
+    CHECK(uncertainty(oil, ENERC_KJ) == Approx(4.184 * uncertainty(oil, ENERC_KCAL)));
+    CHECK(oil[FASAT].origin == Origin::Table);
+}
+
+TEST_CASE("a printed amount is its figure, with or without its unit", "[nutrition]") {
+    const auto kilocalories = [](const char* printed) {
+        Food food;
+        food.label = LabelFacts{LabelRules::Us,
+                                *Decimal::read("100"),
+                                Amount{Fraction{1}, Fraction{1}, "1"},
+                                "jar",
+                                {{ENERC_KCAL, printed}}};
+        return composed(food)[ENERC_KCAL].perGram * 100;
+    };
+    CHECK(kilocalories("50") == Approx(50));
+    CHECK(kilocalories("50 kcal") == Approx(50));
+    CHECK(kilocalories(" 50kcal ") == Approx(50));
+    CHECK(kilocalories("1,250") == Approx(1250));
+}
+
 TEST_CASE("a declaration spread widens a label beyond its rounding", "[nutrition]") {
     Food food;
     food.label = LabelFacts{LabelRules::Us,

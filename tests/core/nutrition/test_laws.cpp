@@ -51,6 +51,19 @@ TEST_CASE("a kept recipe used by pieces or by weight gives its share", "[nutriti
     CHECK(grams.figure(Basis::Batch, ENERC_KCAL).value == Approx(all * 10 / 39.6));
 }
 
+TEST_CASE("a kept recipe's amount is as uncertain as it is written", "[nutrition]") {
+    const auto grams = [](const std::string& line) {
+        return Served{withSauce(line)}.cooked.lines[0].eaten;
+    };
+    CHECK(grams(R"({"id":"s","amount":"10","unit":"g","food":"sauce"})").uncertainty() ==
+          Approx(1 / std::sqrt(12.0)));
+    // Two to three of four spoons of 39.6 g: a rectangle of 9.9 g beside what 2.5 have.
+    const LinearForm range = grams(R"({"id":"s","amount":"2-3","piece":"spoons","food":"sauce"})");
+    const LinearForm middle = grams(R"({"id":"s","amount":"2.5","piece":"spoons","food":"sauce"})");
+    CHECK(range.value() == Approx(middle.value()));
+    CHECK(range.uncertainty() == Approx(std::hypot(middle.uncertainty(), 9.9 / std::sqrt(12.0))));
+}
+
 TEST_CASE("a food that a dish and its sauce share is one source", "[nutrition]") {
     Kitchen kitchen = withSauce(R"({"id":"s","amount":"1","piece":"batch","food":"sauce"})");
     kitchen.line(R"({"id":"more","amount":"2","unit":"tbsp","food":"oil"})");

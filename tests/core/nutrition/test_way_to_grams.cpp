@@ -142,6 +142,98 @@ TEST_CASE("weighed as purchased is trimmed by the cook's ratio, else by the tabl
     CHECK(Served{kitchen}.way(0).trimmed);
 }
 
+TEST_CASE("a metric cup is not a label's cup", "[nutrition]") {
+    // 21 CFR 101.9(b)(5)(viii): a cup is 240 mL, a tablespoon 15 mL.
+    const auto grams = [](const char* measures) {
+        Kitchen kitchen = bottle().json("measures", measures);
+        kitchen.line(R"({"id":"o","amount":"1","unit":"cup","food":"bottle","way":"label"})");
+        return Served{kitchen}.way(0).grams.value();
+    };
+    CHECK(grams("\"us\"") == Approx(14.0 * 16));
+    CHECK(grams("\"label\"") == Approx(14.0 * 16));
+    CHECK(grams("\"metric\"") == Approx(14.0 * 250 / 15));
+}
+
+TEST_CASE("a weight as written is as fine as its last step", "[nutrition]") {
+    const auto step = [](const char* amount, const char* unit) {
+        Kitchen kitchen;
+        kitchen.line(std::string{R"({"id":"f","food":"fennel","amount":")"} + amount +
+                     R"(","unit":")" + unit + "\"}");
+        return Served{kitchen}.way(0).grams.uncertainty() * std::sqrt(12.0);
+    };
+    CHECK(step("200", "g") == Approx(1));
+    CHECK(step("1.50", "kg") == Approx(10));
+    CHECK(step("1,5", "kg") == Approx(100));
+    CHECK(step("1/2", "kg") == Approx(500));
+    CHECK(step("1 1/4", "kg") == Approx(250));
+    CHECK(step("1.5-1.6", "kg") == Approx(std::hypot(100, 100)));
+}
+
+TEST_CASE("two bags bought for one line are one lot to trim", "[nutrition]") {
+    const auto grams = [](const char* weighed) {
+        Kitchen kitchen = Kitchen{}.reading("bags", "2000", "", "as purchased");
+        kitchen.reading("a", "1000", "", "as purchased").reading("b", "1000", "", "as purchased");
+        kitchen.reading("whole", "200").reading("core", "100");
+        kitchen.append("series", R"({"id":"trim","name":"trim","kind":"ratio",
+                                     "pairs":[{"before":"whole","after":"core"}]})");
+        kitchen.line(std::string{R"({"id":"f","amount":"8","piece":"bulb","food":"fennel",
+                                     "trim":"trim","weighed":)"} +
+                     weighed + "}");
+        return Served{kitchen}.way(0).grams;
+    };
+    CHECK(grams(R"(["a","b"])").value() == Approx(1000));
+    // 14 % of the lost 100 g: 14 g a lot of 200 g, for the ratio 10 times, for 2 kg sqrt(10) times.
+    CHECK(grams(R"(["a","b"])").uncertainty() == Approx(14 * std::sqrt(110.0)).epsilon(1e-3));
+    CHECK(grams(R"(["a","b"])").uncertainty() ==
+          Approx(grams(R"(["bags"])").uncertainty()).epsilon(1e-3));
+}
+
+TEST_CASE("a whole lot that was weighed itself has the rounding of its readings", "[nutrition]") {
+    Kitchen kitchen = Kitchen{}.reading("one", "100").reading("two", "104");
+    kitchen.append("series", R"({"id":"s","name":"s","kind":"per piece","of":"bulb",
+                                 "readings":["one","two"]})");
+    kitchen.line(R"({"id":"f","amount":"2","piece":"bulb","food":"fennel",
+                     "series":{"id":"s","use":"among"}})");
+    kitchen.line(R"({"id":"w","amount":"2","piece":"bulb","food":"fennel",
+                     "weighed":["one","two"]})");
+    const Served served{kitchen};
+    CHECK(served.way(0).grams.value() == Approx(204));
+    CHECK(served.way(0).grams.uncertainty() == Approx(served.way(1).grams.uncertainty()));
+    CHECK(served.way(0).grams.uncertainty() > 0);
+}
+
+TEST_CASE("the bowl of a series and the scales of its readings are common sources", "[nutrition]") {
+    Kitchen kitchen;
+    for (const auto& [id, relative] : {std::pair{"c1", "0.01"}, {"c2", "0.03"}})
+        kitchen.append("scales", std::string{R"({"id":")"} + id + R"(","name":")" + id +
+                                     R"(","unit":"g","readability":"2","calibration":")" +
+                                     relative + "\"}");
+    kitchen.append("vessels", R"({"id":"bowl","name":"bowl","scale":"c1","tare":"50"})");
+    const char* entries[][3] = {{"a", "c1", "150"}, {"b", "c1", "250"}, {"c", "c2", "150"}};
+    for (const auto& [id, scale, shown] : entries) {
+        kitchen.append("indications", std::string{R"({"id":")"} + id + R"(","scale":")" + scale +
+                                          R"(","state":"edible portion","shown":")" + shown +
+                                          "\"}");
+        kitchen.append("readings", std::string{R"({"id":")"} + id + R"(","gross":")" + id +
+                                       R"(","vessel":"bowl"})");
+    }
+    kitchen.append("series", R"({"id":"s","name":"s","kind":"per piece","of":"bulb",
+                                 "readings":["a","b","c"]})");
+    kitchen.line(R"({"id":"f","amount":"6","piece":"bulb","food":"fennel",
+                     "series":{"id":"s","use":"others"}})");
+    const auto shareOf = [&](SourceKind kind, std::uint32_t first) {
+        const Served served{kitchen};
+        for (const LinearForm::Term& term : served.way(0).grams.terms())
+            if (term.source.key.kind == kind && term.source.key.first == first)
+                return term.sensitivity * term.source.u;
+        return 0.0;
+    };
+    // Six bulbs are twice what the three readings sum to; scales "scale" and "fine" come first.
+    CHECK(shareOf(SourceKind::VesselTare, 0) == Approx(-6 * 2 / std::sqrt(12.0)));
+    CHECK(shareOf(SourceKind::Calibration, 2) == Approx(2 * (150 + 250 - 3 * 50) * 0.01));
+    CHECK(shareOf(SourceKind::Calibration, 3) == Approx(2 * 150 * 0.03));
+}
+
 TEST_CASE("a range of amounts is a rectangle", "[nutrition]") {
     const Served served{Kitchen{}.line(R"({"id":"o","amount":"2-3","unit":"tbsp","food":"oil"})")};
     CHECK(served.way(0).grams.value() == Approx(2.5 * 13.5));
