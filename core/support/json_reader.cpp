@@ -206,7 +206,8 @@ void ObjectReader::finish() {
     if (failure_) return;
     for (const JsonMember& member : *json_.members())
         if (std::ranges::find(asked_, member.key) == asked_.end()) {
-            note(member.key.empty() ? ErrorCode::EmptyKey : ErrorCode::UnknownKey, member.key);
+            note(member.key.empty() ? ErrorCode::EmptyKey : ErrorCode::UnknownKey, member.key,
+                 member.key);
             return;
         }
 }

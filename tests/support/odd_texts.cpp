@@ -96,11 +96,26 @@ std::string oddWord(std::string word, std::mt19937& random) {
 std::string oddName(std::mt19937& random) {
     static constexpr std::array<std::size_t, 8> kSizes{1, 40, 41, 64, 65, 200, 201, 4001};
     static constexpr std::array<std::string_view, 3> kPieces{"a", "ü", "🍋"};
-    static const std::array<std::string, 16> kNames{
-        "",     "a",    "zero",       "-a",
-        "a-",   "A",    "a b",        "9",
-        "½",    "a\nb", "tab\there",  "del\x7f",
-        "\x01", "é",    "\u0085next", std::string{"nul\0here", 8}};
+    static const std::array<std::string, 20> kNames{"",
+                                                    "a",
+                                                    "zero",
+                                                    "-a",
+                                                    "a-",
+                                                    "A",
+                                                    "a b",
+                                                    "9",
+                                                    "½",
+                                                    "a\nb",
+                                                    "tab\there",
+                                                    "del\x7f",
+                                                    "\x01",
+                                                    "é",
+                                                    "\u0085next",
+                                                    std::string{"nul\0here", 8},
+                                                    "  ",
+                                                    "turn\u202eed",
+                                                    "part\u2029ed",
+                                                    "iso\u2069late"};
     if (random() % 2 == 0) return kNames[random() % kNames.size()];
     return repeated(kPieces[random() % kPieces.size()], kSizes[random() % kSizes.size()]);
 }

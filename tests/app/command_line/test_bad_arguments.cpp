@@ -14,7 +14,7 @@ struct BadCall {
     std::string what;
 };
 
-const std::string kCommands = "figures, statement, foods";
+const std::string kCommands = "figures, statement, panel, foods, demo";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {

@@ -194,7 +194,7 @@ const std::vector<BadInput> kBadReferences{
     {{{"/lines/1/id", R"("prawns")"}},
      ", /lines/1/id: “prawns” stands twice here; remove or rename one."},
     {{{"/foods/0/stated/-", R"({"component":"VITD","per_100g":"1","reason":"twice"})"}},
-     ", /foods/0/stated/1/component: “VITD” stands twice here; remove or rename one."},
+     ", /foods/0/stated/1: “VITD” stands twice here; remove or rename one."},
     {{{"/foods/1/table/number", R"("99999")"}},
      ", /foods/1/table: no table at hand has the food usda-sr 28 99999 (table, release, number); "
      "correct them."},

@@ -49,7 +49,7 @@ bool isReadTime(const char* at) {
 }  // namespace
 
 TEST_CASE("a document says its form and version before anything else", "[recipe]") {
-    CHECK(readRecipeText("{").error().code == ErrorCode::JsonSyntax);
+    CHECK(readRecipeText("{").error().code == ErrorCode::JsonEndsEarly);
     CHECK(readRecipeText("[]").error().code == ErrorCode::WrongKind);
     checkRefusedAt(without(fullRecipe(), "/format"), ErrorCode::MissingKey, "");
     checkRefusedAt(without(fullRecipe(), "/version"), ErrorCode::MissingKey, "");

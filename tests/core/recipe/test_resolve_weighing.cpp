@@ -83,7 +83,7 @@ TEST_CASE("gross and tare are shown in one unit", "[recipe]") {
 
 TEST_CASE("a series of nothing weighs nothing", "[recipe]") {
     const ErrorCode code = ErrorCode::NothingWeighed;
-    checkUnresolved({{"/indications/0/shown", R"("212.2")", code, "/series/0/readings"},
-                     {"/indications/1/shown", R"("212.20")", code, "/series/1/readings"}});
+    checkUnresolved({{"/indications/0/shown", R"("212.2")", code, "/series/0/readings/0"},
+                     {"/indications/1/shown", R"("212.20")", code, "/series/1/readings/0"}});
     CHECK(errorAfter("/indications/0/shown", R"("212.2")").value("found") == "apple-bought");
 }

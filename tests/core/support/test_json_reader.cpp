@@ -75,7 +75,7 @@ TEST_CASE("what is no object has no members", "[support]") {
                   {R"("pan")", ErrorCode::WrongKind, "/pan"}},
                  nothing);
     CHECK(failureOf("7", nothing)->value("found") == "a number");
-    CHECK(failureOf("7", nothing)->value("wanted") == "an object");
+    CHECK(failureOf("7", nothing)->value("wanted") == "an object in curly brackets");
     CHECK_FALSE(failureOf("{}", nothing));
 }
 
@@ -87,6 +87,9 @@ TEST_CASE("a text is there, is text, is not empty, not too long and clean", "[su
                   {R"({"name":null})", ErrorCode::WrongKind, "/pan/name"},
                   {R"({"name":5})", ErrorCode::WrongKind, "/pan/name"},
                   {R"({"name":""})", ErrorCode::EmptyText, "/pan/name"},
+                  {R"({"name":"  "})", ErrorCode::EmptyText, "/pan/name"},
+                  {R"({"name":"a\u202eb"})", ErrorCode::TextNotClean, "/pan/name"},
+                  {R"({"name":"a\u009bb"})", ErrorCode::TextNotClean, "/pan/name"},
                   {R"({"name":"abcde"})", ErrorCode::TextTooLong, "/pan/name"},
                   {R"({"name":"a\nb"})", ErrorCode::TextNotClean, "/pan/name"},
                   {R"({"name":"\u0000"})", ErrorCode::TextNotClean, "/pan/name"},
@@ -95,7 +98,7 @@ TEST_CASE("a text is there, is text, is not empty, not too long and clean", "[su
     CHECK(failureOf("{}", name)->value("key") == "name");
     CHECK(failureOf(R"({"name":true})", name)->value("found") == "true or false");
     CHECK(failureOf(R"({"name":[]})", name)->value("found") == "a list");
-    CHECK(failureOf(R"({"name":{}})", name)->value("wanted") == "text");
+    CHECK(failureOf(R"({"name":{}})", name)->value("wanted") == "text in quotes");
     CHECK(failureOf(R"({"name":"abcde"})", name)->value("most") == "4");
 }
 
@@ -254,6 +257,7 @@ TEST_CASE("a member that nobody asked for is refused by its key", "[support]") {
     CHECK(failure->code == ErrorCode::UnknownKey);
     CHECK(failure->pointer == "/pan/a~1b");
     CHECK(failure->value("found") == "a/b");
+    CHECK(failureOf(R"({"name":"pan","":1})", name)->code == ErrorCode::EmptyKey);
 }
 
 TEST_CASE("an object inside an object is read at its own place", "[support]") {
