@@ -17,72 +17,84 @@ namespace nettare {
 // mirrors one of the published form (resources/schema/recipe.schema.json). makeDossier() resolves
 // it.
 
+/// A scale: "scales".
 struct ScaleEntry {
-    std::string id, name, unit;
-    Decimal readability;
-    std::optional<Decimal> calibration;
+    std::string id;                      ///< how the document refers to it
+    std::string name;                    ///< as the cook calls it
+    std::string unit;                    ///< symbol of the mass unit it shows
+    Decimal readability;                 ///< d, the smallest step it shows, in that unit; > 0
+    std::optional<Decimal> calibration;  ///< relative standard uncertainty, where it was checked
 };
 
+/// A vessel with a known tare: "vessels".
 struct VesselEntry {
-    std::string id, name, scale;
-    Decimal tare;
+    std::string id, name;
+    std::string scale;  ///< id of the scale that weighed it
+    Decimal tare;       ///< as shown, in that scale's unit; >= 0
 };
 
+/// What a scale showed once: "indications".
 struct IndicationEntry {
-    std::string id, scale;
-    Decimal shown;
+    std::string id;
+    std::string scale;  ///< id
+    Decimal shown;      ///< in the scale's unit; may be negative on a tared scale
     WeighedState state = WeighedState::EdiblePortion;
-    std::string at;
+    std::string at;  ///< ISO 8601 with offset; empty where not recorded
 };
 
+/// The difference of an indication and a tare: "readings". Exactly one of the two tares is given.
 struct ReadingEntry {
-    std::string id, gross;
+    std::string id;
+    std::string gross;                  ///< id of an indication
     std::optional<std::string> tare;    ///< an indication
     std::optional<std::string> vessel;  ///< or a vessel with a known tare
-    int pieces = 1;
+    int pieces = 1;                     ///< weighed together; 1 to 9999
 };
 
+/// One pair of a ratio series, as ids of readings: bought and trimmed, raw and cooked.
 struct PairEntry {
-    std::string before, after;  ///< readings
+    std::string before, after;
 };
 
+/// Repeated readings of one thing: "series".
 struct SeriesEntry {
     std::string id, name;
     SeriesKind kind = SeriesKind::PerPiece;
     std::string of;  ///< the piece word or unit symbol that the series weighs; empty for ratios
-    std::vector<std::string> readings;
-    std::vector<PairEntry> pairs;  ///< ratios only
+    std::vector<std::string> readings;  ///< ids; empty for ratios
+    std::vector<PairEntry> pairs;       ///< ratios only
 };
 
 /// A value that the cook states for a food, with the reason; wins over table and label.
 struct StatedValue {
     Component component;
-    Decimal per100g;
+    Decimal per100g;                ///< in the component's unit, of edible portion; >= 0
     std::optional<Decimal> within;  ///< half-width; default half a unit of the last digit
-    std::string reason;
+    std::string reason;             ///< where the value comes from, for whoever asks
 };
 
+/// What part of a food's sugars is added: "added_sugars"; wins over the trait of the table row.
 struct AddedSugarsEntry {
     AddedSugarKind kind;
-    Decimal per100g;  ///< for Stated
-    std::string reason;
+    Decimal per100g;     ///< g, for Stated
+    std::string reason;  ///< why, for whoever asks
 };
 
 /// A label as printed: the household measure is still text.
 struct LabelEntry {
     LabelRules rules = LabelRules::Us;
-    Decimal servingGrams;
-    std::string householdAmount;
-    std::string householdUnit;
-    std::vector<LabelAmount> amounts;
+    Decimal servingGrams;              ///< the 14 of "1 tbsp (14 g)"; > 0
+    std::string householdAmount;       ///< the 1 of it
+    std::string householdUnit;         ///< the tbsp of it, or a piece word
+    std::vector<LabelAmount> amounts;  ///< per serving, as printed and without units
 };
 
 /// A food: any of a label, a table row, stated values; or a kept recipe.
 struct FoodEntry {
     std::string id, name;
-    std::optional<TableRow> table;
-    std::optional<LabelEntry> label;
-    std::vector<StatedValue> stated;
+    std::optional<TableRow> table;      ///< a row of a public table
+    std::optional<LabelEntry> label;    ///< wins over the row for what it prints
+    std::vector<StatedValue> stated;    ///< wins over both
     std::optional<std::string> recipe;  ///< path of another document, relative to this one
     std::optional<AddedSugarsEntry> addedSugars;
     bool plant = false;    ///< unhydrogenated plant food: a missing FATRN is zero by kind
@@ -93,81 +105,93 @@ struct FoodEntry {
 enum class Way { Weighed, Series, Label, Table, Density, Assumed };
 [[nodiscard]] std::string_view nameOf(Way way);
 
+/// Whether a line's pieces are other ones than those of the series, or hold them: the weighed ones
+/// then add no scatter of their own.
 enum class SeriesUse { Others, Among };
 
+/// A line's grams by a series of the cook's own.
 struct SeriesBinding {
-    std::string series;
+    std::string series;  ///< id
     SeriesUse use = SeriesUse::Others;
 };
 
+/// A line's grams as the cook assumes them.
 struct AssumedGrams {
-    Decimal grams;
+    Decimal grams;   ///< of the whole line; > 0
     Decimal within;  ///< half-width of a rectangle
     std::string reason;
 };
 
+/// One ingredient line: "lines". Its grams are found by the best of the ways that it opens.
 struct LineEntry {
     std::string id;
-    std::string amount;
-    std::optional<std::string> unit;   ///< symbol of a unit
-    std::optional<std::string> piece;  ///< or a piece word
-    std::string food;
-    std::string preparation;
+    std::string amount;                     ///< as typed: "1 1/2", "2-3"
+    std::optional<std::string> unit;        ///< symbol of a unit
+    std::optional<std::string> piece;       ///< or a piece word
+    std::string food;                       ///< id
+    std::string preparation;                ///< "sliced"; may pick one of the table's measures
     std::string size;                       ///< which of the table's measures: "sliced", "large"
     bool asPurchased = false;               ///< a weight as written is as purchased
     std::vector<std::string> weighed;       ///< readings; their nets add up
     std::optional<std::string> weighedFor;  ///< the amount they were weighed for
-    std::optional<SeriesBinding> series;
-    std::optional<std::string> trim;  ///< ratio series edible / bought
+    std::optional<SeriesBinding> series;  ///< grams a piece or a measure, by the cook's own series
+    std::optional<std::string> trim;      ///< ratio series edible / bought
     std::optional<AssumedGrams> assumed;
     std::optional<Way> way;  ///< the cook's choice; default the best open one
 };
 
+/// One step of the method: "steps".
 struct StepEntry {
     std::string text;
 };
 
-/// What is not eaten, by what it is.
+/// What is not eaten, by what it is: one line; a mixture of lines as they were mixed; drip with a
+/// food of its own; or of unknown make-up, anything between the leanest and the richest line.
 enum class ResidueKind { Line, Mixture, Drip, Unknown };
 
+/// "residues": what stayed in bowl or pan, by weighing.
 struct ResidueEntry {
     ResidueKind kind;
-    std::vector<std::string> lines;   ///< of Line (one) and Mixture
-    std::optional<std::string> food;  ///< of Drip
-    std::vector<std::string> readings;
+    std::vector<std::string> lines;     ///< of Line (one) and Mixture
+    std::optional<std::string> food;    ///< id, of Drip
+    std::vector<std::string> readings;  ///< ids; their nets add up
 };
 
+/// "cooked": the weight of the finished batch.
 struct CookedEntry {
-    std::vector<std::string> readings;
+    std::vector<std::string> readings;  ///< ids; their nets add up
     std::vector<std::string> notEaten;  ///< readings of bones, shells, sticks in that weight
 };
 
+/// What figures are per; Hundred is 100 g of the dish as eaten.
 enum class Basis { Piece, Portion, Hundred, Batch };
 [[nodiscard]] std::string_view nameOf(Basis basis);
 [[nodiscard]] std::optional<Basis> basisNamed(std::string_view name);
 
+/// A ceiling or a floor: "targets". One of the two is given.
 struct TargetEntry {
     Component component;
     Basis per;
-    std::optional<Decimal> atMost, atLeast;
+    std::optional<Decimal> atMost, atLeast;  ///< in the component's unit; > 0
 };
 
 /// Visible, editable assumptions; the defaults are the medians of the reference table's own
 /// measures (14 % for pieces from 85 rows, 7 % for volumes from 132 rows).
 struct Assumptions {
-    Decimal pieceSpread{14, -2};
-    Decimal volumeSpread{7, -2};
+    Decimal pieceSpread{14, -2};      ///< relative standard deviation of a table's piece
+    Decimal volumeSpread{7, -2};      ///< of a table's spoon or cup
     Decimal spreadFreedom{8, 0};      ///< a spread known to about 25 % (JCGM 100:2008, G.4.2)
     Decimal declarationSpread{0, 0};  ///< relative half-width of labels beyond rounding
 };
 
+/// The whole document.
 struct RecipeDocument {
     std::string title, note;
-    MeasureSystem measures = MeasureSystem::UsCustomary;
-    std::string pieces;
-    std::string pieceWord, piecesWord;
-    std::optional<std::string> portionPieces;
-    std::optional<Decimal> portionGrams;
+    MeasureSystem measures = MeasureSystem::UsCustomary;  ///< whose spoons and cups the lines mean
+    std::string pieces;                                   ///< how many the batch makes, as typed
+    std::string pieceWord, piecesWord;                    ///< "skewer", "skewers"
+    std::optional<std::string> portionPieces;             ///< a portion is so many pieces
+    std::optional<Decimal> portionGrams;                  ///< or so many grams of the cooked dish
     std::vector<ScaleEntry> scales;
     std::vector<VesselEntry> vessels;
     std::vector<IndicationEntry> indications;
