@@ -46,7 +46,10 @@ std::string wayText(const OpenWay& way) {
     if (way.scaled) text += ", scaled";
     if (way.trimmed) text += ", trimmed";
     if (way.sizeNotSaid) text += ", size not said";
-    if (way.spreadAssumed && way.way != Way::Assumed) text += ", spread assumed";
+    if (way.way == Way::Assumed)
+        text += way.spreadAssumed ? "" : ", as written";
+    else if (way.spreadAssumed)
+        text += ", spread assumed";
     return text;
 }
 
