@@ -35,6 +35,7 @@ private:
         std::vector<FoodOrRecipe> foods;
     };
 
+    // In this order: later parts refer to earlier ones.
     void addScales(Scope& scope);
     void addIndications(Scope& scope);
     void addReadings(Scope& scope);
@@ -55,6 +56,7 @@ private:
     void addResidues(Scope& scope, Recipe& recipe);
     void addYield(Scope& scope, Recipe& recipe);
 
+    // Small services: the first error, ids, amounts.
     void note(const Error& error);
     void name(Ids& ids, const std::string& id, std::size_t index, const std::string& pointer);
     std::size_t find(const Ids& ids, const std::string& id, const std::string& pointer);

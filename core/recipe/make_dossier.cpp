@@ -6,16 +6,20 @@
 
 namespace nettare {
 
+// The first error stands: later ones are often its children.
 void DossierBuilder::note(const Error& error) {
     if (!failure_) failure_ = error;
 }
 
+// Ids are unique within their list; a line and a food may share one.
 void DossierBuilder::name(Ids& ids, const std::string& id, std::size_t index,
                           const std::string& pointer) {
     if (!ids.emplace(id, index).second)
         note(Error{ErrorCode::DuplicateId}.with("found", id).at(pointer + "/id"));
 }
 
+// After an unknown id the answer is 0, which may not exist; callers look at failure_ before they
+// use it.
 std::size_t DossierBuilder::find(const Ids& ids, const std::string& id,
                                  const std::string& pointer) {
     const auto found = ids.find(id);
@@ -24,6 +28,7 @@ std::size_t DossierBuilder::find(const Ids& ids, const std::string& id,
     return 0;
 }
 
+// A reading or line named twice in one list would count twice, so that is refused as well.
 std::vector<std::size_t> DossierBuilder::findAll(const Ids& ids,
                                                  const std::vector<std::string>& wanted,
                                                  const std::string& pointer) {
@@ -38,6 +43,7 @@ std::vector<std::size_t> DossierBuilder::findAll(const Ids& ids,
     return found;
 }
 
+// An unreadable amount becomes 1, so that the rest of the document can still be walked.
 Amount DossierBuilder::amount(const std::string& text, const std::string& pointer) {
     const auto read = readAmount(text);
     if (read) return *read;
@@ -65,6 +71,8 @@ void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
     recipe.assumptions = document.assumptions;
 }
 
+// The recipe takes its place in the list before its kept recipes do, so that the outermost is the
+// first; foods come after readings, since a kept recipe brings readings of its own.
 Result<std::size_t> DossierBuilder::add(const LoadedRecipe& loaded) {
     const std::size_t index = dossier_.recipes.size();
     dossier_.recipes.emplace_back();

@@ -6,6 +6,7 @@ namespace nettare {
 
 namespace {
 
+/// "table": numbers keep their leading zeros, so they are text.
 TableRow readTableRow(ObjectReader& food) {
     ObjectReader reader = food.object("table");
     TableRow row;
@@ -16,6 +17,7 @@ TableRow readTableRow(ObjectReader& food) {
     return row;
 }
 
+/// "label": amounts stay as printed; what they stand for is the business of core/label.
 LabelEntry readLabel(ObjectReader& food) {
     ObjectReader reader = food.object("label");
     LabelEntry label;
@@ -35,6 +37,7 @@ LabelEntry readLabel(ObjectReader& food) {
     return label;
 }
 
+/// "stated": a value of the cook's own, with its reason.
 StatedValue readStated(ObjectReader& reader) {
     StatedValue value{};
     value.component = readComponent(reader);
@@ -45,6 +48,7 @@ StatedValue readStated(ObjectReader& reader) {
     return value;
 }
 
+/// "added_sugars": an amount is needed for "stated" and refused for the other kinds.
 AddedSugarsEntry readAddedSugars(ObjectReader& food) {
     ObjectReader reader = food.object("added_sugars");
     AddedSugarsEntry added{};
@@ -68,6 +72,7 @@ std::string identityOf(const Json& json) {
     return writeJson(bare);
 }
 
+/// One food: composed of table, label and statements, or a kept recipe and nothing else.
 FoodEntry readFood(ObjectReader& reader, const Json& json) {
     FoodEntry food;
     food.id = reader.id("id");

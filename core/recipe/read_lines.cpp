@@ -6,6 +6,7 @@ namespace nettare {
 
 namespace {
 
+/// "series": which one, and whether the line's pieces are among those weighed.
 SeriesBinding readBinding(ObjectReader& line) {
     ObjectReader reader = line.object("series");
     SeriesBinding binding;
@@ -15,6 +16,7 @@ SeriesBinding readBinding(ObjectReader& line) {
     return binding;
 }
 
+/// "assumed": never without a half-width and a reason.
 AssumedGrams readAssumed(ObjectReader& line) {
     ObjectReader reader = line.object("assumed");
     AssumedGrams assumed;
@@ -25,6 +27,8 @@ AssumedGrams readAssumed(ObjectReader& line) {
     return assumed;
 }
 
+/// One line. A unit is a symbol of ours, a piece any word; the ways it opens may all stand side by
+/// side.
 LineEntry readLine(ObjectReader& reader) {
     LineEntry line;
     line.id = reader.id("id");
@@ -48,6 +52,7 @@ LineEntry readLine(ObjectReader& reader) {
     return line;
 }
 
+/// The key that is there says what the residue is: line, mixture, drip or unknown.
 void readResidues(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("residues", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};
@@ -81,6 +86,7 @@ void readResidues(ObjectReader& root, RecipeDocument& document) {
     }
 }
 
+/// The dish after cooking; what is not eaten of it is weighed apart.
 void readCooked(ObjectReader& root, RecipeDocument& document) {
     if (!root.has("cooked")) return;
     ObjectReader reader = root.object("cooked");

@@ -7,6 +7,8 @@ namespace nettare {
 
 namespace {
 
+/// Format and version first: a foreign or newer document is refused as that, not by its first odd
+/// key.
 void readForm(ObjectReader& root, const Json& json) {
     const std::string format = root.text("format", kAmountLength);
     const bool versionIsThere = root.has("version");
@@ -29,6 +31,7 @@ void readForm(ObjectReader& root, const Json& json) {
                              .at("/version");
 }
 
+/// What the batch makes and what one eater gets.
 void readYield(ObjectReader& root, RecipeDocument& document) {
     ObjectReader makes = root.object("makes");
     document.pieces = makes.text("pieces", kAmountLength);
@@ -44,6 +47,7 @@ void readYield(ObjectReader& root, RecipeDocument& document) {
     portion.finish();
 }
 
+/// Ceilings and floors, one end each: a band is two targets.
 void readTargets(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("targets", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};
@@ -60,6 +64,7 @@ void readTargets(ObjectReader& root, RecipeDocument& document) {
     }
 }
 
+/// What is not given keeps its default; a given zero is a statement and stays zero.
 void readAssumptions(ObjectReader& root, RecipeDocument& document) {
     if (!root.has("assumptions")) return;
     ObjectReader reader = root.object("assumptions");
@@ -74,6 +79,7 @@ void readAssumptions(ObjectReader& root, RecipeDocument& document) {
     reader.finish();
 }
 
+/// The method, for people; nothing is computed from it.
 void readSteps(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("steps", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};

@@ -40,6 +40,8 @@ bool isTimeForm(std::string_view text) {
            isTwoDigits(text, 1, "00", "23") && text[3] == ':' && isTwoDigits(text, 4, "00", "59");
 }
 
+/// When it was weighed, with the offset of the kitchen's clock; order is the list's, never the
+/// clock's.
 std::string readTime(ObjectReader& reader) {
     std::string at = reader.optionalText("at", kAmountLength).value_or("");
     if (!reader.failure() && !at.empty() && !isTimeForm(at))
@@ -62,6 +64,7 @@ int readPieces(ObjectReader& reader) {
     return whole ? static_cast<int>(Decimal::read(*text)->coefficient()) : 1;
 }
 
+/// Scales first, then the vessels that were weighed on them.
 void readScales(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("scales", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};
@@ -86,6 +89,7 @@ void readScales(ObjectReader& root, RecipeDocument& document) {
     }
 }
 
+/// What scales showed, and the differences that are readings.
 void readReadings(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("indications", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};
@@ -113,6 +117,7 @@ void readReadings(ObjectReader& root, RecipeDocument& document) {
     }
 }
 
+/// Ratios come in pairs, all other series in single readings.
 void readSeries(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("series", 0, kMostEntries)) {
         ObjectReader reader{json, pointer, root.failure()};

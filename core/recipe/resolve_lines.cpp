@@ -3,6 +3,8 @@
 
 namespace nettare {
 
+// A series of prawns says nothing about bulbs: the line must count what the series weighs. A trim
+// series must be a ratio.
 void DossierBuilder::bindSeries(Scope& scope, const LineEntry& entry, Line& line) {
     if (entry.series) {
         const std::string place = line.pointer + "/series/id";
@@ -32,6 +34,7 @@ void DossierBuilder::bindSeries(Scope& scope, const LineEntry& entry, Line& line
     }
 }
 
+// Spoons and cups become units of the document's own system here; from then on only factors count.
 Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::string& pointer) {
     Line line;
     line.id = entry.id;
@@ -93,6 +96,7 @@ void DossierBuilder::addLines(Scope& scope, Recipe& recipe) {
     }
 }
 
+// What drips off is a food; a kept recipe cannot drip as a whole.
 void DossierBuilder::addResidues(Scope& scope, Recipe& recipe) {
     const RecipeDocument& document = scope.loaded.document;
     for (std::size_t i = 0; i < document.residues.size() && !failure_; ++i) {

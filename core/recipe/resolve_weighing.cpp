@@ -5,16 +5,19 @@ namespace nettare {
 
 namespace {
 
+/// The unit a reading is in: that of the scale of its gross.
 const Unit& unitOf(const Dossier& dossier, const Reading& reading) {
     return *dossier.scales[dossier.indications[reading.gross].scale].unit;
 }
 
+/// The tare as shown, of the vessel or of the other indication.
 Decimal shownTare(const Dossier& dossier, const Reading& reading) {
     if (const auto* vessel = std::get_if<Reading::KnownTare>(&reading.tare))
         return dossier.vessels[vessel->vessel].tare;
     return dossier.indications[std::get<Reading::ShownTare>(reading.tare).indication].shown;
 }
 
+/// The scale that showed the tare; its unit must be that of the gross.
 std::size_t tareScale(const Dossier& dossier, const Reading& reading) {
     if (const auto* vessel = std::get_if<Reading::KnownTare>(&reading.tare))
         return dossier.vessels[vessel->vessel].scale;
@@ -23,6 +26,7 @@ std::size_t tareScale(const Dossier& dossier, const Reading& reading) {
 
 }  // namespace
 
+// Subtracted as decimals first: 271.1 - 212.2 is 58.9, which two doubles miss.
 double netGrams(const Dossier& dossier, const Reading& reading) {
     const Decimal net = dossier.indications[reading.gross].shown.minus(shownTare(dossier, reading));
     return massOf(net.value(), unitOf(dossier, reading)).grams();
@@ -60,6 +64,7 @@ void DossierBuilder::addIndications(Scope& scope) {
     }
 }
 
+// A net below zero is a slip of tare and gross; a net of zero is a bowl scraped clean.
 void DossierBuilder::checkReading(const Reading& reading, const std::string& pointer) {
     if (failure_) return;
     const Scale& tareOn = dossier_.scales[tareScale(dossier_, reading)];
