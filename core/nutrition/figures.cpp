@@ -8,6 +8,8 @@ namespace nettare {
 
 namespace {
 
+/// Bounds stay apart from u: a missing part is not uncertain by some spread, it is simply not
+/// known.
 Figure figureOf(Component component, const Block& block, const Uncertainty& uncertainty) {
     const std::size_t k = indexOf(component);
     Figure figure;
@@ -34,6 +36,8 @@ Error cookedWeightMissing(const Recipe& recipe) {
     return error;
 }
 
+/// Pieces and portions in pieces are exact shares of the batch; grams divide by a weight that is
+/// itself uncertain.
 Result<Block> blockPer(Basis basis, const Recipe& recipe, const Cooked& cooked) {
     const double pieces = recipe.pieces.value();
     switch (basis) {
@@ -54,6 +58,8 @@ Result<Block> blockPer(Basis basis, const Recipe& recipe, const Cooked& cooked) 
 
 }  // namespace
 
+// The half-width goes outside the bounds: the known parts may be off and the missing ones at their
+// end.
 FigureInterval intervalOf(const Figure& figure) {
     const double half = figure.u == 0 ? 0 : coverageFactor(figure.freedom) * figure.u;
     FigureInterval interval{std::max(0.0, figure.atLeast - half), {}, half};

@@ -50,6 +50,8 @@ void flatten(const Line& line, const LinearForm& grams, const Eaten& inner, Eate
         eaten.unknown.push_back({residue.grams.times(share), residue.foods, residue.number});
 }
 
+/// The finished dish less bones, shells and sticks that were weighed with it. A dish that is all
+/// sticks is a slip.
 std::optional<Error> addCooked(const Dossier& dossier, const Recipe& recipe, Eaten& eaten) {
     if (recipe.cooked.empty()) return std::nullopt;
     LinearForm cooked = weighed(dossier, recipe.cooked);
@@ -64,6 +66,7 @@ std::optional<Error> addCooked(const Dossier& dossier, const Recipe& recipe, Eat
     return std::nullopt;
 }
 
+/// A line of no weight would make shares of nothing, and NaN of them.
 Error weighsNothing(const Recipe& recipe, const Line& line) {
     Error error{ErrorCode::LineWeighsNothing};
     error.file = recipe.file;
@@ -102,6 +105,8 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
 
 }  // namespace
 
+// Residues are taken before kept recipes are flattened: a sauce left in the bowl is left as a
+// whole.
 Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<LineReport>& report) {
     const Recipe& recipe = dossier.recipes[index];
     const auto kept = findGrams(dossier, index, report);

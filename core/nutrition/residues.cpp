@@ -9,12 +9,14 @@ namespace nettare {
 
 namespace {
 
+/// What a line is made of, whatever it is called: food identity, or the file of a kept recipe.
 const std::string& identityOf(const Dossier& dossier, const Line& line) {
     if (const auto* food = std::get_if<FoodIndex>(&line.what))
         return dossier.foods[food->index].identity;
     return dossier.recipes[std::get<RecipeIndex>(line.what).index].file;
 }
 
+/// More left over than there was: a slip of a reading, or a line that is missing.
 Error tooLarge(const Recipe& recipe, const Residue& residue, double left, double there) {
     Error error{ErrorCode::ResidueTooLarge};
     error.file = recipe.file;
@@ -44,6 +46,7 @@ double gramsUsed(const std::vector<LineReport>& lines) {
     return grams;
 }
 
+/// What an unknown residue may consist of.
 std::vector<std::size_t> foodsOf(const Recipe& recipe) {
     std::vector<std::size_t> foods;
     for (const Line& line : recipe.lines)

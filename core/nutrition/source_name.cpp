@@ -13,6 +13,7 @@ std::string lineName(const Dossier& dossier, std::uint32_t number) {
     return number < 65536 ? id : recipe.title + ", " + id;
 }
 
+/// Names where a value comes from in the order in which sources win: stated, label, table.
 std::string compositionName(const Food& food, Component component) {
     const std::string_view tagname = factsOf(component).tagname;
     for (const StatedValue& stated : food.stated)
@@ -26,6 +27,7 @@ std::string compositionName(const Food& food, Component component) {
                        assumed ? ", spread assumed" : "");
 }
 
+/// "prawns, cup sliced of usda-sr 28 11957"
 std::string measureName(const Dossier& dossier, const SourceKey& key) {
     const Food& food = dossier.foods[key.first];
     const HouseholdMeasure& measure = food.table->measures[key.second];

@@ -15,6 +15,7 @@ double studentT(double probability, double freedom) {
                                  probability);
 }
 
+// Four significant digits: the quantile's last bits may differ between compilers and libraries.
 double coverageFactor(double freedom) {
     const double t = studentT(0.975, freedom);
     int digitsBefore = 0;

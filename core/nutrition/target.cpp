@@ -19,6 +19,7 @@ TargetState stateOf(const TargetEntry& target, const Figure& figure,
 
 }  // namespace
 
+// Each target has its own basis, whatever the cook looks at.
 Result<std::vector<TargetVerdict>> verdictsOf(const Dossier& dossier, const Cooked& cooked) {
     std::vector<TargetVerdict> verdicts;
     for (const TargetEntry& target : dossier.main().targets) {

@@ -15,12 +15,14 @@ std::optional<Error> take(Result<std::optional<OpenWay>> way, std::vector<OpenWa
     return std::nullopt;
 }
 
+/// An error of one line with its file, its pointer and the names that its sentence quotes.
 Error placed(Error error, const LineContext& context) {
     if (error.pointer.empty()) error.pointer = context.line.pointer;
     error.file = context.recipe.file;
     return error.with("line", context.line.id).with("food", context.line.name);
 }
 
+/// What the line counts, in its own word.
 std::string unitText(const Line& line) {
     return line.unit != nullptr ? std::string{line.unit->symbol} : line.piece;
 }
@@ -54,6 +56,8 @@ Result<LineGrams> waysToGrams(const Dossier& dossier, std::size_t recipeIndex,
     return grams;
 }
 
+// Subtracted as linear forms: two ways that rest on the same reading or measure do not disagree by
+// it.
 Disagreement disagreement(const OpenWay& chosen, const OpenWay& alternative) {
     LinearForm difference = alternative.grams;
     difference.add(chosen.grams, -1);

@@ -17,11 +17,13 @@ std::uint32_t small(std::size_t index) {
     return static_cast<std::uint32_t>(index);
 }
 
+/// The rounding of one indication: its own source, whichever readings use it.
 Source roundingSource(const Dossier& dossier, std::size_t indication) {
     const Scale& scale = dossier.scales[dossier.indications[indication].scale];
     return ownSource({SourceKind::Rounding, small(indication), 0}, roundingOf(scale));
 }
 
+/// A relative calibration moves a weight in proportion.
 void dependOn(const Dossier& dossier, std::size_t scale, double grams, LinearForm& net) {
     const double calibration = dossier.scales[scale].calibrationRelative;
     if (calibration > 0)
@@ -76,6 +78,7 @@ LinearForm weighed(const Dossier& dossier, const std::vector<std::size_t>& readi
     return total;
 }
 
+// The gross says what was weighed; the tare is a bowl.
 WeighedState stateOf(const Dossier& dossier, std::size_t reading) {
     return dossier.indications[dossier.readings[reading].gross].state;
 }

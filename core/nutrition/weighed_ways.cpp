@@ -53,6 +53,8 @@ LinearForm gramsFor(const LineContext& context, const LinearForm& each) {
     return each.times(amountOf(context.line, context.number));
 }
 
+// The cook's own ratio before the table's refuse, since refuse is of whole lots in a laboratory and
+// its kind differs by food: shell, peel, or gristle that no kitchen trims.
 Result<LinearForm> trimmed(const LineContext& context, const LinearForm& purchased) {
     const Dossier& dossier = context.dossier;
     if (context.line.trim) {
@@ -97,6 +99,8 @@ Result<std::optional<OpenWay>> weighedWay(const LineContext& context) {
     return std::optional{way};
 }
 
+// The mean is one source for all lines of the series, the scatter of the pieces a fresh one per
+// line; both rest on one estimated s, hence the common pool.
 Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
     if (!context.line.series) return std::optional<OpenWay>{};
     const auto [index, use] = *context.line.series;
@@ -133,6 +137,7 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
     return std::optional{way};
 }
 
+// Grams that the cook assumes win over a weight as written, which says what should be weighed.
 Result<std::optional<OpenWay>> assumedWay(const LineContext& context) {
     const Line& line = context.line;
     OpenWay way;

@@ -6,6 +6,7 @@ namespace nettare {
 
 namespace {
 
+/// The step of the last digit as written: 1 for "150", 0.1 for "1,5", a quarter for "3/4".
 double lastStepOf(const Amount& amount) {
     const std::string& text = amount.text();
     const auto mark =
@@ -17,6 +18,7 @@ double lastStepOf(const Amount& amount) {
 
 }  // namespace
 
+// A range stands for any amount between its ends.
 LinearForm amountOf(const Line& line, std::uint32_t number) {
     LinearForm amount{line.amount.middle()};
     if (line.amount.isRange())
