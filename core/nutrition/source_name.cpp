@@ -27,7 +27,7 @@ std::string compositionName(const Food& food, Component component) {
                        assumed ? ", spread assumed" : "");
 }
 
-/// "prawns, cup sliced of usda-sr 28 11957"
+/// "fennel, cup sliced of usda-sr 28 11957"
 std::string measureName(const Dossier& dossier, const SourceKey& key) {
     const Food& food = dossier.foods[key.first];
     const HouseholdMeasure& measure = food.table->measures[key.second];
