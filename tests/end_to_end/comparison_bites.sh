@@ -1,20 +1,17 @@
 #!/usr/bin/env bash
-# comparison_bites.sh NETTARE DOCUMENT SHOWN: fails if the comparison still agrees when the second
-# calculation reads the scale reading SHOWN as one tenth of its last digit more.
+# comparison_bites.sh SCRIPT NETTARE DOCUMENT SHOWN OTHER: fails unless SCRIPT names a difference
+# when one side reads the document with the indication SHOWN changed to OTHER.
 set -euo pipefail
 here=$(CDPATH='' cd -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
 scratch=$(mktemp -d)
 trap 'rm -rf -- "$scratch"' EXIT
-altered=$scratch/altered.json
-point=.
-case $3 in *.*) point= ;; esac
-sed "s/\"shown\": \"$3\"/\"shown\": \"$3${point}1\"/" "$2" >"$altered"
-if cmp -s "$2" "$altered"; then
-    echo "No indication of $2 shows $3." >&2
+sed "s/\"shown\": \"$4\"/\"shown\": \"$5\"/" "$3" >"$scratch/altered.json"
+if cmp -s "$3" "$scratch/altered.json"; then
+    echo "No indication of $3 shows $4." >&2
     exit 1
 fi
-if "$here/figures_agree.sh" "$1" "$2" "$altered" >"$scratch/verdict"; then
-    echo "A reading moved by a tenth of its last digit, and the two calculations still agree." >&2
+if "$here/$1" "$2" "$3" "$scratch/altered.json" >"$scratch/verdict"; then
+    echo "An indication changed from $4 to $5, and $1 still agrees." >&2
     exit 1
 fi
-grep -q '^value of NA per portion: the program says' "$scratch/verdict"
+grep -Eq '^< |: the program says ' "$scratch/verdict"
