@@ -42,15 +42,21 @@ void boundByRest(Composition& composition, Component part, double parent,
         composition.amounts[indexOf(part)].high = rest;
 }
 
+/// The parts of a parent, each bounded beside the others; a missing parent leaves its own bound.
+void boundParts(Composition& composition, Component parent,
+                std::initializer_list<Component> parts) {
+    const std::optional<double> most = known(composition, parent)
+                                           ? std::optional{composition[parent].perGram}
+                                           : composition[parent].high;
+    if (!most) return;
+    for (const Component part : parts) boundByRest(composition, part, *most, parts);
+}
+
 void boundAll(Composition& composition) {
-    if (known(composition, FAT))
-        for (const Component part : {FASAT, FATRN, FAMS, FAPU})
-            boundByRest(composition, part, composition[FAT].perGram, {FASAT, FATRN, FAMS, FAPU});
-    if (known(composition, CHOCDF))
-        for (const Component part : {FIBTG, SUGAR})
-            boundByRest(composition, part, composition[CHOCDF].perGram, {FIBTG, SUGAR});
     for (const Component part : {WATER, ASH, PROCNT, FAT, CHOCDF, ALC})
         boundByRest(composition, part, 1, {WATER, ASH, PROCNT, FAT, CHOCDF, ALC});
+    boundParts(composition, FAT, {FASAT, FATRN, FAMS, FAPU});
+    boundParts(composition, CHOCDF, {FIBTG, SUGAR});
 }
 
 /// Added sugars: by the food's trait; without one, between none and all of its sugars.

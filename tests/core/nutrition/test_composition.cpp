@@ -84,6 +84,23 @@ TEST_CASE("a missing part is bounded by what its parent leaves, and never zero f
     CHECK(*composed(tableFood(row))[SUGAR].high == Approx(0.073 - 0.031));
 }
 
+TEST_CASE("a part of a missing parent is at most what the other proximates leave", "[nutrition]") {
+    TableFood row = kitchen::fennel();
+    for (const Component c : {CHOCDF, FIBTG, SUGAR}) row.profile.per100g[indexOf(c)] = {};
+    row.addedSugars = {AddedSugarKind::BetweenNoneAndAll, 0, "sauce"};
+    const Composition fennel = composed(tableFood(row));
+    const double rest = (100 - 90.21 - 1.05 - 1.24 - 0.20) / 100;
+    for (const Component c : {CHOCDF, FIBTG, SUGAR, SUGAD}) {
+        CHECK(fennel[c].origin == Origin::Missing);
+        CHECK(*fennel[c].high == Approx(rest));
+    }
+    TableFood bare = kitchen::oliveOil();
+    for (const Component c : {CHOCDF, FIBTG}) bare.profile.per100g[indexOf(c)] = {};
+    const Composition oil = composed(tableFood(bare));
+    CHECK(oil[CHOCDF].origin == Origin::ByParent);
+    CHECK(oil[FIBTG].origin == Origin::ByParent);
+}
+
 TEST_CASE("trans fat is zero by kind in an unhydrogenated plant food", "[nutrition]") {
     Food food = tableFood(kitchen::oliveOil());
     food.plant = true;
