@@ -281,6 +281,17 @@ update content set per_100g =
    from food f where f.id = content.food)
 where tag = 'SUGAD' and per_100g is null;
 
+-- The two units of energy are one fact: where a label or the cook gives energy in one unit only, the
+-- table row, which is of another lot, gives neither.
+create table energy_given as
+  select food, tag from printed where tag in ('ENERC_KCAL', 'ENERC_KJ') union
+  select f.id, json_extract(s.value, '$.component') from food f, json_each(f.stated) s
+  where json_extract(s.value, '$.component') in ('ENERC_KCAL', 'ENERC_KJ');
+update content set per_100g = null
+where tag in ('ENERC_KCAL', 'ENERC_KJ')
+  and food in (select food from energy_given)
+  and (food, tag) not in (select food, tag from energy_given);
+
 -- Energy in the other unit where only one is given: 1 kcal is 4.184 kJ.
 update content set per_100g = 4.184 * (select o.per_100g from content o
                                        where o.food = content.food and o.tag = 'ENERC_KCAL')
