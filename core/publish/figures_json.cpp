@@ -49,9 +49,12 @@ Json figureJson(const Figure& figure, const Figures& figures, const Dossier& dos
     json.set("low", Json{interval.low}).set("high", orNull(interval.high));
     json.set("at_least", Json{figure.atLeast}).set("at_most", orNull(figure.atMost));
     json.set("known_share", Json{figure.knownShare});
+    std::vector<std::string> names;
+    names.reserve(figure.missingFoods.size());
+    for (const std::size_t food : figure.missingFoods) names.push_back(dossier.foods[food].name);
+    std::ranges::sort(names);
     Json missing = Json::array();
-    for (const std::size_t food : figure.missingFoods)
-        missing.append(Json{dossier.foods[food].name});
+    for (const std::string& name : names) missing.append(Json{name});
     json.set("missing_in", std::move(missing));
     json.set("sources", sourcesJson(figure.component, figures, dossier, cooked));
     return json;
