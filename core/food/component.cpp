@@ -5,6 +5,7 @@ namespace nettare {
 using enum Component;
 
 const std::array<ComponentFacts, kComponentCount>& allComponents() {
+    // In the order of the enumeration, which factsOf() relies on.
     static constexpr std::array<ComponentFacts, kComponentCount> kFacts{{
         {WATER, "WATER", "g", "water", 1},
         {ASH, "ASH", "g", "ash", 1},

@@ -68,11 +68,13 @@ struct ComponentFacts {
 /// All components in their order.
 [[nodiscard]] const std::array<ComponentFacts, kComponentCount>& allComponents();
 
+/// How that component is written.
 [[nodiscard]] const ComponentFacts& factsOf(Component component);
 
 /// The component of that tagname, case as written; nothing if there is none.
 [[nodiscard]] std::optional<Component> componentNamed(std::string_view tagname);
 
+/// Its place in every table and block.
 [[nodiscard]] constexpr std::size_t indexOf(Component component) {
     return static_cast<std::size_t>(component);
 }

@@ -14,6 +14,7 @@ struct HouseholdMeasure {
     int n = 0;                                ///< data points; 0 where not published
     std::optional<double> standardDeviation;  ///< of `grams`, where published
 
+    /// Grams of one unit.
     [[nodiscard]] double gramsEach() const { return grams / amount; }
 };
 

@@ -21,6 +21,7 @@ struct Profile {
     PerComponent<std::optional<double>> per100g{};
     PerComponent<Spread> spread{};
 
+    /// Per 100 g; nothing where it is missing.
     [[nodiscard]] std::optional<double> operator[](Component c) const {
         return per100g[indexOf(c)];
     }

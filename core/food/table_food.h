@@ -23,8 +23,14 @@ struct TableRow {
 
 /// What part of a food's sugars counts as added (21 CFR 101.9(c)(6)(iii) counts sugars added in
 /// processing, and syrups, honey and sugar themselves).
-enum class AddedSugarKind { None, AllOfItsSugars, Stated, BetweenNoneAndAll };
+enum class AddedSugarKind {
+    None,               ///< known even where SUGAR is missing
+    AllOfItsSugars,     ///< sugar, honey, syrup; missing where SUGAR is
+    Stated,             ///< an amount with its reason
+    BetweenNoneAndAll,  ///< cannot be told: bounds 0 and SUGAR
+};
 
+/// The added sugars of one food.
 struct AddedSugars {
     AddedSugarKind kind = AddedSugarKind::None;
     double statedPer100g = 0;  ///< g; used by Stated only
@@ -34,7 +40,7 @@ struct AddedSugars {
 /// One food of a public table with all that its row says.
 struct TableFood {
     TableRow row;
-    std::string name;
+    std::string name;                     ///< as the table prints it
     std::string group;                    ///< the table file's own grouping: "vegetable", "oil" ...
     std::optional<double> refusePercent;  ///< of the weight as purchased
     std::string refuseNote;               ///< what the refuse is: "shell and tail"
@@ -44,7 +50,7 @@ struct TableFood {
     Profile profile;
     AddedSugars addedSugars;
     std::vector<HouseholdMeasure> measures;
-    std::vector<std::string> otherNames;
+    std::vector<std::string> otherNames;  ///< that a search finds it by as well
 };
 
 }  // namespace nettare

@@ -8,6 +8,8 @@
 namespace nettare {
 
 std::optional<double> volumeOfMeasure(std::string_view unit) {
+    // 1/128, 1/8 and 1/4 gal. Tables use them, documents do not, so that they are no units of a
+    // line.
     constexpr std::array<std::pair<std::string_view, Decimal>, 3> kLarge{{
         {"fl_oz", {295735295625, -10}},
         {"pint", {473176473, -6}},

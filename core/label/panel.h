@@ -10,7 +10,7 @@ namespace nettare {
 
 /// One line of a panel as text, without any layout.
 struct PanelLine {
-    Component component;
+    Component component;                 ///< of which the line speaks
     std::string name;                    ///< "Total Fat"
     std::string amount;                  ///< with its unit: "8g", "less than 1g"
     std::optional<std::string> percent;  ///< "10%"; nothing where the line has no percent
@@ -27,7 +27,7 @@ struct PanelLine {
 /// A nutrition panel as its texts, in the order they are printed. Where they stand, how large they
 /// are and which rules part them is the painter's.
 struct Panel {
-    std::string title;
+    std::string title;             ///< "Nutrition Facts"
     std::string servings;          ///< "about 4 servings per container"
     std::string servingSizeHead;   ///< "Serving size"
     std::string servingHousehold;  ///< "2 skewers"
@@ -38,8 +38,8 @@ struct Panel {
     std::string percentHead;       ///< "% Daily Value*"
     std::vector<PanelLine> lines;
     std::vector<PanelLine> vitamins;  ///< vitamins and minerals, below their own bar
-    std::string footnote;
-    std::string caution;  ///< what the panel is not; stands outside its box
+    std::string footnote;             ///< what a percent Daily Value means, as the law words it
+    std::string caution;              ///< what the panel is not; stands outside its box
 };
 
 }  // namespace nettare

@@ -6,15 +6,18 @@ namespace nettare {
 
 namespace {
 
+/// The amounts that the band speaks of, up to an end that also a band without one has.
 DecimalInterval rangeOf(const PrintBand& band, Decimal noHigherThan) {
     const Decimal high = band.to ? std::min(*band.to, noHigherThan) : noHigherThan;
     return {band.from, high, band.fromIncluded, !band.to || *band.to > high || band.toIncluded};
 }
 
+/// The amounts for which this band alone prints so.
 std::optional<DecimalInterval> amountsOfBand(const PrintBand& band, const PrintedAmount& printed) {
     DecimalInterval amounts;
     if (band.kind == PrintKind::Nearest) {
         const bool multiple = roundedToStep(printed.figure, band.figure) == printed.figure;
+        // 0 is a multiple of every step, and no figure of a band that begins above it.
         const bool belowFloor = printed.figure == Decimal{} && band.from > Decimal{};
         if (printed.lessThan || !multiple || belowFloor) return std::nullopt;
         const DecimalInterval around = halfUnitAround(printed.figure, band.figure);
@@ -74,6 +77,7 @@ std::optional<DecimalInterval> amountsPrintedAs(PrintRule rule, const PrintedAmo
 }
 
 DecimalInterval halfUnitAround(Decimal figure, Decimal unit) {
+    // Exact for every decimal: five times, one place further down.
     const Decimal half = Decimal{unit.coefficient() * 5, unit.exponent() - 1};
     return {std::max(figure.minus(half), Decimal{}), figure.plus(half)};
 }

@@ -25,6 +25,7 @@ struct PrintBand {
     std::optional<Decimal> to;  ///< nothing where the band has no upper end
     bool toIncluded;            ///< false where the rule says "below"
 
+    /// Whether the sentence speaks of this amount.
     [[nodiscard]] bool holds(Decimal amount) const;
 };
 
@@ -33,8 +34,8 @@ using PrintRule = std::span<const PrintBand>;
 
 /// An amount as a package prints it, without its unit.
 struct PrintedAmount {
-    bool lessThan = false;
-    Decimal figure{};
+    bool lessThan = false;  ///< "less than" stands in front of the figure
+    Decimal figure{};       ///< in the component's unit, >= 0
 
     /// "0.5", "120", "less than 1"; trailing zeros after the point are dropped.
     [[nodiscard]] std::string text() const;

@@ -21,13 +21,15 @@ IncludedEnds includedEnds(Decimal printed, Decimal step, Ties ties) {
     return {ties == Ties::Up, ties == Ties::Down};
 }
 
-/// (2 printed + sign step)/(2 multiple).
+/// (2 printed + sign step)/(2 multiple). A fraction, since a third of a printed figure is no
+/// decimal.
 std::optional<Fraction> endOf(const PrintedMultiple& row, Decimal step, int sign) {
     const auto twice = row.printed.times(2).plus(step.times(sign)).fraction();
     const auto divisor = row.multiple.times(Fraction{2});
     return twice && divisor ? twice->dividedBy(*divisor) : std::nullopt;
 }
 
+/// The figures for which this row alone prints so.
 Result<FractionInterval> figuresOf(const PrintedMultiple& row, Decimal step, Ties ties) {
     if (row.multiple <= Fraction{0}) return fail(ErrorCode::NotPositive);
     if (row.printed < Decimal{} || roundedToStep(row.printed, step) != row.printed)
@@ -36,10 +38,12 @@ Result<FractionInterval> figuresOf(const PrintedMultiple& row, Decimal step, Tie
     const auto high = endOf(row, step, 1);
     if (!low || !high) return fail(ErrorCode::OutOfRange);
     const auto [lowIncluded, highIncluded] = includedEnds(row.printed, step, ties);
+    // Below a printed 0 lies nothing; 0 itself prints so under every tie rule.
     if (*low < Fraction{0}) return FractionInterval{Fraction{0}, *high, true, highIncluded};
     return FractionInterval{*low, *high, lowIncluded, highIncluded};
 }
 
+/// Leaves what both hold; a common end stays only where both include it.
 void narrow(FractionInterval& interval, const FractionInterval& other) {
     if (other.low > interval.low) {
         interval.low = other.low;

@@ -11,7 +11,7 @@ namespace nettare {
 /// What was printed for a multiple of one unrounded figure: 3 pieces print 175.
 struct PrintedMultiple {
     Fraction multiple;  ///< > 0
-    Decimal printed;
+    Decimal printed;    ///< a whole number of steps, >= 0
 };
 
 /// An exact interval of fractions; an end may be left out, as a tie rule does.

@@ -20,6 +20,8 @@ constexpr std::string_view kRdiQuoted = "21 CFR 101.9(c)(8)(iv), quoted in FDA d
 constexpr std::string_view kRdiOfWider =
     "21 CFR 101.9(c)(8)(iv), from memory; the RDI counts more forms than this component";
 
+/// In the component's unit, as the lists have them: {12, -1} is 1.2 mg. Each row says where it was
+/// read, and "from memory" where it was not.
 constexpr std::array kDailyValues{
     UsDailyValue{FAT, ReferenceValue, {78, 0}, kDrvRecalled},
     UsDailyValue{FASAT, ReferenceValue, {20, 0}, kDrvRecalled},

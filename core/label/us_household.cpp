@@ -13,6 +13,7 @@ namespace nettare {
 
 namespace {
 
+/// The smallest number that halves, thirds, quarters and eighths all divide.
 constexpr std::int64_t kWhole = 24;
 
 /// Printable amounts in 24ths of the measure: `once` from 0 on, then `perWhole` over and over.
@@ -28,6 +29,7 @@ constexpr std::array kWholes{24};
 constexpr std::array kHalves{12, 24};
 constexpr std::array kThirdsAndQuarters{6, 8, 12, 16, 18, 24};
 
+/// The steps that usHouseholdText() names.
 HouseholdSteps stepsOf(UsHouseholdMeasure measure) {
     switch (measure) {
         case UsHouseholdMeasure::Cup:
@@ -45,7 +47,8 @@ HouseholdSteps stepsOf(UsHouseholdMeasure measure) {
     return {kFromZero, kWholes};
 }
 
-/// The printable amounts around `amount`, ascending, in 24ths.
+/// The printable amounts around `amount`, ascending, in 24ths. Its own whole, the one
+/// below and the one above are enough, since each has a printable part.
 std::vector<std::int64_t> neighbours(const HouseholdSteps& steps, double amount) {
     std::vector<std::int64_t> found(steps.once.begin(), steps.once.end());
     const auto whole = static_cast<std::int64_t>(amount);
@@ -56,7 +59,8 @@ std::vector<std::int64_t> neighbours(const HouseholdSteps& steps, double amount)
     return found;
 }
 
-/// Nearest of ascending amounts, halfway up; `amount48` is the exact amount in 48ths.
+/// Nearest of ascending amounts, halfway up; `amount48` is the exact amount in 48ths, where the
+/// middle of two neighbours is a whole number.
 std::int64_t nearest(const std::vector<std::int64_t>& ascending, Fraction amount48) {
     std::int64_t chosen = ascending.front();
     for (const std::int64_t next : ascending)
@@ -64,6 +68,7 @@ std::int64_t nearest(const std::vector<std::int64_t>& ascending, Fraction amount
     return chosen;
 }
 
+/// Keeps quotients within the integers that they are counted in.
 bool countable(double value, double most) {
     return std::isfinite(value) && value > 0 && value <= most;
 }
@@ -112,6 +117,7 @@ Result<UsPiecesPerServing> usPiecesPerServing(double gramsPerPiece, double refer
         const auto pieces = static_cast<int>(roundedToStep(share, Decimal{1, 0}).coefficient());
         return UsPiecesPerServing{pieces, pieces, false};
     }
+    // 67 % as whole numbers, so that a piece of exactly 67 % is seen as such.
     if (piece.times(100) < reference.times(67)) return UsPiecesPerServing{1, 2, false};
     return UsPiecesPerServing{1, 1, piece >= reference.times(2)};
 }

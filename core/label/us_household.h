@@ -21,7 +21,7 @@ enum class UsHouseholdMeasure { Cup, Tablespoon, Teaspoon, FluidOunce, Ounce, Pi
 
 /// What one household measure holds on a label.
 struct UsLabelMeasure {
-    Decimal amount;
+    Decimal amount;         ///< exact by rule, not the customary measure
     std::string_view unit;  ///< "mL" or "g"
 };
 

@@ -14,14 +14,15 @@ namespace {
 
 using enum Component;
 
+/// How one line stands on the panel, whatever its amount.
 struct LineShape {
     Component component;
     std::string_view name;
     int indent;
     bool bold;
     bool percent;
-    bool voluntary = false;
-    bool includes = false;
+    bool voluntary = false;  ///< printed only where the cook asks for it
+    bool includes = false;   ///< reads "Includes 10g Added Sugars"
 };
 
 /// (d)(1) and (d)(7), vertical format; order, indents and weight from memory. Protein has a percent
@@ -65,6 +66,7 @@ struct LinePrint {
     friend bool operator==(const LinePrint&, const LinePrint&) = default;
 };
 
+/// Calories stand without a unit; the microgram is written mcg, from memory.
 std::string unitOnPanel(Component component) {
     const std::string_view unit = factsOf(component).unit;
     if (component == ENERC_KCAL) return "";
@@ -82,6 +84,7 @@ Result<LinePrint> linePrint(const LineShape& shape, double amount) {
     return print;
 }
 
+/// Names every food that leaves the line open, so that the cook can fill all of them at once.
 Error openLine(const LineShape& shape, const OpenAmount& amount) {
     const auto written = [](double end) { return Decimal::fromDouble(end).text(); };
     Error error = Error{ErrorCode::PanelLineOpen}
@@ -93,6 +96,7 @@ Error openLine(const LineShape& shape, const OpenAmount& amount) {
     return error;
 }
 
+/// One line, from both ends of its amount. A number that no line can print is told before a gap.
 Result<PanelLine> panelLine(const LineShape& shape, const PerComponent<OpenAmount>& perServing) {
     const OpenAmount& amount = perServing[indexOf(shape.component)];
     const auto low = linePrint(shape, amount.atLeast);

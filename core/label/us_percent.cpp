@@ -13,6 +13,7 @@ using enum DailyValueKind;
 /// above.
 std::int64_t percentStep(const UsDailyValue& daily, Decimal amount) {
     if (daily.kind == ReferenceValue) return 1;
+    // A hundredfold on one side instead of a hundredth on the other keeps all of it whole.
     const Decimal hundredAmounts = amount.times(100);
     if (hundredAmounts <= daily.amount.times(10)) return 2;
     return hundredAmounts <= daily.amount.times(50) ? 5 : 10;

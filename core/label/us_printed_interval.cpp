@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::string_view kDigits = "0123456789";
 
+/// 0.1 for "2.5", 1 for "20": a zero before the point counts as a digit that was printed.
 Decimal lastDigitOf(Decimal figure) {
     return {1, -figure.decimals()};
 }
@@ -29,7 +30,8 @@ std::optional<std::string> withoutGroups(std::string_view figure) {
     return replaced(figure.substr(0, whole), ",", "") + std::string{figure.substr(whole)};
 }
 
-/// The figure in front of the component's unit or of nothing.
+/// The figure in front of the component's unit or of nothing. Any other unit stays, and makes the
+/// text unreadable.
 std::string_view withoutUnit(std::string_view text, Component component) {
     const std::size_t unitAt = text.find_last_of(kDigits) + 1;
     const std::string_view unit = trimmed(text.substr(unitAt));
@@ -38,6 +40,7 @@ std::string_view withoutUnit(std::string_view text, Component component) {
     return unit == own || micrograms ? text.substr(0, unitAt) : text;
 }
 
+/// Any case, as packs print it. No label declares less than nothing.
 std::optional<PrintedAmount> readPrinted(std::string_view printed, Component component) {
     const std::string lower = lowerAscii(trimmed(printed));
     std::string_view text = lower;
@@ -54,6 +57,7 @@ std::optional<PrintedAmount> readPrinted(std::string_view printed, Component com
     return PrintedAmount{lessThan, *figure};
 }
 
+/// For vitamins and minerals; a recommended rule is one band, and has no "less than".
 std::optional<DecimalInterval> recommendedInterval(PrintRule bands, const PrintedAmount& printed) {
     if (printed.lessThan) return std::nullopt;
     return halfUnitAround(printed.figure,

@@ -13,6 +13,7 @@ namespace {
 
 using enum PrintKind;
 
+/// No serving is as large; twelve digits of it still show hundredths.
 constexpr double kMostPerServing = 1e9;
 constexpr Decimal kNone{};
 constexpr Decimal kHalf{5, -1};
@@ -75,6 +76,7 @@ PrintRule recommendedBands(Decimal intake) {
     return kToTen;
 }
 
+/// Vitamins and minerals have no row: their step follows from their daily value.
 struct RuleRow {
     Component component;
     UsAmountRule rule;
@@ -111,6 +113,7 @@ Result<std::string> usAmountText(Component component, double amountPerServing) {
     const auto rule = usAmountRule(component);
     const std::string_view tagname = factsOf(component).tagname;
     if (!rule) return fail(Error{ErrorCode::ComponentUnknown}.with("component", tagname));
+    // -1 stands for all that is no amount: no band holds it, so that one way out serves.
     const bool usable = std::isfinite(amountPerServing) && amountPerServing <= kMostPerServing;
     const Decimal amount = usable ? Decimal::fromDouble(amountPerServing) : Decimal{-1, 0};
     const auto printed = printedUnder(rule->bands, amount);

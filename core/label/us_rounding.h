@@ -12,7 +12,7 @@ namespace nettare {
 /// The rounding rule of one component per serving, 21 CFR 101.9(c), amounts in the component's
 /// unit.
 struct UsAmountRule {
-    std::string_view paragraph;
+    std::string_view paragraph;  ///< where the law says so, for the cook
     PrintRule bands;
     /// The step is FDA's recommendation for a vitamin or mineral, (c)(8)(ii): the law asks only for
     /// the digits of its own table, so that other roundings are lawful too.

@@ -4,6 +4,7 @@ namespace nettare {
 
 namespace {
 
+/// "10 skewers", "1/2 skewer".
 std::string counted(Count count, const Recipe& recipe) {
     return writeFraction(count.exact()) + " " + pieceWordFor(count, recipe);
 }
@@ -16,6 +17,7 @@ std::string pieceWordFor(Count count, const Recipe& recipe) {
 
 std::string portionText(const Recipe& recipe) {
     if (recipe.portionPieces) return counted(*recipe.portionPieces, recipe);
+    // The reader of the document saw to it that one of the two is there.
     return recipe.portionGrams->text() + " g";
 }
 

@@ -7,6 +7,7 @@
 namespace nettare {
 
 /// "skewer" or "skewers", as the count asks.
+/// The words are the document's own, since no rule makes a plural.
 [[nodiscard]] std::string pieceWordFor(Count count, const Recipe& recipe);
 
 /// "2 skewers", "150 g": one portion in the recipe's own words.

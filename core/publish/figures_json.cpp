@@ -10,14 +10,17 @@ namespace nettare {
 
 namespace {
 
+/// null says "no bound", which a missing member would not.
 Json orNull(const std::optional<double>& value) {
     return value ? Json{*value} : Json{};
 }
 
+/// JSON has no infinity (RFC 8259, section 6).
 Json freedomJson(double freedom) {
     return std::isinf(freedom) ? Json{} : Json{freedom};
 }
 
+/// The path of one figure: all that moves it. By name, and where names are equal by sensitivity.
 Json sourcesJson(Component component, const Figures& figures, const Dossier& dossier,
                  const Cooked& cooked) {
     std::vector<std::pair<std::string, Contribution>> named;
@@ -60,6 +63,7 @@ Json figureJson(const Figure& figure, const Figures& figures, const Dossier& dos
     return json;
 }
 
+/// A way that was open and not taken.
 Json wayJson(const OpenWay& way) {
     Json json = Json::object();
     json.set("way", Json{nameOf(way.way)}).set("grams", Json{way.grams.value()});
@@ -67,6 +71,8 @@ Json wayJson(const OpenWay& way) {
     return json;
 }
 
+/// Ways that disagree are shown, not averaged. A kept recipe used as an ingredient has none of its
+/// own.
 Json lineJson(const Line& line, const LineReport& report) {
     Json json = Json::object();
     json.set("id", Json{line.id}).set("food", Json{line.name});
@@ -93,12 +99,14 @@ Json figuresJson(const Figures& figures, const Dossier& dossier, const Cooked& c
     const Recipe& recipe = dossier.main();
     Json json = Json::object();
     json.set("recipe", Json{recipe.title}).set("basis", Json{nameOf(figures.basis)});
+    // "of": one lot as a laboratory would find it, neither the mean of all lots nor any one piece.
     json.set("per", Json{basisText(figures, recipe)}).set("of", Json{"this batch"});
     json.set("arithmetic", Json{static_cast<double>(kArithmeticVersion)});
     Json all = Json::array();
     for (const Figure& figure : figures.figures)
         all.append(figureJson(figure, figures, dossier, cooked));
     json.set("figures", std::move(all));
+    // By id and not by place: moving a line changes no byte.
     std::vector<std::size_t> order(recipe.lines.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
     std::ranges::sort(order, {}, [&](std::size_t i) { return recipe.lines[i].id; });

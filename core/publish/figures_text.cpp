@@ -14,13 +14,15 @@ namespace nettare {
 
 namespace {
 
-/// Text padded to a number of code points; longer text stays whole.
+/// Text padded to a number of code points, since "µ" and "±" are two bytes and one column; longer
+/// text stays whole.
 std::string padded(std::string_view text, std::size_t width, bool right = false) {
     const std::size_t length = codePoints(text);
     const std::string space(length < width ? width - length : 0, ' ');
     return right ? space + std::string{text} : std::string{text} + space;
 }
 
+/// A figure with missing parts shows its bounds in place of an interval.
 std::string componentRow(const Figure& figure) {
     const ComponentFacts& facts = factsOf(figure.component);
     if (!figure.complete())
@@ -32,6 +34,7 @@ std::string componentRow(const Figure& figure) {
                        halfWidthText(facts.decimals, intervalOf(figure).halfWidth));
 }
 
+/// 95 % half-width in grams.
 double halfWidthOf(const LinearForm& grams) {
     const Uncertainty uncertainty = uncertaintyOf(grams);
     return uncertainty.u == 0 ? 0 : coverageFactor(uncertainty.freedom) * uncertainty.u;
@@ -41,6 +44,7 @@ double halfWidthOf(const LinearForm& grams) {
 std::string wayText(const OpenWay& way) {
     std::string text{nameOf(way.way)};
     if (way.readings > 0) text += fmt::format(" of {}", way.readings);
+    // t is 12.7 and 4.3: the cook sees why so few readings leave so wide an interval.
     if (way.readings == 2 || way.readings == 3)
         text += fmt::format(" (t = {}, weigh more)", numberAt(1, coverageFactor(way.readings - 1)));
     if (way.scaled) text += ", scaled";
@@ -53,6 +57,8 @@ std::string wayText(const OpenWay& way) {
     return text;
 }
 
+/// The way that counts; below it what was not eaten, and the other ways with how far they are
+/// apart.
 std::string lineRow(const Line& line, const LineReport& report) {
     const std::string unit =
         line.unit != nullptr ? std::string{line.unit->symbol} : "× " + line.piece;
@@ -63,6 +69,7 @@ std::string lineRow(const Line& line, const LineReport& report) {
                     report.ways.ways.empty() ? "kept recipe" : wayText(report.ways.way()));
     if (report.ways.ways.empty()) return row;
     const double left = report.asUsed.value() - report.eaten.value();
+    // 33 blanks set what follows under the grams of the first row.
     if (left > 0)
         row += fmt::format("  {} of {} g used, {} g are not eaten\n", padded("", 33),
                            numberAt(1, report.asUsed.value()), numberAt(1, left));
@@ -90,6 +97,8 @@ std::string coarseRows(const Dossier& dossier) {
     return rows;
 }
 
+/// The end of the interval that decides, rounded away from the value, so that no row looks safer
+/// than it is.
 std::string verdictRow(const TargetVerdict& verdict) {
     const ComponentFacts& facts = factsOf(verdict.target.component);
     const bool ceiling = verdict.target.atMost.has_value();
@@ -118,6 +127,7 @@ std::string figuresPage(const Figures& figures, const Dossier& dossier, const Co
         fmt::format("{}\n{}, this batch; ± is 95 %\n\n", recipe.title, basisText(figures, recipe));
     for (const Figure& figure : figures.figures) page += componentRow(figure);
     page += "\nGrams eaten, of the whole batch\n";
+    // In the cook's own order; figuresJson() sorts.
     for (std::size_t i = 0; i < recipe.lines.size(); ++i)
         page += lineRow(recipe.lines[i], cooked.lines[i]);
     page += coarseRows(dossier);

@@ -12,7 +12,8 @@ Decimal stepOf(int decimals) {
     return {1, -decimals};
 }
 
-/// Thousands parted by U+202F, from five digits on.
+/// Thousands parted by U+202F, from five digits on: groups by thin spaces, none in four digits (SI
+/// Brochure, 5.4.4, from memory). It keeps a number on one line and is no decimal mark anywhere.
 std::string grouped(std::string digits) {
     const std::size_t whole = std::min(digits.find('.'), digits.size());
     if (whole < 5) return digits;
@@ -25,6 +26,7 @@ std::string grouped(std::string digits) {
 std::string numberAt(int decimals, double value, Direction direction) {
     const std::string text =
         steppedTo(Decimal::fromDouble(value), stepOf(decimals), direction).text();
+    // What rounds to zero has no minus: a Decimal knows no -0.
     return text.starts_with('-') ? "−" + grouped(text.substr(1)) : grouped(text);
 }
 

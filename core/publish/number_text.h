@@ -8,12 +8,13 @@
 namespace nettare {
 
 /// A value rounded once to that many decimals, ties up, on the value first written with 12
-/// significant digits; U+2212 for minus; a thin space parts thousands from 10 000.
+/// significant digits; U+2212 for minus; a narrow no-break space (U+202F) parts thousands from
+/// 10 000. What is missing in part is not for it: figureText() writes bounds.
 [[nodiscard]] std::string numberAt(int decimals, double value,
                                    Direction direction = Direction::Nearest);
 
 /// "± 5": the half-width of a 95 % interval with the decimals of its value; at least one step where
-/// it is not zero.
+/// it is not zero, since "± 0" would claim an exact value.
 [[nodiscard]] std::string halfWidthText(int decimals, double halfWidth);
 
 /// A figure as people read it: "144 kcal ± 5", "at least 3.1 g, at most 4.0 g", "at least 3.1 g". A

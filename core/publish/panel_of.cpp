@@ -9,11 +9,13 @@ Result<Panel> usPanelOf(const Dossier& dossier, const Cooked& cooked) {
     if (!cooked.eaten.cooked) {
         Error error{ErrorCode::PanelNeedsCookedWeight};
         error.file = recipe.file;
+        // Where the cook would add the weight.
         error.pointer = "/cooked";
         return fail(error);
     }
     const auto figures = figuresPer(Basis::Portion, dossier, cooked);
     if (!figures) return fail(figures.error());
+    // A portion is the serving, and the batch is the container.
     UsPanelInput input;
     for (const Figure& figure : figures->figures) {
         OpenAmount& amount = input.perServing[indexOf(figure.component)];
@@ -22,6 +24,7 @@ Result<Panel> usPanelOf(const Dossier& dossier, const Cooked& cooked) {
         for (const std::size_t food : figure.missingFoods)
             amount.missingIn.push_back(dossier.foods[food].name);
     }
+    // Both are known where the cooked weight is.
     input.servings = *portionsOf(dossier, cooked);
     input.household = portionText(recipe);
     input.servingGrams = *portionGrams(dossier, cooked);

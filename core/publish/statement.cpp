@@ -9,6 +9,7 @@ namespace nettare {
 
 namespace {
 
+/// From the unrounded piece: two pieces are never twice a rounded one. A lower bound rounds down.
 std::string oneMultiple(const Figure& figure, const Recipe& recipe, Count count) {
     const ComponentFacts& facts = factsOf(figure.component);
     const bool open = !figure.complete();
@@ -36,6 +37,7 @@ std::string statementText(const Figure& perPiece, const Recipe& recipe,
         if (i > 0) sentence += i + 1 == pieces.size() ? " and " : ", ";
         sentence += oneMultiple(perPiece, recipe, pieces[i]) + ofWhat(facts);
     }
+    // One decimal more than the multiples show, so that a reader can follow their rounding.
     const int fine = facts.decimals + 1;
     if (perPiece.complete())
         sentence +=

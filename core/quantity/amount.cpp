@@ -11,6 +11,7 @@ namespace nettare {
 
 namespace {
 
+/// The sign is two or three bytes of UTF-8, so that it is matched as text.
 struct FractionSign {
     std::string_view sign;
     int numerator, denominator;
@@ -38,6 +39,7 @@ bool allDigits(std::string_view text) {
     return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
+/// Up to nine digits; so many always fit, and from_chars cannot fail on them.
 std::optional<std::int64_t> wholeNumber(std::string_view text) {
     if (!allDigits(text) || text.size() > 9) return std::nullopt;
     std::int64_t value = 0;
@@ -45,6 +47,7 @@ std::optional<std::int64_t> wholeNumber(std::string_view text) {
     return value;
 }
 
+/// "1/4", "1 / 4"; nothing for a zero below the slash or for two slashes.
 std::optional<Fraction> slashed(std::string_view text) {
     const auto parts = split(text, '/');
     if (parts.size() != 2) return std::nullopt;
@@ -63,6 +66,7 @@ Result<Fraction> marked(std::string_view text, GroupMark group) {
         return fail(Error{ErrorCode::AmountTooLong}.with("found", text));
     const std::string decimal = std::string{before} + "." + std::string{after};
     const std::string grouped = std::string{before} + std::string{after};
+    // "1,50" and "0,500" group nothing: three digits follow a mark, and no group begins with 0.
     const bool couldGroup = after.size() == 3 && before.size() <= 3 && before.front() != '0';
     const bool groups = group == (text[mark] == ',' ? GroupMark::Comma : GroupMark::Point);
     if (couldGroup && group == GroupMark::Unknown)
@@ -70,6 +74,7 @@ Result<Fraction> marked(std::string_view text, GroupMark group) {
                         .with("found", text)
                         .with("decimal", decimal)
                         .with("grouped", grouped));
+    // Nine digits and six are fifteen, and a Decimal takes twelve.
     const auto value = Decimal::read(couldGroup && groups ? grouped : decimal);
     const auto fraction = value ? value->fraction() : std::nullopt;
     if (!fraction) return fail(Error{ErrorCode::AmountTooLong}.with("found", text));
@@ -85,6 +90,7 @@ std::optional<std::pair<std::string_view, Fraction>> signedTail(std::string_view
     return std::nullopt;
 }
 
+/// "1 1/2", "1½" or "½". The part must be below one: "1 5/4" is a slip of the hand.
 Result<Fraction> sum(std::string_view whole, Fraction part, std::string_view text) {
     if (whole.empty()) return part;
     const auto number = wholeNumber(whole);
@@ -93,6 +99,7 @@ Result<Fraction> sum(std::string_view whole, Fraction part, std::string_view tex
     return *total;
 }
 
+/// An amount without a range, or one end of a range.
 Result<Fraction> readSingle(std::string_view text, GroupMark group) {
     if (const auto number = wholeNumber(text)) return Fraction{*number};
     if (allDigits(text)) return fail(Error{ErrorCode::AmountTooLong}.with("found", text));
@@ -114,6 +121,8 @@ Result<Amount> readAmount(std::string_view text, GroupMark group) {
     const std::string_view clean = trimmed(text);
     if (clean.empty()) return fail(ErrorCode::EmptyText);
     if (clean.size() > 40) return fail(Error{ErrorCode::AmountTooLong}.with("found", text));
+    // Here a hyphen in front is a sign; further on it parts the ends of a range, as an en dash
+    // does.
     if (clean.front() == '-' || clean.starts_with("−"))
         return fail(Error{ErrorCode::AmountNotPositive}.with("found", text));
     const std::string plain = replaced(clean, "–", "-");

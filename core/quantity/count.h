@@ -18,8 +18,10 @@ public:
         return Count{fraction};
     }
 
+    /// Lowest terms: 1/2 for half a lemon.
     [[nodiscard]] constexpr Fraction exact() const { return fraction_; }
     [[nodiscard]] constexpr double value() const { return fraction_.value(); }
+    /// Where the word for one piece is used: half a lemon, one lemon, but 1 1/2 lemons.
     [[nodiscard]] bool isAtMostOne() const { return fraction_ <= Fraction{1}; }
 
     /// How many times `other` goes into this: 10 skewers in portions of 2 are 5.

@@ -11,8 +11,10 @@ namespace nettare {
 
 namespace {
 
+/// What the class promises; aligned() relies on it.
 constexpr int kMostDigits = 12;
 
+/// Exact up to 10^38, the largest that 128 bits hold.
 constexpr Wide powerOfTen(int exponent) {
     Wide power = 1;
     for (int i = 0; i < exponent; ++i) power *= 10;
@@ -35,11 +37,13 @@ Aligned aligned(Decimal a, Decimal b) {
             Wide{b.coefficient()} * powerOfTen(b.exponent() - finest), finest};
 }
 
+/// Rounded towards minus infinity, where / cuts towards zero; b > 0.
 Wide floorQuotient(Wide a, Wide b) {
     const Wide quotient = a / b;
     return a % b < 0 ? quotient - 1 : quotient;
 }
 
+/// Fits 64 bits as long as the multiple, counted in the last decimal of the step, is below 9e18.
 Decimal multipleOf(Wide count, Decimal step) {
     return {static_cast<std::int64_t>(count) * step.coefficient(), step.exponent()};
 }
@@ -69,6 +73,8 @@ std::optional<Decimal> Decimal::read(std::string_view text) {
 Decimal Decimal::fromDouble(double value) {
     if (std::fabs(value) < 1e-12) return {};
     std::array<char, 40> buffer{};
+    // Twelve digits of the binary value, correctly rounded: 2.675 is seen as the tie that the cook
+    // reads, though its double lies below it.
     const auto written = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
                                        std::chars_format::scientific, 11);
     const std::string_view text{buffer.data(),
@@ -78,9 +84,11 @@ Decimal Decimal::fromDouble(double value) {
     for (const char c : text.substr(0, e))
         if (isDigit(c)) coefficient = coefficient * 10 + (c - '0');
     int exponent = 0;
+    // from_chars takes a minus and no plus; to_chars writes both.
     const std::size_t digitsAt = text[e + 1] == '+' ? e + 2 : e + 1;
     std::from_chars(text.data() + digitsAt, text.data() + text.size(), exponent);
     exponent -= 11;
+    // Zeros at the end came from asking for twelve digits; nobody wrote them.
     while (coefficient != 0 && coefficient % 10 == 0 && exponent < 0) {
         coefficient /= 10;
         ++exponent;
@@ -89,6 +97,7 @@ Decimal Decimal::fromDouble(double value) {
 }
 
 double Decimal::value() const {
+    // Read back as text, which rounds once; a product with a power of ten may round twice.
     const std::string digits = std::to_string(coefficient_) + "e" + std::to_string(exponent_);
     double result = 0;
     std::from_chars(digits.data(), digits.data() + digits.size(), result);
@@ -107,6 +116,7 @@ std::string Decimal::text() const {
 }
 
 std::optional<Fraction> Decimal::fraction() const {
+    // 10^18 is the last power of ten in 64 bits.
     if (exponent_ < -18 || exponent_ > 18) return std::nullopt;
     const auto power =
         static_cast<std::int64_t>(powerOfTen(exponent_ < 0 ? -exponent_ : exponent_));
@@ -127,9 +137,11 @@ std::strong_ordering operator<=>(Decimal a, Decimal b) {
 }
 
 Decimal roundedToStep(Decimal value, Decimal step, Ties ties) {
+    // Mirrored, so that ties go away from zero on both sides of it.
     if (value.coefficient() < 0) return -roundedToStep(-value, step, ties);
     const auto [amount, unit, exponent] = aligned(value, step);
     const Wide below = floorQuotient(amount, unit);
+    // Twice the rest against the step, since half of an odd step is no whole number.
     const Wide twiceRest = 2 * (amount - below * unit);
     const bool up =
         twiceRest > unit ||

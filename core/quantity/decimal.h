@@ -16,6 +16,7 @@ namespace nettare {
 class Decimal {
 public:
     constexpr Decimal() = default;
+    /// Unchecked: keep to the limits above. 12.50 is {1250, -2}.
     constexpr Decimal(std::int64_t coefficient, int exponent)
         : coefficient_{coefficient}, exponent_{exponent} {}
 
@@ -26,6 +27,7 @@ public:
     /// below 1e-12 counts as zero). The value must be finite and below 1e12 in size.
     [[nodiscard]] static Decimal fromDouble(double value);
 
+    /// All digits as one whole number, with the sign, and the power of ten of the last one.
     [[nodiscard]] constexpr std::int64_t coefficient() const { return coefficient_; }
     [[nodiscard]] constexpr int exponent() const { return exponent_; }
     /// The nearest double.
@@ -38,12 +40,15 @@ public:
     [[nodiscard]] std::optional<Fraction> fraction() const;
 
     [[nodiscard]] Decimal operator-() const { return {-coefficient_, exponent_}; }
+    /// Exact. A sum keeps the finer of two exponents: 12.50 + 1 is 13.50.
     [[nodiscard]] Decimal plus(Decimal other) const;
     [[nodiscard]] Decimal minus(Decimal other) const { return plus(-other); }
+    /// Exact; the caller keeps the product within 64 bits.
     [[nodiscard]] Decimal times(std::int64_t factor) const {
         return {coefficient_ * factor, exponent_};
     }
 
+    /// Compared by value: 12.50 equals 12.5.
     friend std::strong_ordering operator<=>(Decimal a, Decimal b);
     friend bool operator==(Decimal a, Decimal b) { return std::is_eq(a <=> b); }
 
@@ -52,15 +57,23 @@ private:
     int exponent_ = 0;
 };
 
-/// Where a value exactly between two steps goes. `Up` is away from zero.
-enum class Ties { Up, Down, ToEven };
+/// Where a value exactly between two steps goes.
+enum class Ties {
+    Up,      ///< away from zero: the project's policy, where the law sets none
+    Down,    ///< towards zero
+    ToEven,  ///< to the even multiple of the step
+};
 
 /// Which neighbour a rounding takes.
-enum class Direction { Nearest, Floor, Ceiling };
+enum class Direction {
+    Nearest,  ///< ties up
+    Floor,    ///< towards minus infinity, for lower bounds
+    Ceiling,  ///< towards plus infinity, for upper bounds
+};
 
-/// The multiple of `step` (positive) nearest to the value.
+/// The multiple of `step` (positive) nearest to the value, with the decimals of the step.
 [[nodiscard]] Decimal roundedToStep(Decimal value, Decimal step, Ties ties = Ties::Up);
-/// The next multiple of `step` below or above (or at) the value.
+/// The next multiple of `step` below or above (or at) the value; Nearest is roundedToStep().
 [[nodiscard]] Decimal steppedTo(Decimal value, Decimal step, Direction direction);
 
 }  // namespace nettare

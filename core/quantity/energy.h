@@ -5,6 +5,8 @@
 namespace nettare {
 
 /// An energy in kilojoules. The thermochemical kilocalorie is 4.184 kJ exactly (NIST SP 811, B.8).
+/// Tables and labels state kilojoules and kilocalories each from their own factors; convert only
+/// where one of the two is missing.
 class Energy : public Quantity<Energy> {
 public:
     [[nodiscard]] static constexpr Energy fromKilojoules(double value) { return Energy{value}; }

@@ -4,6 +4,7 @@ namespace nettare {
 
 std::optional<Fraction> Fraction::reduced(Wide numerator, Wide denominator) {
     if (denominator == 0) return std::nullopt;
+    // The divisor takes the sign of the denominator, which so comes out positive.
     const Wide divisor = commonDivisor(numerator, denominator) * (denominator < 0 ? -1 : 1);
     const auto top = narrowed(numerator / divisor);
     const auto bottom = narrowed(denominator / divisor);
@@ -31,6 +32,7 @@ std::optional<Fraction> Fraction::dividedBy(Fraction other) const {
     return reduced(Wide{numerator_} * other.denominator_, Wide{denominator_} * other.numerator_);
 }
 
+/// By cross products: exact, where the two quotients might round to the same double.
 std::strong_ordering operator<=>(Fraction a, Fraction b) {
     const Wide left = Wide{a.numerator_} * b.denominator_;
     const Wide right = Wide{b.numerator_} * a.denominator_;

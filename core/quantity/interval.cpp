@@ -3,6 +3,7 @@
 namespace nettare {
 
 DecimalInterval intersection(const DecimalInterval& a, const DecimalInterval& b) {
+    // At a common end the stricter of the two counts: it is shared where both include it.
     DecimalInterval both = a;
     if (b.low > a.low || (b.low == a.low && !b.lowIncluded)) {
         both.low = b.low;

@@ -21,16 +21,19 @@ struct Interval {
 struct DecimalInterval {
     Decimal low{};
     Decimal high{};
-    bool lowIncluded = true;
+    bool lowIncluded = true;  ///< whether the rule prints so at the very end
     bool highIncluded = true;
 
     [[nodiscard]] bool contains(Decimal value) const {
         return (lowIncluded ? value >= low : value > low) &&
                (highIncluded ? value <= high : value < high);
     }
+    /// True where no number lies in it: ends crossed, or equal and not both included.
     [[nodiscard]] bool empty() const {
         return high < low || (high == low && !(lowIncluded && highIncluded));
     }
+    /// The same ends as doubles, both included: for widths and variances, to which one point adds
+    /// nothing.
     [[nodiscard]] Interval closed() const { return {low.value(), high.value()}; }
 };
 

@@ -8,8 +8,11 @@ namespace nettare {
 /// kind, scaled by numbers; the quotient of two is a number. There is no product of two and no
 /// conversion from or to a bare number.
 ///
-/// Assumes: uncertainty is carried elsewhere (core/nutrition/estimate.h); x - x is exactly zero
-/// here.
+/// `Kind` is the class derived from it, so that the sum of two masses is a mass. Numbers
+/// are meant to be finite; nothing is checked here.
+///
+/// Assumes: uncertainty is carried elsewhere (core/nutrition/linear_form.h); x - x is exactly zero
+/// here, which is wrong for two weighings of the same thing.
 template <class Kind>
 class Quantity {
 public:
@@ -25,7 +28,7 @@ public:
 
 protected:
     constexpr explicit Quantity(double value) : value_{value} {}
-    double value_;
+    double value_;  ///< in the unit that the derived class names
 };
 
 }  // namespace nettare

@@ -21,6 +21,7 @@ private:
 
 /// A temperature: a point, not an amount. Two temperatures have a difference and no sum.
 /// Source of the scales: 0 °C = 273.15 K, °F = 9/5 °C + 32 (NIST SP 811, B.8).
+/// Nothing here refuses what lies below absolute zero.
 class Temperature {
 public:
     [[nodiscard]] static constexpr Temperature fromCelsius(double value) {

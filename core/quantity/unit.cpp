@@ -14,6 +14,8 @@ constexpr std::string_view kGallon = "NIST Handbook 44, appendix C: 1 gal = 231 
 constexpr std::string_view kLabel = "21 CFR 101.9(b)(5)(viii)";
 constexpr std::string_view kMetric = "metric household measures (common practice)";
 
+/// Factors are the definitions, digit by digit. A us cup is 1/16 gal = 236.5882365 mL, a tablespoon
+/// 1/16 and a teaspoon 1/48 of it; an ounce is 1/16 lb.
 constexpr std::array kUnits{
     Unit{"g", UnitKind::Mass, {}, {1, 0}, kSi},
     Unit{"kg", UnitKind::Mass, {}, {1000, 0}, kSi},
@@ -40,6 +42,7 @@ std::span<const Unit> allUnits() {
 }
 
 const Unit* findUnit(std::string_view symbol, MeasureSystem system) {
+    // The litre has two symbols, l and L (SI Brochure, table 8, from memory); documents keep one.
     if (symbol == "mL") symbol = "ml";
     if (symbol == "L") symbol = "l";
     for (const Unit& unit : kUnits)

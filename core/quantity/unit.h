@@ -22,24 +22,26 @@ enum class MeasureSystem {
 
 /// One unit with its exact factor: grams for masses, millilitres for volumes.
 struct Unit {
-    std::string_view symbol;  ///< as written in a document: "tbsp"
-    UnitKind kind;
+    std::string_view symbol;              ///< as written in a document: "tbsp"
+    UnitKind kind;                        ///< Mass or Volume; pieces have no factor and no row
     std::optional<MeasureSystem> system;  ///< set for spoons and cups only
-    Decimal factor;
-    std::string_view source;  ///< where the factor is published
+    Decimal factor;                       ///< g or mL in one unit, exact
+    std::string_view source;              ///< where the factor is published
 };
 
-/// All units with a factor.
+/// All units with a factor; spoons and cups once for each system.
 [[nodiscard]] std::span<const Unit> allUnits();
 
-/// The unit of that exact symbol in that system; null if there is none.
+/// The unit of that exact symbol in that system, "mL" and "L" also so; null if there is none. What
+/// has no system (g, ml, lb ...) is found under each.
 [[nodiscard]] const Unit* findUnit(std::string_view symbol, MeasureSystem system);
 
 /// "us", "label" or "metric", as documents write it; nothing for other words.
 [[nodiscard]] std::optional<MeasureSystem> measureSystemNamed(std::string_view name);
 [[nodiscard]] std::string_view nameOf(MeasureSystem system);
 
-/// An amount of a mass unit as a mass, of a volume unit as a volume. The kind must match.
+/// An amount of a mass unit as a mass, of a volume unit as a volume. The kind must match;
+/// it is not checked here.
 [[nodiscard]] Mass massOf(double amount, const Unit& unit);
 [[nodiscard]] Volume volumeOf(double amount, const Unit& unit);
 

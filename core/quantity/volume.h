@@ -4,7 +4,8 @@
 
 namespace nettare {
 
-/// A volume in millilitres.
+/// A volume in millilitres. It becomes a mass only through a food: its household measure, its label
+/// or its density.
 class Volume : public Quantity<Volume> {
 public:
     [[nodiscard]] static constexpr Volume fromMillilitres(double value) { return Volume{value}; }

@@ -6,7 +6,8 @@
 
 namespace nettare {
 
-/// 128-bit integer of both our compilers, for exact products of two 64-bit numbers.
+/// 128-bit integer of both our compilers, for exact products of two 64-bit numbers and for the
+/// sum of two such products. No standard type is as wide.
 __extension__ using Wide = __int128;
 
 /// The number in 64 bits, or nothing where it does not fit.
@@ -17,7 +18,7 @@ __extension__ using Wide = __int128;
     return static_cast<std::int64_t>(wide);
 }
 
-/// Greatest common divisor of two numbers, not negative.
+/// Greatest common divisor of two numbers, not negative, by Euclid; 0 only where both are 0.
 [[nodiscard]] constexpr Wide commonDivisor(Wide a, Wide b) {
     if (a < 0) a = -a;
     if (b < 0) b = -b;

@@ -15,98 +15,98 @@ enum class ErrorCode {
     FileNotWritable,
     // JSON text
     JsonSyntax,
-    JsonEmpty,
-    JsonEndsEarly,
+    JsonEmpty,      ///< nothing but white space
+    JsonEndsEarly,  ///< a quote or bracket is still open
     JsonNotUtf8,
-    JsonDuplicateKey,
-    JsonTooDeep,
-    JsonNumberTooLarge,
+    JsonDuplicateKey,    ///< value "key"
+    JsonTooDeep,         ///< value "most"
+    JsonNumberTooLarge,  ///< beyond what a double holds
     // shape of a document
-    WrongKind,
+    WrongKind,  ///< "found" a number where text is "wanted"
     MissingKey,
     UnknownKey,
     EmptyKey,
     EmptyText,
     TextTooLong,
-    TextNotClean,
+    TextNotClean,  ///< isPlainLine() refuses it
     TooManyItems,
     TooFewItems,
-    NotOneOf,
+    NotOneOf,  ///< "known" lists the words that are
     NotADecimal,
     NotAnAmount,
     NotAnIdentifier,
-    NotATime,
-    OneOfNeeded,
-    WrongFormat,
-    NewerFormat,
+    NotATime,     ///< no ISO 8601 time with its offset
+    OneOfNeeded,  ///< none or several of keys that exclude each other
+    WrongFormat,  ///< another kind of file
+    NewerFormat,  ///< this kind of file, in a version that is not known
     // quantities
-    AmountAmbiguous,
+    AmountAmbiguous,  ///< "1,500": values "decimal" and "grouped"
     AmountNotPositive,
     AmountTooLong,
     RangeReversed,
-    RangeNotAllowed,
+    RangeNotAllowed,  ///< "2-3" where one number is meant
     UnknownUnit,
-    UnitNotOfKind,
-    NegativeMass,
+    UnitNotOfKind,  ///< a volume unit on a scale
+    NegativeMass,   ///< a decimal below zero where none can be
     NotPositive,
     OutOfRange,
     // references inside a document
     DuplicateId,
     UnknownReference,
-    FoodNotFound,
+    FoodNotFound,  ///< no table at hand has the row
     ComponentUnknown,
     // weighing
-    NetNegative,
-    ReadingUnitsDiffer,
+    NetNegative,         ///< tare above gross
+    ReadingUnitsDiffer,  ///< gross and tare from scales of different units
     SeriesEmpty,
-    SeriesKindDiffers,
-    NothingWeighed,
+    SeriesKindDiffers,  ///< grams a piece where a ratio is wanted, or the like
+    NothingWeighed,     ///< a net of zero where something must lie
     // ways to grams
-    NoWayToGrams,
-    NoYield,
-    WayNotOpen,
-    PiecesNotAmong,
+    NoWayToGrams,    ///< no source says what one unit of the food weighs
+    NoYield,         ///< as purchased, and no refuse or trim series is known
+    WayNotOpen,      ///< the way that the line asks for
+    PiecesNotAmong,  ///< fewer pieces than the series that is among them
     // residues and cooked weight
-    ResidueTooLarge,
+    ResidueTooLarge,  ///< more left over than went in
     LineWeighsNothing,
-    NotEatenTooLarge,
-    CookedWeightMissing,
+    NotEatenTooLarge,     ///< bones and sticks as heavy as the dish
+    CookedWeightMissing,  ///< a portion in grams of a dish that was not weighed
     // labels
-    LabelAmountImpossible,
+    LabelAmountImpossible,  ///< no lawful rounding prints it
     LabelAmountUnreadable,
     // figures and panels
     RecipeCycle,
     NestingTooDeep,
     TooManyLines,
-    NotForKeptRecipe,
-    PanelLineOpen,
+    NotForKeptRecipe,  ///< a key that speaks of foods only
+    PanelLineOpen,     ///< the two ends of an amount print differently
     PanelNeedsCookedWeight,
-    NothingPrintsSo,
+    NothingPrintsSo,  ///< no unrounded value gives all printed ones
     // table files
-    TableUnreadable,
-    NotATable,
+    TableUnreadable,  ///< missing or damaged
+    NotATable,        ///< some other file
 };
 
 /// A named value of an error: what the sentence quotes.
 struct ErrorValue {
-    std::string name;
-    std::string text;
+    std::string name;  ///< the slot of the sentence: "found", "most", "food" ...
+    std::string text;  ///< as it was written, cut where long
 };
 
 /// An error: its code, its place and the values its sentence names. Carries no prose.
 struct Error {
     ErrorCode code{};
-    std::string file{};     ///< path as the caller gave it; may be empty
-    std::string pointer{};  ///< RFC 6901 JSON pointer inside the file; may be empty
-    int line = 0;           ///< 1-based line in the file; 0 where no line is meant
-    int column = 0;         ///< 1-based column; 0 where no column is meant
-    std::vector<ErrorValue> values{};
+    std::string file{};                ///< path as the caller gave it; may be empty
+    std::string pointer{};             ///< RFC 6901 JSON pointer inside the file; may be empty
+    int line = 0;                      ///< 1-based line in the file; 0 where no line is meant
+    int column = 0;                    ///< 1-based column; 0 where no column is meant
+    std::vector<ErrorValue> values{};  ///< a name may come more than once
 
     /// The same error with one more named value; long text is cut to 60 characters.
     [[nodiscard]] Error with(std::string_view name, std::string_view text) const;
-    /// The same error at a JSON pointer.
+    /// The same error at a JSON pointer, in place of the one it had.
     [[nodiscard]] Error at(std::string_view place) const;
-    /// The value of that name, or empty.
+    /// The first value of that name, or empty.
     [[nodiscard]] std::string_view value(std::string_view name) const;
 };
 

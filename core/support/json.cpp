@@ -42,6 +42,7 @@ void Json::append(Json item) {
 }
 
 std::string pointerTo(std::string_view parent, std::string_view key) {
+    // The tilde first, or that of a new "~1" would be escaped as well.
     return std::string{parent} + "/" + replaced(replaced(key, "~", "~0"), "/", "~1");
 }
 

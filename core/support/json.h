@@ -14,23 +14,29 @@ namespace nettare {
 struct JsonMember;
 
 /// A JSON value. Members of an object are kept sorted by key, so that writing is canonical.
+/// Numbers are doubles, whole ones exact up to 2^53 in size: what a person typed or a pack printed
+/// travels as text.
 class Json {
 public:
     using Array = std::vector<Json>;
     using Object = std::vector<JsonMember>;
 
     // Defined below JsonMember: clang 14 wants it complete where a Json is made.
+    /// Null.
     Json();
     explicit Json(bool value);
     explicit Json(double value);
     explicit Json(std::string text);
     explicit Json(std::string_view text);
+    /// Without this one a literal would become a bool.
     explicit Json(const char* text);
 
+    /// Empty containers.
     [[nodiscard]] static Json array();
     [[nodiscard]] static Json object();
 
     [[nodiscard]] bool isNull() const { return std::holds_alternative<std::monostate>(value_); }
+    /// The value of that kind; null where this is of another kind.
     [[nodiscard]] const bool* boolean() const { return std::get_if<bool>(&value_); }
     [[nodiscard]] const double* number() const { return std::get_if<double>(&value_); }
     [[nodiscard]] const std::string* text() const { return std::get_if<std::string>(&value_); }
@@ -41,7 +47,7 @@ public:
 
     /// The member of that key, or null if this is no object or has none.
     [[nodiscard]] const Json* find(std::string_view key) const;
-    /// Sets a member; this becomes an object if it was none. Returns this, for chaining.
+    /// Sets or replaces a member; this becomes an object if it was none. Returns this.
     Json& set(std::string_view key, Json value);
     /// Appends an item; this becomes an array if it was none.
     void append(Json item);
@@ -50,6 +56,7 @@ private:
     std::variant<std::monostate, bool, double, std::string, Array, Object> value_;
 };
 
+/// One member of an object.
 struct JsonMember {
     std::string key;
     Json value;
@@ -81,7 +88,7 @@ inline constexpr std::size_t kJsonValues = 150'000;
 /// The same, indented by two spaces and ended by a line feed, for people and diffs.
 [[nodiscard]] std::string writeJsonIndented(const Json& value);
 
-/// The shortest decimal text that reads back as the same double; 0 for -0.
+/// The shortest decimal text that reads back as the same double; 0 for -0. Finite only.
 [[nodiscard]] std::string numberText(double value);
 
 /// A pointer with one more step, escaped as RFC 6901 asks.

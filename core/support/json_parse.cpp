@@ -26,6 +26,7 @@ std::string_view around(std::string_view text, std::size_t position) {
     constexpr std::size_t kBefore = 20;
     std::size_t start = lineStart(text.substr(0, position));
     if (position - start > kBefore) start = position - kBefore;
+    // Not to begin in the middle of a character.
     while (start < position && (static_cast<unsigned char>(text[start]) & 0xC0U) == 0x80U) ++start;
     const auto inWord = [](char c) {
         const std::string_view ends = " \t\r\n,:[]{}\"";
@@ -36,7 +37,8 @@ std::string_view around(std::string_view text, std::size_t position) {
     return trimmed(text.substr(start, std::max(end, position + 1) - start));
 }
 
-/// Builds our value from the library's events, and refuses duplicates and depth on the way.
+/// Builds our value from the library's events, and refuses duplicates, depth and size on the
+/// way, before a hostile text fills the memory.
 class JsonBuilder : public nlohmann::json_sax<nlohmann::json> {
 public:
     explicit JsonBuilder(std::string_view text) : text_{text} {}
@@ -57,6 +59,7 @@ public:
     bool start_array(std::size_t) override { return open(Json::array()); }
     bool end_array() override { return close(); }
 
+    /// The key waits until its value is complete, which may take many events.
     bool key(string_t& name) override {
         if (stack_.back().members()->size() >= kJsonMembers) return tooMany(kJsonMembers);
         keys_.back() = std::move(name);
@@ -66,6 +69,7 @@ public:
     bool parse_error(std::size_t read, const std::string& lastToken,
                      const nlohmann::detail::exception& cause) override {
         constexpr int kOutOfRange = 406;  // the library's number for it
+        // `read` counts the byte at fault; one more than there are is the end of the text.
         if (read > text_.size()) return endsEarly();
         const std::size_t position = read > 0 ? read - 1 : 0;
         const bool overflow = cause.id == kOutOfRange;
@@ -81,6 +85,8 @@ public:
     [[nodiscard]] const Error& error() const { return error_; }
 
 private:
+    /// Where the innermost open container stands. A list does not count its open item yet, so that
+    /// its size is that item's index.
     std::string pointer() const {
         std::string path;
         for (std::size_t level = 0; level + 1 < stack_.size(); ++level) {
@@ -96,6 +102,7 @@ private:
         return false;
     }
 
+    /// A file of blanks is told apart from one that was cut.
     bool endsEarly() {
         const bool nothing = trimmed(text_).empty();
         error_ = Error{nothing ? ErrorCode::JsonEmpty : ErrorCode::JsonEndsEarly};
@@ -103,6 +110,7 @@ private:
         return false;
     }
 
+    /// Puts a complete value where it belongs: into the innermost open container, or at the root.
     bool place(Json value) {
         if (++values_ > kJsonValues) return tooMany(kJsonValues);
         if (stack_.empty()) {
@@ -160,7 +168,7 @@ private:
     std::string_view text_;
     std::vector<Json> stack_;        ///< containers still open
     std::vector<std::string> keys_;  ///< for each open container, the key being read
-    std::size_t values_ = 0;
+    std::size_t values_ = 0;         ///< placed so far, containers included
     Json root_;
     Error error_;
 };

@@ -8,9 +8,11 @@ namespace nettare {
 
 namespace {
 
+/// What a reader of a missing object reads; the failure is noted by then.
 const Json kNothing;
 
 /// Up to six digits, then up to six decimals after a point; a minus where signs are allowed.
+/// Six and six are the twelve digits of a Decimal.
 bool isDecimalForm(std::string_view text, bool minusAllowed) {
     if (minusAllowed && text.starts_with('-')) text.remove_prefix(1);
     const auto parts = split(text, '.');
@@ -50,6 +52,7 @@ void ObjectReader::note(ErrorCode code, std::string_view key, std::string_view f
                         std::string_view known) {
     if (failure_) return;
     failure_ = Error{code}.with("key", key).with("found", found).at(pointerTo(pointer_, key));
+    // Not by with(), which would cut the list.
     if (!known.empty()) failure_->values.push_back({"known", std::string{known}});
 }
 
@@ -127,6 +130,7 @@ std::vector<std::string> ObjectReader::optionalIds(std::string_view key, std::si
 Decimal ObjectReader::decimal(std::string_view key, Sign sign) {
     const std::string found = text(key, 40);
     if (failure_) return {};
+    // A number that is right but for its sign has a sentence of its own.
     const bool negative = found.starts_with('-');
     if (negative && sign != Sign::Any && isDecimalForm(found, true)) {
         note(ErrorCode::NegativeMass, key, found);
@@ -162,6 +166,7 @@ std::size_t ObjectReader::exactlyOneOf(std::span<const std::string_view> keys) {
     std::string names;
     for (std::size_t i = 0; i < keys.size(); ++i) {
         (names += names.empty() ? "" : ", ") += keys[i];
+        // All are asked for, found or not, so that finish() blames none of them.
         if (has(keys[i])) {
             which = i;
             ++found;
@@ -188,6 +193,7 @@ std::vector<ObjectReader::Item> ObjectReader::items(std::string_view key, std::s
         failure_->values.push_back({"wanted", "a list in square brackets"});
         return {};
     }
+    // Nothing failed before, or take() had answered null: what note() keeps is ours to add to.
     const std::size_t count = value->items()->size();
     if (count < least) note(ErrorCode::TooFewItems, key);
     if (count > most) {

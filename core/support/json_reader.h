@@ -16,7 +16,7 @@ namespace nettare {
 /// A word of a document and what it stands for.
 template <class T>
 struct Word {
-    std::string_view word;
+    std::string_view word;  ///< as documents write it
     T meaning;
 };
 
@@ -24,27 +24,35 @@ struct Word {
 enum class Sign { Any, NotNegative, Positive };
 
 /// Reads the members of one JSON object, notes the first error with its pointer, and at the end
-/// refuses members that nobody asked for. After an error the answers are empty and mean nothing.
+/// refuses members that nobody asked for. After an error the answers are empty and mean nothing, so
+/// that one look at the failure at the end is enough. The reader keeps views of the keys and of the
+/// Json: both outlive it.
 class ObjectReader {
 public:
     /// `failure` is shared by all readers of a document and outlives them.
     ObjectReader(const Json& json, std::string pointer, std::optional<Error>& failure);
 
+    /// Whether the member is there, of whatever kind; finish() lets it pass from then on.
     [[nodiscard]] bool has(std::string_view key);
-    /// Text of 1 to `most` code points on one plain line (isPlainLine), not of spaces only.
+    /// Text of 1 to `most` code points on one plain line (isPlainLine), not of spaces only. Notes
+    /// MissingKey, WrongKind, EmptyText, TextTooLong, TextNotClean.
     [[nodiscard]] std::string text(std::string_view key, std::size_t most);
+    /// The optional ones answer nothing where the member is missing, else they are as strict.
     [[nodiscard]] std::optional<std::string> optionalText(std::string_view key, std::size_t most);
-    /// An identifier: a-z, 0-9 and '-', at most 64, not starting with '-'.
+    /// An identifier: a-z, 0-9 and '-', at most 64, not starting with '-'. Notes NotAnIdentifier.
     [[nodiscard]] std::string id(std::string_view key);
     [[nodiscard]] std::optional<std::string> optionalId(std::string_view key);
     /// An array of identifiers, at least one where the key must be there.
     [[nodiscard]] std::vector<std::string> ids(std::string_view key, std::size_t most);
     [[nodiscard]] std::vector<std::string> optionalIds(std::string_view key, std::size_t most);
-    /// A decimal string: up to six digits, up to six decimals.
+    /// A decimal string: up to six digits, up to six decimals. Notes NotADecimal, NegativeMass or
+    /// NotPositive.
     [[nodiscard]] Decimal decimal(std::string_view key, Sign sign);
     [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, Sign sign);
+    /// False where the member is missing.
     [[nodiscard]] bool optionalFlag(std::string_view key);
 
+    /// What the member's word stands for; notes NotOneOf with all words there are.
     template <class T, std::size_t N>
     [[nodiscard]] T oneOf(std::string_view key, const std::array<Word<T>, N>& known) {
         const std::string found = text(key, 40);
@@ -54,7 +62,8 @@ public:
         return known.front().meaning;
     }
 
-    /// Exactly one of the keys must be there; answers which.
+    /// Exactly one of the keys must be there; answers which, by its place in `keys`. Notes
+    /// OneOfNeeded.
     std::size_t exactlyOneOf(std::span<const std::string_view> keys);
 
     /// The member as an object or the items of an array (of min to max), each with its pointer.
@@ -63,6 +72,7 @@ public:
         const Json& json;
         std::string pointer;
     };
+    /// Notes TooFewItems or TooManyItems; a missing member has no items where `least` is 0.
     [[nodiscard]] std::vector<Item> items(std::string_view key, std::size_t least,
                                           std::size_t most);
 
@@ -80,7 +90,9 @@ private:
         return all;
     }
 
+    /// The member, or null where it is missing or something failed before.
     const Json* take(std::string_view key, bool needed);
+    /// Keeps an error of that member, unless there is one already: the first is the one to correct.
     void note(ErrorCode code, std::string_view key, std::string_view found = {},
               std::string_view known = {});
     std::string checkedText(std::string_view key, const Json& value, std::size_t most);
@@ -88,7 +100,7 @@ private:
     const Json& json_;
     std::string pointer_;
     std::optional<Error>& failure_;
-    std::vector<std::string_view> asked_;
+    std::vector<std::string_view> asked_;  ///< keys that finish() lets pass
 };
 
 /// True for the form of identifiers: a-z, 0-9, '-', 1 to 64 characters, not starting with '-'.

@@ -9,6 +9,7 @@ namespace nettare {
 
 namespace {
 
+/// Escapes what RFC 8259, section 7, says must be; all other text stays as it is, in UTF-8.
 void writeText(std::string& out, std::string_view text) {
     out += '"';
     for (const char c : text) {
@@ -24,7 +25,7 @@ void writeText(std::string& out, std::string_view text) {
     out += '"';
 }
 
-/// Writes one value; `depth` < 0 means on one line, else the number of levels to indent.
+/// Writes values, on one line or indented; `depth` is the number of containers around a value.
 class JsonWriter {
 public:
     explicit JsonWriter(bool indented) : indented_{indented} {}
@@ -69,12 +70,14 @@ private:
         close(members.empty(), depth, '}');
     }
 
+    /// What parts an item from the one before it.
     void next(bool& first, int depth) {
         if (!first) out_ += ',';
         first = false;
         newLine(depth);
     }
 
+    /// An empty container stays on its line: [].
     void close(bool empty, int depth, char bracket) {
         if (!empty) newLine(depth);
         out_ += bracket;
@@ -93,6 +96,7 @@ private:
 }  // namespace
 
 std::string numberText(double value) {
+    // -0 is equal to 0 and would keep its sign. The longest double has 24 characters.
     if (value == 0) return "0";
     std::array<char, 32> buffer{};
     const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);

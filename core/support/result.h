@@ -10,8 +10,7 @@ namespace nettare {
 template <class T>
 using Result = tl::expected<T, Error>;
 
-/// What a failing function returns.
-
+/// What a failing function returns; it turns into a Result of any type.
 [[nodiscard]] inline tl::unexpected<Error> fail(Error error) {
     return tl::unexpected<Error>{std::move(error)};
 }

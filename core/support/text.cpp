@@ -8,6 +8,7 @@ namespace {
 
 constexpr std::string_view kSpaces = " \t\r\n\f\v";
 
+/// All bytes of a UTF-8 character but its first have the form 10xxxxxx.
 bool isContinuation(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }
@@ -18,6 +19,7 @@ std::size_t sequenceLength(std::string_view bytes) {
     const unsigned first = at(0);
     if (first < 0x80) return 1;
     const std::size_t length = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
+    // 80 to BF continue, C0 and C1 begin overlong forms only, from F5 on all lies beyond U+10FFFF.
     if (first < 0xC2 || first > 0xF4 || bytes.size() < length) return 0;
     for (std::size_t i = 1; i < length; ++i)
         if (!isContinuation(bytes[i])) return 0;
@@ -31,6 +33,7 @@ std::size_t sequenceLength(std::string_view bytes) {
 /// One well-formed sequence that hides, breaks or turns the line it stands in.
 bool isHidden(std::string_view sequence) {
     const auto at = [&](std::size_t i) { return static_cast<unsigned char>(sequence[i]); };
+    // By length: C0 and DEL; C1 (U+0080 to U+009F); U+2028 to U+202E and U+2066 to U+2069.
     if (sequence.size() == 1) return at(0) < 0x20 || at(0) == 0x7F;
     if (sequence.size() == 2) return at(0) == 0xC2 && at(1) < 0xA0;
     if (sequence.size() != 3 || at(0) != 0xE2) return false;
@@ -106,6 +109,7 @@ std::string shortened(std::string_view bytes, std::size_t most) {
     for (std::size_t points = 0; !bytes.empty(); ++points) {
         if (points == most) return result + "…";
         const std::size_t length = sequenceLength(bytes);
+        // A byte that begins nothing counts as one character, so that what follows is read again.
         const std::string_view sequence = bytes.substr(0, std::max<std::size_t>(length, 1));
         if (length == 0)
             result += "\uFFFD";

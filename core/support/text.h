@@ -13,13 +13,15 @@ namespace nettare {
 /// ASCII letters in lower case; all other bytes stay.
 [[nodiscard]] std::string lowerAscii(std::string_view text);
 
-/// The pieces between separators, empty ones included.
+/// The pieces between separators, empty ones included; the whole text where there is none. They
+/// point into `text`, as words() and trimmed() do.
 [[nodiscard]] std::vector<std::string_view> split(std::string_view text, char separator);
 
 /// Words between ASCII white space; no empty ones.
 [[nodiscard]] std::vector<std::string_view> words(std::string_view text);
 
-/// Number of code points of valid UTF-8 text.
+/// Number of code points of valid UTF-8 text: what limits on a text count. A letter with a
+/// combining accent is two.
 [[nodiscard]] std::size_t codePoints(std::string_view utf8);
 
 /// Number of bytes at the front that are well-formed UTF-8 (RFC 3629: no surrogates, no overlong
@@ -36,7 +38,7 @@ namespace nettare {
 /// readable line whatever it quotes.
 [[nodiscard]] std::string shortened(std::string_view bytes, std::size_t most);
 
-/// Replaces every occurrence of `from` (not empty) by `to`.
+/// Replaces every occurrence of `from` (not empty) by `to`; what was put in is not searched again.
 [[nodiscard]] std::string replaced(std::string_view text, std::string_view from,
                                    std::string_view to);
 

@@ -48,10 +48,10 @@ struct Reading {
     std::string id;
     std::size_t gross = 0;  ///< index of an indication
     struct KnownTare {
-        std::size_t vessel;
+        std::size_t vessel;  ///< index
     };
     struct ShownTare {
-        std::size_t indication;
+        std::size_t indication;  ///< index
     };
     std::variant<ShownTare, KnownTare> tare;
     int pieces = 1;  ///< how many pieces were weighed together; >= 1

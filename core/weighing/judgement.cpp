@@ -19,6 +19,7 @@ double halfWidthAfter(const PieceStatistics& series, double count, int more,
                       const CoverageOf& coverage) {
     PieceStatistics later = series;
     later.pieces += more;
+    // An assumed spread stays as little known as it was, however many pieces are added.
     later.freedom = series.spreadAssumed ? series.freedom : series.freedom + more;
     const TotalVariance variance = varianceOfOthers(later, count);
     return coverage(later.freedom) * std::sqrt(variance.ofMean + variance.ofPieces);
@@ -39,7 +40,9 @@ AgainstTable againstTable(const PieceStatistics& series, double tableMean,
     const double own = series.spread * series.spread / series.pieces;
     const double theirs = *tableDeviation * *tableDeviation / tableCount;
     const double sum = own + theirs;
+    // Neither side scatters: there is no t, and the means themselves decide.
     if (sum == 0) return series.mean == tableMean ? AgainstTable::Agrees : AgainstTable::Differs;
+    // Welch-Satterthwaite (JCGM 100:2008, G.4.1).
     const double freedom =
         sum * sum / (own * own / series.freedom + theirs * theirs / (tableCount - 1));
     const double t = std::fabs(series.mean - tableMean) / std::sqrt(sum);

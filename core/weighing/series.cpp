@@ -35,6 +35,7 @@ Result<PieceStatistics> pieceStatistics(const std::vector<SeriesReading>& readin
         result.freedom = static_cast<double>(readings.size() - 1);
         result.spread = std::sqrt(squares / result.freedom);
     }
+    // Equal readings do not show that the pieces are equal, only that the scale cannot part them.
     result.spread = std::max(result.spread, roundingPerPiece);
     return result;
 }
@@ -44,6 +45,8 @@ TotalVariance varianceOfOthers(const PieceStatistics& series, double count) {
     return {count * count * variance / series.pieces, count * variance};
 }
 
+/// Only the N - n pieces that were not weighed are uncertain: the finite population correction of
+/// sampling without return (Cochran, Sampling Techniques, ch. 2, from memory).
 TotalVariance varianceAmong(const PieceStatistics& series, double count) {
     const double variance = series.spread * series.spread;
     return {0, count * (count - series.pieces) * variance / series.pieces};
@@ -72,6 +75,8 @@ Result<RatioStatistics> ratioStatistics(const std::vector<RatioReading>& reading
     if (readings.size() == 1) {
         result.spreadAssumed = true;
         result.freedom = assumed.freedom;
+        // What varies is the loss: one of 10 %, give or take a fifth, moves what is left by 2 % of
+        // what was bought.
         result.residualSpread = assumed.relative * std::fabs(1 - result.ratio) * before;
     } else {
         double squares = 0;
@@ -102,6 +107,7 @@ MeanAndDeviation meanAndDeviation(const std::vector<double>& values) {
         squares += off * off;
         rest += off;
     }
+    // `rest` is zero but for rounding; taking it out repairs what the mean lost.
     result.deviation = std::sqrt((squares - rest * rest / count) / (count - 1));
     return result;
 }
@@ -115,6 +121,7 @@ std::optional<std::size_t> grubbsOutlier(const std::vector<double>& values, doub
         if (std::fabs(values[i] - all.mean) > std::fabs(values[furthest] - all.mean)) furthest = i;
     const auto n = static_cast<double>(values.size());
     const double t2 = criticalT * criticalT;
+    // Critical value: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1, from memory.
     const double critical = (n - 1) / std::sqrt(n) * std::sqrt(t2 / (n - 2 + t2));
     const double distance = std::fabs(values[furthest] - all.mean) / *all.deviation;
     return distance > critical ? std::optional{furthest} : std::nullopt;

@@ -30,7 +30,7 @@ struct PieceStatistics {
     double mean = 0;             ///< grams per piece
     double spread = 0;           ///< s, grams; never below the rounding of one reading per piece
     double freedom = 0;          ///< g - 1, or that of the assumed spread
-    bool spreadAssumed = false;  ///< one reading only: s is relativeSpread x mean
+    bool spreadAssumed = false;  ///< one reading only: s is AssumedSpread::relative x mean
     double lowest = 0, highest = 0;  ///< smallest and largest mean of one reading
 };
 
@@ -75,8 +75,8 @@ struct RatioStatistics {
     [[nodiscard]] double ratioUncertainty() const;
 };
 
-/// Fails: SeriesEmpty. With one pair the lost (or gained) share is assumed to vary by the relative
-/// spread.
+/// Fails: SeriesEmpty; NothingWeighed where no grams before are more than zero. With one pair the
+/// lost (or gained) share is assumed to vary by the relative spread.
 [[nodiscard]] Result<RatioStatistics> ratioStatistics(const std::vector<RatioReading>& readings,
                                                       AssumedSpread assumed);
 
