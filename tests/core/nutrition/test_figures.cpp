@@ -63,6 +63,15 @@ TEST_CASE("more cannot be left over than went in", "[nutrition]") {
     CHECK(cook(Served::orThrow(sticks.dossier())).error().code == ErrorCode::NotEatenTooLarge);
 }
 
+TEST_CASE("an unknown residue may be of the sauce that a dish is made with", "[nutrition]") {
+    Kitchen sauce = Kitchen{}.line(R"({"id":"o","amount":"100","unit":"g","food":"oil"})");
+    Kitchen dish = Kitchen{}.reading("left", "10", "", "residue").kept("sauce", sauce);
+    dish.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
+    dish.line(R"({"id":"s","amount":"1","piece":"batch","food":"sauce"})");
+    dish.json("residues", R"([{"unknown":true,"readings":["left"]}])");
+    CHECK(Served{dish}.figure(Basis::Batch, FAT).value == Approx(90));
+}
+
 TEST_CASE("a figure is of one unrounded batch, whatever it is per", "[nutrition]") {
     const Served served{salad()};
     const Figure batch = served.figure(Basis::Batch, ENERC_KCAL);
