@@ -116,6 +116,17 @@ TEST_CASE("a missing component makes the total say at least and at most", "[nutr
     CHECK_FALSE(intervalOf(vitamin).high);
 }
 
+TEST_CASE("drip without a value may take all there is, and adds nothing", "[nutrition]") {
+    // Sodium is known for oil and fennel, and not for the drip of sugar syrup.
+    Kitchen kitchen = salad().json("residues", R"([{"drip":"sugar","readings":["left"]}])");
+    const Figure sodium = Served{kitchen}.figure(Basis::Batch, NA);
+    CHECK_FALSE(sodium.complete());
+    CHECK(sodium.atLeast == 0);
+    REQUIRE(sodium.atMost);
+    CHECK(*sodium.atMost == Approx(sodium.value));
+    CHECK(sodium.knownShare == Approx(1 - 12.0 / 411));
+}
+
 TEST_CASE("an interval never begins below nothing", "[nutrition]") {
     Figure figure;
     figure.value = figure.atLeast = 1;
