@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace nettare {
 
@@ -29,16 +30,19 @@ void addAmounts(Block& block, const Composition& composition, std::size_t food, 
             block.known[k] += amount.onServing ? grams / *composition.servingGrams *
                                                      (amount.perGram * *composition.servingGrams)
                                                : grams * amount.perGram;
-            block.knownGrams[k] += grams;
             continue;
         }
+        block.missingGrams[k] += std::fabs(grams);
         auto& missing = block.missingFoods[k];
         if (std::ranges::find(missing, food) == missing.end()) missing.push_back(food);
+        const bool open = !amount.high;
         const double most = amount.high.value_or(0) * grams;
         const double least = amount.low * grams;
         block.missingLow[k] += std::min(least, most);
         block.missingHigh[k] += std::max(least, most);
-        if (!amount.high) block.unbounded[k] = true;
+        // Drip without a bound may take away all there is, and adds nothing.
+        if (open && grams < 0) block.missingLow[k] = -std::numeric_limits<double>::infinity();
+        if (open && grams > 0) block.unbounded[k] = true;
     }
 }
 

@@ -15,8 +15,8 @@ struct Block {
     PerComponent<double> known{};       ///< sum of the known parts
     PerComponent<double> missingLow{};  ///< added to `known` it is the lower bound
     PerComponent<double> missingHigh{};
-    PerComponent<bool> unbounded{};     ///< a missing part has no upper bound
-    PerComponent<double> knownGrams{};  ///< weight whose component is known
+    PerComponent<bool> unbounded{};       ///< a missing part has no upper bound
+    PerComponent<double> missingGrams{};  ///< weight put in or taken out whose component is missing
     PerComponent<std::vector<std::size_t>>
         missingFoods;  ///< indices, in canonical order, each once
     double totalGrams = 0;

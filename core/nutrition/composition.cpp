@@ -102,6 +102,8 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
         amount.origin = Origin::Label;
         amount.onServing = true;
         amount.perGram = value / serving.value();
+        amount.low = low / serving.value();
+        amount.high = high / serving.value();
         const double perUnit = 1 / serving.value();
         composition.sources.push_back(
             {ownSource(compositionKey(index, line.component), u), {{line.component, perUnit}}});

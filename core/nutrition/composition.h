@@ -26,8 +26,8 @@ struct ComponentAmount {
     Origin origin = Origin::Missing;
     bool onServing = false;      ///< a label amount: printed / serving grams
     double perGram = 0;          ///< of a known one
-    double low = 0;              ///< of a missing one
-    std::optional<double> high;  ///< of a missing one; nothing where no bound is known
+    double low = 0;              ///< of a missing one; of a label's, what it may stand for
+    std::optional<double> high;  ///< the same; nothing where no bound is known
 };
 
 /// A source of a food's composition and what it moves, per gram of food and unit of the source.

@@ -24,7 +24,7 @@ Figure figureOf(Component component, const Block& block, const Uncertainty& unce
         figure.atLeast = figure.value;
         figure.atMost = figure.value;
     } else if (block.totalGrams > 0) {
-        figure.knownShare = block.knownGrams[k] / block.totalGrams;
+        figure.knownShare = std::max(0.0, 1 - block.missingGrams[k] / block.totalGrams);
     }
     return figure;
 }

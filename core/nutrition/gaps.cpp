@@ -28,13 +28,21 @@ void convertEnergy(Composition& composition, Component from, Component to, doubl
            composition[from].onServing);
 }
 
-/// Bounds a missing part by what its parent leaves beside the parts that are known.
+/// Ends of a known amount: a label's printed one stands for its whole interval.
+double leastOf(const ComponentAmount& amount) {
+    return amount.origin == Origin::Label ? amount.low : amount.perGram;
+}
+double mostOf(const ComponentAmount& amount) {
+    return amount.origin == Origin::Label ? amount.high.value_or(amount.perGram) : amount.perGram;
+}
+
+/// Bounds a missing part by the most that its parent leaves beside the parts that are known.
 void boundByRest(Composition& composition, Component part, double parent,
                  std::initializer_list<Component> siblings) {
     if (known(composition, part)) return;
     double rest = parent;
     for (const Component sibling : siblings)
-        if (sibling != part && known(composition, sibling)) rest -= composition[sibling].perGram;
+        if (sibling != part && known(composition, sibling)) rest -= leastOf(composition[sibling]);
     rest = rest < 1e-9 ? 0 : rest;
     if (rest == 0)
         settle(composition, part, Origin::ByParent, 0);
@@ -46,7 +54,7 @@ void boundByRest(Composition& composition, Component part, double parent,
 void boundParts(Composition& composition, Component parent,
                 std::initializer_list<Component> parts) {
     const std::optional<double> most = known(composition, parent)
-                                           ? std::optional{composition[parent].perGram}
+                                           ? std::optional{mostOf(composition[parent])}
                                            : composition[parent].high;
     if (!most) return;
     for (const Component part : parts) boundByRest(composition, part, *most, parts);
@@ -68,14 +76,16 @@ void settleAddedSugars(const Food& food, Composition& composition) {
         traitGiven ? food.addedSugars.kind : AddedSugarKind::BetweenNoneAndAll;
     ComponentAmount& added = composition.amounts[indexOf(SUGAD)];
     const bool noSugars = known(composition, SUGAR) && sugars.perGram == 0;
-    if (kind == AddedSugarKind::None || noSugars)
+    if (kind != AddedSugarKind::None && noSugars && mostOf(sugars) > 0)
+        settle(composition, SUGAD, Origin::AllSugars, 0, sugars.onServing);
+    else if (kind == AddedSugarKind::None || noSugars)
         settle(composition, SUGAD, noSugars ? Origin::ByParent : Origin::ByKind, 0);
     else if (kind == AddedSugarKind::Stated)
         settle(composition, SUGAD, Origin::Stated, food.addedSugars.statedPer100g / 100);
     else if (kind == AddedSugarKind::AllOfItsSugars && known(composition, SUGAR))
         settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onServing);
     else
-        added.high = known(composition, SUGAR) ? std::optional{sugars.perGram} : sugars.high;
+        added.high = known(composition, SUGAR) ? std::optional{mostOf(sugars)} : sugars.high;
 }
 
 }  // namespace

@@ -15,7 +15,9 @@ struct LineContext {
     std::uint32_t foodIndex;
     std::uint32_t number;  ///< of the line among all recipes
 
-    [[nodiscard]] const Assumptions& assumptions() const { return recipe.assumptions; }
+    /// Those of the recipe asked for hold for the kept recipes it uses too, so that a food they
+    /// share is assumed to vary in one way.
+    [[nodiscard]] const Assumptions& assumptions() const { return dossier.main().assumptions; }
 };
 
 // Each answers the way if it is open, nothing if it is not, or the error that makes the line wrong.

@@ -46,12 +46,13 @@ double gramsUsed(const std::vector<LineReport>& lines) {
     return grams;
 }
 
-/// What an unknown residue may consist of.
-std::vector<std::size_t> foodsOf(const Recipe& recipe) {
-    std::vector<std::size_t> foods;
-    for (const Line& line : recipe.lines)
-        if (const auto* food = std::get_if<FoodIndex>(&line.what)) foods.push_back(food->index);
-    return foods;
+/// Foods that a recipe is made of, those of the kept recipes it uses among them.
+void addFoodsOf(const Dossier& dossier, std::size_t recipe, std::vector<std::size_t>& foods) {
+    for (const Line& line : dossier.recipes[recipe].lines)
+        if (const auto* food = std::get_if<FoodIndex>(&line.what))
+            foods.push_back(food->index);
+        else
+            addFoodsOf(dossier, std::get<RecipeIndex>(line.what).index, foods);
 }
 
 }  // namespace
@@ -83,7 +84,8 @@ std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeInde
                     {*residue.food, left.times(-1), "drip " + std::to_string(i)});
                 break;
             case ResidueKind::Unknown:
-                eaten.unknown.push_back({left, foodsOf(recipe), numberOf(recipeIndex, i)});
+                eaten.unknown.push_back({left, {}, numberOf(recipeIndex, i)});
+                addFoodsOf(dossier, recipeIndex, eaten.unknown.back().foods);
                 break;
         }
     }

@@ -167,7 +167,7 @@ TEST_CASE("a label declares what it prints and bounds its added sugars by its su
                             {{SUGAR, "6"}, {ENERC_KCAL, "50"}, {CHOCDF, "less than 1"}}};
     const Composition sauce = composed(food);
     CHECK(sauce[SUGAR].perGram == Approx(0.2));
-    CHECK(*sauce[SUGAD].high == Approx(0.2));
+    CHECK(*sauce[SUGAD].high == Approx(6.5 / 30));  // 6 g stand for 5.5 to 6.5 g
     CHECK(sauce[ENERC_KJ].perGram == Approx(50 * 4.184 / 30));
     // 50 kcal stands for 47.5 to 55 (21 CFR 101.9(c)(1)): u^2 = 7.5^2/12 + 1.25^2.
     CHECK(uncertainty(sauce, ENERC_KCAL) == Approx(std::sqrt(7.5 * 7.5 / 12 + 1.25 * 1.25) / 30));
@@ -189,6 +189,26 @@ TEST_CASE("a label's energy is the same energy in kJ, whatever the table's row s
     CHECK(oil[ENERC_KJ].perGram == Approx(120 * 4.184 / 14));
     CHECK(uncertainty(oil, ENERC_KJ) == Approx(4.184 * uncertainty(oil, ENERC_KCAL)));
     CHECK(oil[FASAT].origin == Origin::Table);
+}
+
+TEST_CASE("what a label leaves out is bounded by the most its parent may be", "[nutrition]") {
+    // Fat 0.5 g stands for 0.5 to 0.75 g, 0 g for 0 to 0.5 g, 10 g for 9.5 to 10.5 g
+    // (21 CFR 101.9(c)(2), ties either way).
+    const auto label = [](std::vector<LabelAmount> amounts) {
+        Food food;
+        food.label = LabelFacts{LabelRules::Us, *Decimal::read("30"),
+                                Amount{Fraction{2}, Fraction{2}, "2"}, "tbsp", std::move(amounts)};
+        return composed(food);
+    };
+    CHECK(*label({{FAT, "0"}})[FASAT].high == Approx(0.5 / 30));
+    const Composition parts = label({{FAT, "10"}, {FASAT, "2"}, {FAMS, "5"}, {FAPU, "3"}});
+    CHECK(parts[FATRN].origin == Origin::Missing);
+    CHECK(*parts[FATRN].high > 0.5 / 30);
+    // No sugars printed: the added ones are as many as there may be, with their uncertainty.
+    const Composition none = label({{SUGAR, "0"}});
+    CHECK(none[SUGAD].perGram == 0);
+    CHECK(uncertainty(none, SUGAD) == uncertainty(none, SUGAR));
+    CHECK(uncertainty(none, SUGAD) > 0);
 }
 
 TEST_CASE("a printed amount is its figure, with or without its unit", "[nutrition]") {

@@ -63,6 +63,15 @@ TEST_CASE("more cannot be left over than went in", "[nutrition]") {
     CHECK(cook(Served::orThrow(sticks.dossier())).error().code == ErrorCode::NotEatenTooLarge);
 }
 
+TEST_CASE("an unknown residue may be of the sauce that a dish is made with", "[nutrition]") {
+    Kitchen sauce = Kitchen{}.line(R"({"id":"o","amount":"100","unit":"g","food":"oil"})");
+    Kitchen dish = Kitchen{}.reading("left", "10", "", "residue").kept("sauce", sauce);
+    dish.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
+    dish.line(R"({"id":"s","amount":"1","piece":"batch","food":"sauce"})");
+    dish.json("residues", R"([{"unknown":true,"readings":["left"]}])");
+    CHECK(Served{dish}.figure(Basis::Batch, FAT).value == Approx(90));
+}
+
 TEST_CASE("a figure is of one unrounded batch, whatever it is per", "[nutrition]") {
     const Served served{salad()};
     const Figure batch = served.figure(Basis::Batch, ENERC_KCAL);
@@ -105,6 +114,17 @@ TEST_CASE("a missing component makes the total say at least and at most", "[nutr
     CHECK_FALSE(vitamin.atMost);
     CHECK(vitamin.knownShare == Approx(0).margin(1e-12));
     CHECK_FALSE(intervalOf(vitamin).high);
+}
+
+TEST_CASE("drip without a value may take all there is, and adds nothing", "[nutrition]") {
+    // Sodium is known for oil and fennel, and not for the drip of sugar syrup.
+    Kitchen kitchen = salad().json("residues", R"([{"drip":"sugar","readings":["left"]}])");
+    const Figure sodium = Served{kitchen}.figure(Basis::Batch, NA);
+    CHECK_FALSE(sodium.complete());
+    CHECK(sodium.atLeast == 0);
+    REQUIRE(sodium.atMost);
+    CHECK(*sodium.atMost == Approx(sodium.value));
+    CHECK(sodium.knownShare == Approx(1 - 12.0 / 411));
 }
 
 TEST_CASE("an interval never begins below nothing", "[nutrition]") {

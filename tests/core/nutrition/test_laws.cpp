@@ -51,6 +51,17 @@ TEST_CASE("a kept recipe used by pieces or by weight gives its share", "[nutriti
     CHECK(grams.figure(Basis::Batch, ENERC_KCAL).value == Approx(all * 10 / 39.6));
 }
 
+TEST_CASE("a dish and its sauce share one assumption for one spoon", "[nutrition]") {
+    Kitchen loose = sauce().json("assumptions", R"({"volume_spread":"0.5"})");
+    Kitchen dish;
+    dish.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
+    dish.line(R"({"id":"s","amount":"1","piece":"batch","food":"sauce"})").kept("sauce", loose);
+    dish.line(R"({"id":"more","amount":"2","unit":"tbsp","food":"oil"})");
+    // 2 x 27 g of oil at 7 %, and 3 tsp of sugar with a published spread.
+    const Figure fat = Served{dish}.figure(Basis::Batch, FAT);
+    CHECK(fat.u == Approx(0.07 * 54));
+}
+
 TEST_CASE("a kept recipe's amount is as uncertain as it is written", "[nutrition]") {
     const auto grams = [](const std::string& line) {
         return Served{withSauce(line)}.cooked.lines[0].eaten;
