@@ -101,6 +101,7 @@ double* Block::row(const Source& source) {
 
 Result<std::vector<Composition>> compositionsOf(const Dossier& dossier) {
     std::vector<Composition> all;
+    all.reserve(dossier.foods.size());
     for (std::size_t i = 0; i < dossier.foods.size(); ++i) {
         auto one = compositionOf(dossier.foods[i], static_cast<std::uint32_t>(i),
                                  dossier.main().assumptions);

@@ -91,7 +91,7 @@ PerComponent<Uncertainty> budgetOf(const Block& block,
     for (const Block::FoodPart& part : block.foods) {
         const double grams = part.grams * block.scale;
         for (const CompositionSource& source : compositions[part.food].sources)
-            for (const CompositionSource::Effect& effect : source.effects) {
+            for (const Effect& effect : source.effects) {
                 const double size = grams * effect.perGram * source.source.u;
                 squares[indexOf(effect.component)] += size * size;
                 weighted[indexOf(effect.component)] +=
@@ -112,7 +112,7 @@ std::vector<Contribution> contributionsTo(Component component, const Block& bloc
     }
     for (const Block::FoodPart& part : block.foods)
         for (const CompositionSource& source : compositions[part.food].sources)
-            for (const CompositionSource::Effect& effect : source.effects)
+            for (const Effect& effect : source.effects)
                 if (effect.component == component)
                     all.push_back({source.source, part.grams * block.scale * effect.perGram});
     return all;

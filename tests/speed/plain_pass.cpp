@@ -7,7 +7,7 @@ PlainPass::PlainPass(const Block& block, const std::vector<Composition>& composi
     for (const Source& source : block.sources) rowU_.push_back(source.u);
     for (const Block::FoodPart& part : block.foods)
         for (const CompositionSource& source : compositions[part.food].sources)
-            for (const CompositionSource::Effect& effect : source.effects)
+            for (const Effect& effect : source.effects)
                 effects_.push_back({indexOf(effect.component),
                                     part.grams * block.scale * effect.perGram, source.source.u});
 }
@@ -19,7 +19,7 @@ PerComponent<double> PlainPass::squares() const {
             const double part = rows_[s * kComponentCount + k] * rowU_[s];
             squares[k] += part * part;
         }
-    for (const Effect& effect : effects_) {
+    for (const Part& effect : effects_) {
         const double part = effect.sensitivity * effect.u;
         squares[effect.component] += part * part;
     }

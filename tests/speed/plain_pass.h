@@ -18,14 +18,14 @@ public:
     [[nodiscard]] std::size_t numbers() const { return rows_.size() + effects_.size(); }
 
 private:
-    struct Effect {
+    struct Part {
         std::size_t component;
         double sensitivity;
         double u;
     };
     std::vector<double> rows_;  ///< [source][component]
     std::vector<double> rowU_;
-    std::vector<Effect> effects_;
+    std::vector<Part> effects_;
 };
 
 }  // namespace nettare
