@@ -26,6 +26,16 @@ void recompute(benchmark::State& state) {
     }
 }
 
+/// An edit of an amount: the foods and their compositions stay.
+void keystroke(benchmark::State& state) {
+    const Dossier dossier = generatedDossier(static_cast<std::size_t>(state.range(0)));
+    Cooked cooked = cookedOrExit(dossier);
+    for (auto _ : state) {
+        cooked = std::move(*cook(dossier, std::move(cooked.compositions)));
+        benchmark::DoNotOptimize(figuresPer(Basis::Portion, dossier, cooked));
+    }
+}
+
 void onlyGrams(benchmark::State& state) {
     const Dossier dossier = generatedDossier(static_cast<std::size_t>(state.range(0)));
     for (auto _ : state) {
@@ -62,10 +72,11 @@ void plainPass(benchmark::State& state) {
 
 BENCHMARK(plainPass)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(recompute)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
+BENCHMARK(keystroke)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyGrams)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyCompositions)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyBlock)->Arg(60)->Unit(benchmark::kMicrosecond);
-BENCHMARK(onlyFigures)->Arg(60)->Unit(benchmark::kMicrosecond);
+BENCHMARK(onlyFigures)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
 
 /// Keeps the processor times to compare them at the end of the run.
 class RatioReporter : public benchmark::ConsoleReporter {
@@ -77,11 +88,11 @@ public:
         ConsoleReporter::ReportRuns(runs);
     }
 
-    void printRatio(const std::string& lines) const {
+    void printRatio(const std::string& what, const std::string& lines) const {
         const auto plain = times_.find("plainPass/" + lines);
-        const auto whole = times_.find("recompute/" + lines);
+        const auto whole = times_.find(what + "/" + lines);
         if (plain == times_.end() || whole == times_.end()) return;
-        std::printf("%s lines: recompute is %.1f times the plain pass\n", lines.c_str(),
+        std::printf("%s/%s is %.1f times the plain pass\n", what.c_str(), lines.c_str(),
                     whole->second / plain->second);
     }
 
@@ -96,5 +107,6 @@ int main(int argc, char** argv) {
     benchmark::Initialize(&argc, argv);
     nettare::RatioReporter reporter;
     benchmark::RunSpecifiedBenchmarks(&reporter);
-    for (const char* lines : {"40", "60"}) reporter.printRatio(lines);
+    for (const char* what : {"recompute", "keystroke", "onlyFigures"})
+        for (const char* lines : {"40", "60"}) reporter.printRatio(what, lines);
 }
