@@ -32,10 +32,6 @@ std::string_view nameOf(Origin origin) {
     return {};
 }
 
-SourceKey compositionKey(std::uint32_t food, Component component) {
-    return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
-}
-
 void addStated(const Food& food, std::uint32_t index, Composition& composition) {
     for (const StatedValue& stated : food.stated) {
         ComponentAmount& amount = composition.amounts[indexOf(stated.component)];
