@@ -46,6 +46,15 @@ void addAmounts(Block& block, const Composition& composition, std::size_t food, 
     }
 }
 
+/// Chains a source that is about to be appended to the last one of its pool.
+void linkToPool(Block& block, const SourceKey& pool) {
+    const std::size_t appended = block.sources.size();
+    std::size_t last = appended;
+    while (last > 0 && block.sources[last - 1].pool != pool) --last;
+    if (last > 0) block.poolLinks[last - 1].next = appended;
+    block.poolLinks.push_back({last == 0, {}});
+}
+
 void addLeaf(Block& block, const Leaf& leaf, const Composition& composition) {
     const double grams = leaf.grams.value();
     block.totalGrams += grams;
@@ -97,6 +106,7 @@ double* Block::row(const Source& source) {
     const auto found = std::ranges::find(sources, source.key, &Source::key);
     const auto index = static_cast<std::size_t>(found - sources.begin());
     if (found == sources.end()) {
+        linkToPool(*this, source.pool);
         sources.push_back(source);
         sensitivities.resize(sources.size() * kComponentCount, 0.0);
     }
@@ -105,6 +115,7 @@ double* Block::row(const Source& source) {
 
 Result<std::vector<Composition>> compositionsOf(const Dossier& dossier) {
     std::vector<Composition> all;
+    all.reserve(dossier.foods.size());
     for (std::size_t i = 0; i < dossier.foods.size(); ++i) {
         auto one = compositionOf(dossier.foods[i], static_cast<std::uint32_t>(i),
                                  dossier.main().assumptions);

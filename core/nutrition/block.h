@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/nutrition/composition.h"
@@ -23,6 +24,14 @@ struct Block {
 
     std::vector<Source> sources;
     std::vector<double> sensitivities;  ///< [source][component]
+
+    /// Sources of one pool, chained in their order: the next one after each, and whether a source
+    /// begins its chain.
+    struct PoolLink {
+        bool first = true;
+        std::optional<std::size_t> next{};
+    };
+    std::vector<PoolLink> poolLinks;
 
     struct FoodPart {
         std::size_t food;

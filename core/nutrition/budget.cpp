@@ -19,22 +19,40 @@ double weightedTerm(double variance, double freedom) {
     return variance * variance / freedom;
 }
 
-/// Rows of a block grouped by pool, in the order of their first row.
-struct Pools {
-    struct Pool {
-        SourceKey key;
-        double freedom;
-        PerComponent<double> variance{};
-    };
-    std::vector<Pool> pools;
-
-    PerComponent<double>& of(const Source& source) {
-        const auto found = std::ranges::find(pools, source.pool, &Pool::key);
-        if (found != pools.end()) return found->variance;
-        pools.push_back({source.pool, source.freedom, {}});
-        return pools.back().variance;
-    }
+/// Sums of u^2 and of v_p^2 / nu_p so far, by component.
+struct Sums {
+    PerComponent<double> squares{};
+    PerComponent<double> weighted{};
 };
+
+/// All rows of the pool that begins with that source enter as one term.
+void addPool(const Block& block, std::size_t first, Sums& sums) {
+    PerComponent<double> variance{};
+    for (std::optional<std::size_t> s = first; s; s = block.poolLinks[*s].next) {
+        const double* row = &block.sensitivities[*s * kComponentCount];
+        const double u = block.sources[*s].u;
+        for (std::size_t k = 0; k < kComponentCount; ++k) {
+            const double part = row[k] * u;
+            variance[k] += part * part;
+        }
+    }
+    for (std::size_t k = 0; k < kComponentCount; ++k) sums.squares[k] += variance[k];
+    const double freedom = block.sources[first].freedom;
+    if (std::isinf(freedom)) return;
+    for (std::size_t k = 0; k < kComponentCount; ++k)
+        sums.weighted[k] += weightedTerm(variance[k], freedom);
+}
+
+/// A food's own composition; each of its sources stands for itself.
+void addComposition(const Composition& composition, double grams, Sums& sums) {
+    for (const CompositionSource& source : composition.sources)
+        for (const Effect& effect : source.effects) {
+            const double size = grams * effect.perGram * source.source.u;
+            const std::size_t k = indexOf(effect.component);
+            sums.squares[k] += size * size;
+            sums.weighted[k] += weightedTerm(size * size, source.source.freedom);
+        }
+}
 
 }  // namespace
 
@@ -72,34 +90,14 @@ Uncertainty uncertaintyOf(const LinearForm& form) {
 
 PerComponent<Uncertainty> budgetOf(const Block& block,
                                    const std::vector<Composition>& compositions) {
-    PerComponent<double> squares{};
-    PerComponent<double> weighted{};
-    Pools pools;
-    for (std::size_t s = 0; s < block.sources.size(); ++s) {
-        PerComponent<double>& variance = pools.of(block.sources[s]);
-        const double* row = &block.sensitivities[s * kComponentCount];
-        for (std::size_t k = 0; k < kComponentCount; ++k) {
-            const double part = row[k] * block.sources[s].u;
-            variance[k] += part * part;
-        }
-    }
-    for (const Pools::Pool& pool : pools.pools)
-        for (std::size_t k = 0; k < kComponentCount; ++k) {
-            squares[k] += pool.variance[k];
-            weighted[k] += weightedTerm(pool.variance[k], pool.freedom);
-        }
-    for (const Block::FoodPart& part : block.foods) {
-        const double grams = part.grams * block.scale;
-        for (const CompositionSource& source : compositions[part.food].sources)
-            for (const CompositionSource::Effect& effect : source.effects) {
-                const double size = grams * effect.perGram * source.source.u;
-                squares[indexOf(effect.component)] += size * size;
-                weighted[indexOf(effect.component)] +=
-                    weightedTerm(size * size, source.source.freedom);
-            }
-    }
+    Sums sums;
+    for (std::size_t s = 0; s < block.sources.size(); ++s)
+        if (block.poolLinks[s].first) addPool(block, s, sums);
+    for (const Block::FoodPart& part : block.foods)
+        addComposition(compositions[part.food], part.grams * block.scale, sums);
     PerComponent<Uncertainty> result{};
-    for (std::size_t k = 0; k < kComponentCount; ++k) result[k] = fromSums(squares[k], weighted[k]);
+    for (std::size_t k = 0; k < kComponentCount; ++k)
+        result[k] = fromSums(sums.squares[k], sums.weighted[k]);
     return result;
 }
 
@@ -112,7 +110,7 @@ std::vector<Contribution> contributionsTo(Component component, const Block& bloc
     }
     for (const Block::FoodPart& part : block.foods)
         for (const CompositionSource& source : compositions[part.food].sources)
-            for (const CompositionSource::Effect& effect : source.effects)
+            for (const Effect& effect : source.effects)
                 if (effect.component == component)
                     all.push_back({source.source, part.grams * block.scale * effect.perGram});
     return all;

@@ -32,10 +32,6 @@ std::string_view nameOf(Origin origin) {
     return {};
 }
 
-SourceKey compositionKey(std::uint32_t food, Component component) {
-    return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
-}
-
 void addStated(const Food& food, std::uint32_t index, Composition& composition) {
     for (const StatedValue& stated : food.stated) {
         ComponentAmount& amount = composition.amounts[indexOf(stated.component)];
@@ -45,7 +41,7 @@ void addStated(const Food& food, std::uint32_t index, Composition& composition) 
         const double width = stated.within ? 2 * stated.within->value() : lastDigit;
         composition.sources.push_back(
             {ownSource(compositionKey(index, stated.component), rectangular(width)),
-             {{stated.component, 0.01}}});
+             EffectList{{stated.component, 0.01}}});
     }
 }
 
@@ -105,13 +101,13 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
         amount.low = low / serving.value();
         amount.high = high / serving.value();
         const double perUnit = 1 / serving.value();
-        composition.sources.push_back(
-            {ownSource(compositionKey(index, line.component), u), {{line.component, perUnit}}});
+        composition.sources.push_back({ownSource(compositionKey(index, line.component), u),
+                                       EffectList{{line.component, perUnit}}});
         if (declaration > 0)
             composition.sources.push_back({ownSource({SourceKind::Declaration, index,
                                                       compositionKey(index, line.component).second},
                                                      rectangular(2 * declaration * value)),
-                                           {{line.component, perUnit}}});
+                                           EffectList{{line.component, perUnit}}});
     }
     return std::nullopt;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -30,14 +31,35 @@ struct ComponentAmount {
     std::optional<double> high;  ///< the same; nothing where no bound is known
 };
 
-/// A source of a food's composition and what it moves, per gram of food and unit of the source.
+/// What a unit of a source moves per gram of food.
+struct Effect {
+    Component component{};
+    double perGram = 0;
+};
+
+/// The effects of one source, kept in place: a food has some forty sources, and a vector for each
+/// was half the work of a composition. At most four: a part, carbohydrate by difference, and energy
+/// in both units.
+class EffectList {
+public:
+    EffectList() = default;
+    explicit EffectList(Effect only) { add(only); }
+
+    void add(Effect effect) { effects_.at(count_++) = effect; }
+
+    [[nodiscard]] bool empty() const { return count_ == 0; }
+    [[nodiscard]] const Effect* begin() const { return effects_.data(); }
+    [[nodiscard]] const Effect* end() const { return effects_.data() + count_; }
+
+private:
+    std::array<Effect, 4> effects_{};
+    std::size_t count_ = 0;
+};
+
+/// A source of a food's composition and what it moves.
 struct CompositionSource {
     Source source;
-    struct Effect {
-        Component component;
-        double perGram;
-    };
-    std::vector<Effect> effects;
+    EffectList effects;
 };
 
 /// What a food is made of, with every gap bounded as far as its other components allow.

@@ -19,7 +19,9 @@ void addTableSources(const Food& food, std::uint32_t index, const Assumptions& a
 /// What the gaps took over from a known value moves with that value.
 void passOnEffects(Composition& composition);
 
-[[nodiscard]] SourceKey compositionKey(std::uint32_t food, Component component);
+[[nodiscard]] constexpr SourceKey compositionKey(std::uint32_t food, Component component) {
+    return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
+}
 
 /// kcal per g of protein, fat, carbohydrate and alcohol that a table row's energy was computed
 /// with: its own factors, else the general 4/9/4 (21 CFR 101.9(c)(1)(i)(B)); alcohol 6.93 (USDA

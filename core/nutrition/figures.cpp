@@ -68,10 +68,14 @@ FigureInterval intervalOf(const Figure& figure) {
 }
 
 Result<Cooked> cook(const Dossier& dossier) {
-    Cooked cooked;
     auto compositions = compositionsOf(dossier);
     if (!compositions) return fail(compositions.error());
-    cooked.compositions = std::move(*compositions);
+    return cook(dossier, std::move(*compositions));
+}
+
+Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions) {
+    Cooked cooked;
+    cooked.compositions = std::move(compositions);
     auto eaten = eatenOf(dossier, 0, cooked.lines);
     if (!eaten) return fail(eaten.error());
     cooked.eaten = std::move(*eaten);

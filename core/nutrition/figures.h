@@ -40,6 +40,11 @@ struct Cooked {
 };
 [[nodiscard]] Result<Cooked> cook(const Dossier& dossier);
 
+/// The same with the compositions of the dossier's foods at hand, as compositionsOf() gives them.
+/// They follow from foods and assumptions alone: whoever edits lines, readings or residues may move
+/// them over from the Cooked before.
+[[nodiscard]] Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions);
+
 /// Figures of one basis with the block they came from, for the path and the budget.
 struct Figures {
     Basis basis = Basis::Piece;

@@ -100,11 +100,11 @@ void settleGaps(const Food& food, Composition& composition) {
 
 void passOnEffects(Composition& composition) {
     for (CompositionSource& entry : composition.sources) {
-        const auto direct = entry.effects;
-        for (const CompositionSource::Effect& effect : direct) {
+        const EffectList direct = entry.effects;
+        for (const Effect& effect : direct) {
             const auto pass = [&](Component from, Component to, Origin origin, double factor) {
                 if (effect.component == from && composition[to].origin == origin)
-                    entry.effects.push_back({to, effect.perGram * factor});
+                    entry.effects.add({to, effect.perGram * factor});
             };
             pass(SUGAR, SUGAD, Origin::AllSugars, 1);
             pass(ENERC_KCAL, ENERC_KJ, Origin::Converted, kKilojoulesPerKilocalorie);

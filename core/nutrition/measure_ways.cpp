@@ -106,6 +106,16 @@ bool isTableUnit(const Unit& unit) {
            unit.factor == findUnit(unit.symbol, MeasureSystem::UsCustomary)->factor;
 }
 
+/// The table's measures of the line's own unit or piece word.
+std::vector<std::size_t> tableMeasures(const LineContext& context) {
+    const Unit* unit = context.line.unit;
+    if (unit != nullptr && !isTableUnit(*unit)) return {};
+    const std::string_view wanted = unit != nullptr ? unit->symbol : context.line.piece;
+    return fitting(context, measuresWhere(context.food, [&](const auto& measure) {
+                       return measure.unit == wanted;
+                   }));
+}
+
 }  // namespace
 
 std::optional<OpenWay> labelWay(const LineContext& context) {
@@ -130,19 +140,15 @@ std::optional<OpenWay> labelWay(const LineContext& context) {
 }
 
 std::optional<OpenWay> tableWay(const LineContext& context) {
-    const Unit* unit = context.line.unit;
-    if (unit != nullptr && !isTableUnit(*unit)) return std::nullopt;
-    const std::string_view wanted = unit != nullptr ? unit->symbol : context.line.piece;
-    const auto fits = fitting(context, measuresWhere(context.food, [&](const auto& measure) {
-                                  return measure.unit == wanted;
-                              }));
+    const auto fits = tableMeasures(context);
     if (fits.empty()) return std::nullopt;
     return byMeasures(context, Way::Table, fits, 1);
 }
 
 std::optional<OpenWay> densityWay(const LineContext& context) {
     const Unit* unit = context.line.unit;
-    if (unit == nullptr || unit->kind != UnitKind::Volume || tableWay(context)) return std::nullopt;
+    if (unit == nullptr || unit->kind != UnitKind::Volume) return std::nullopt;
+    if (!tableMeasures(context).empty()) return std::nullopt;
     auto fits = fitting(context, measuresWhere(context.food, [](const auto& measure) {
                             return volumeOfMeasure(measure.unit).has_value();
                         }));

@@ -65,7 +65,7 @@ void addTableSources(const Food& food, std::uint32_t index, const Assumptions& a
         if (!source || source->u == 0) continue;
         CompositionSource entry{*source, {}};
         const auto effect = [&](Component target, double size) {
-            if (size != 0 && fromTable(target)) entry.effects.push_back({target, size / 100});
+            if (size != 0 && fromTable(target)) entry.effects.add({target, size / 100});
         };
         effect(part, 1);
         const Closure closure = closureFor(part, factors, noCarbohydrate);

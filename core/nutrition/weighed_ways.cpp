@@ -91,12 +91,12 @@ Result<std::optional<OpenWay>> weighedWay(const LineContext& context) {
         (whole ? purchased : way.grams).add(net);
         way.trimmed = way.trimmed || whole;
     }
-    if (!way.trimmed) return std::optional{way};
+    if (!way.trimmed) return std::optional{std::move(way)};
     // All that was bought for the line is one lot: its scatter counts once.
     const auto edible = trimmed(context, purchased);
     if (!edible) return fail(edible.error());
     way.grams.add(*edible);
-    return std::optional{way};
+    return std::optional{std::move(way)};
 }
 
 // The mean is one source for all lines of the series, the scatter of the pieces a fresh one per
@@ -134,7 +134,7 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
         way.grams = *edible;
         way.trimmed = true;
     }
-    return std::optional{way};
+    return std::optional{std::move(way)};
 }
 
 // Grams that the cook assumes win over a weight as written, which says what should be weighed.
@@ -147,16 +147,16 @@ Result<std::optional<OpenWay>> assumedWay(const LineContext& context) {
                                    rectangular(2 * line.assumed->within.value())),
                          1);
         way.spreadAssumed = true;
-        return std::optional{way};
+        return std::optional{std::move(way)};
     }
     if (line.unit == nullptr || line.unit->kind != UnitKind::Mass) return std::optional<OpenWay>{};
     way.grams = writtenGrams(line, context.number);
-    if (!line.asPurchased) return std::optional{way};
+    if (!line.asPurchased) return std::optional{std::move(way)};
     const auto edible = trimmed(context, way.grams);
     if (!edible) return fail(edible.error());
     way.grams = *edible;
     way.trimmed = true;
-    return std::optional{way};
+    return std::optional{std::move(way)};
 }
 
 }  // namespace nettare

@@ -21,6 +21,11 @@ constexpr Wide powerOfTen(int exponent) {
     return power;
 }
 
+/// 10^0 to 10^22: 5^22 is below 2^53, so that each is an exact double.
+constexpr std::array kExactPowers{1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                  1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+                                  1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+
 bool isDigit(char c) {
     return c >= '0' && c <= '9';
 }
@@ -97,7 +102,14 @@ Decimal Decimal::fromDouble(double value) {
 }
 
 double Decimal::value() const {
-    // Read back as text, which rounds once; a product with a power of ten may round twice.
+    // Both parts are exact doubles up to 2^53 and 10^22: one operation rounds once, to the nearest.
+    const std::int64_t size = coefficient_ < 0 ? -coefficient_ : coefficient_;
+    if (size <= (std::int64_t{1} << 53) && exponent_ >= -22 && exponent_ <= 22) {
+        const auto exact = static_cast<double>(coefficient_);
+        return exponent_ < 0 ? exact / kExactPowers[static_cast<std::size_t>(-exponent_)]
+                             : exact * kExactPowers[static_cast<std::size_t>(exponent_)];
+    }
+    // Beyond that it is read back as text, which rounds once; a product may round twice.
     const std::string digits = std::to_string(coefficient_) + "e" + std::to_string(exponent_);
     double result = 0;
     std::from_chars(digits.data(), digits.data() + digits.size(), result);

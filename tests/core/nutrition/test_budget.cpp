@@ -62,3 +62,22 @@ TEST_CASE("without finite freedom there is none to lose", "[nutrition]") {
     CHECK(std::isinf(combine({{1, 3, inf, 0}, {2, 4, inf, 1}}).freedom));
     CHECK(combine({}).u == 0);
 }
+
+TEST_CASE("sources of one pool are one term wherever they stand in a block", "[nutrition]") {
+    const SourceKey series{SourceKind::SeriesMean, 0, 0};
+    const Source pieces{{SourceKind::SeriesScatter, 0, 1}, 2, 5, series};
+    const Source others{{SourceKind::SeriesScatter, 0, 2}, 3, 5, series};
+    const Source mean{series, 6, 5, series};
+    const Source tare = ownSource({SourceKind::VesselTare, 0, 0}, 4);
+    const Source second = ownSource({SourceKind::SeriesMean, 1, 0}, 5, 3);
+    Block block;
+    for (const Source& source : {pieces, tare, others, second, mean})
+        block.row(source)[indexOf(Component::FAT)] += 0.5;
+    const auto budget = budgetOf(block, {});
+    const double inf = std::numeric_limits<double>::infinity();
+    const Uncertainty byHand =
+        combine({{0.5, 2, 5, 0}, {0.5, 4, inf, 1}, {0.5, 3, 5, 0}, {0.5, 5, 3, 2}, {0.5, 6, 5, 0}});
+    CHECK(budget[indexOf(Component::FAT)].u == byHand.u);
+    CHECK(budget[indexOf(Component::FAT)].freedom == byHand.freedom);
+    CHECK(budget[indexOf(Component::NA)].u == 0);
+}

@@ -174,3 +174,17 @@ TEST_CASE("the order of lines changes no digit", "[nutrition]") {
     backward.json("lines", writeJson(reversed));
     CHECK(bytes(forward) == bytes(backward));
 }
+
+TEST_CASE("compositions at hand give the figures that they would give anew", "[nutrition]") {
+    const auto bytes = [](const Dossier& dossier, const Cooked& cooked) {
+        return writeJson(
+            figuresJson(*figuresPer(Basis::Hundred, dossier, cooked), dossier, cooked));
+    };
+    Served before{salad()};
+    Kitchen kitchen = salad();
+    kitchen.line(R"({"id":"more","amount":"20","unit":"g","food":"fennel"})");
+    const Served anew{kitchen};
+    const auto edited = cook(anew.dossier, std::move(before.cooked.compositions));
+    REQUIRE(edited);
+    CHECK(bytes(anew.dossier, *edited) == bytes(anew.dossier, anew.cooked));
+}

@@ -1,4 +1,7 @@
 #include <catch2/catch.hpp>
+#include <charconv>
+#include <random>
+#include <string>
 
 #include "core/quantity/decimal.h"
 
@@ -41,6 +44,21 @@ TEST_CASE("ties go up on the exact decimal, whatever the binary value is", "[qua
     CHECK(roundedToStep(read("2.5"), read("1"), Ties::Down).text() == "2");
     CHECK(roundedToStep(read("47.4"), read("5")).text() == "45");
     CHECK(roundedToStep(read("47.5"), read("5")).text() == "50");
+}
+
+TEST_CASE("a decimal's value is the double nearest to its text", "[quantity]") {
+    // The standard library's own reader of decimals, correctly rounded, is the judge.
+    std::mt19937_64 random{11};
+    for (int i = 0; i < 20000; ++i) {
+        const auto size = static_cast<std::int64_t>(random() >> (random() % 63 + 1));
+        const int exponent = static_cast<int>(random() % 53) - 26;
+        const std::string written = std::to_string(size) + "e" + std::to_string(exponent);
+        double nearest = 0;
+        std::from_chars(written.data(), written.data() + written.size(), nearest);
+        CAPTURE(written);
+        REQUIRE(Decimal{size, exponent}.value() == nearest);
+        REQUIRE(Decimal{-size, exponent}.value() == -nearest);
+    }
 }
 
 TEST_CASE("bounds round outward", "[quantity]") {
