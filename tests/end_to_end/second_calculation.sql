@@ -257,6 +257,21 @@ create table printed as
   from food f, json_each(f.label, '$.declares') d;
 insert into not_covered select 'printed ' || text from printed where text glob '*[^0-9.]*';
 
+-- What a printed amount may stand for, 21 CFR 101.9(c)(2), (6) and (7), per 100 g; a part never weighs
+-- more than its serving.
+create table stands_for as
+  select r.food, r.tag, 100 * r.least / s.grams as least, 100 * min(r.most, s.grams) / s.grams as most
+  from (select food, tag,
+               case when tag like 'FA%' then
+                      case when n = 0 then 0 when n = 0.5 then 0.5 when n <= 5 then n - 0.25
+                           else n - 0.5 end
+                    else case when n = 0 then 0 else n - 0.5 end end as least,
+               case when tag like 'FA%' and n > 0 and n < 5 then n + 0.25 else n + 0.5 end as most
+        from (select food, tag, cast(text as real) as n from printed
+              where tag in ('FAT', 'FASAT', 'FATRN', 'FAMS', 'FAPU', 'CHOCDF', 'FIBTG', 'SUGAR',
+                            'SUGAD', 'PROCNT'))) r
+  join serving s on s.food = r.food;
+
 create table content as
   select f.id as food, c.tag,
          coalesce((select cast(json_extract(s.value, '$.per_100g') as real)
@@ -300,7 +315,8 @@ update content set per_100g = (select o.per_100g from content o
                                where o.food = content.food and o.tag = 'ENERC_KJ') / 4.184
 where tag = 'ENERC_KCAL' and per_100g is null;
 
--- A missing part is at least 0 and at most what its parent leaves. The proximates' parent is the
+-- A missing part is at least 0 and at most what its parent leaves: the most the parent may be less the
+-- least the other parts may be, where a label prints them. The proximates' parent is the
 -- 100 g themselves. A part that can only be zero is known.
 update content set low = per_100g, high = per_100g;
 create table part (parent text, tag text);
@@ -314,8 +330,10 @@ insert into level values ('100 g', 1), ('FAT', 2), ('CHOCDF', 2), ('SUGAR', 3);
 create view leaves as
   select p.tag, w.food,
          max(0, case p.parent when '100 g' then 100 else
-                  (select c.high from content c where c.food = w.food and c.tag = p.parent) end
-                - (select total(c.per_100g) from content c join part q on q.tag = c.tag
+                  (select coalesce(f.most, c.high) from content c left join stands_for f using (food, tag)
+                   where c.food = w.food and c.tag = p.parent) end
+                - (select total(coalesce(f.least, c.per_100g)) from content c
+                   left join stands_for f using (food, tag) join part q on q.tag = c.tag
                    where c.food = w.food and q.parent = p.parent)) as most, v.place
   from part p join level v using (parent), (select id as food from food) w;
 update content set low = 0,
