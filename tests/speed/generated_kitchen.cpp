@@ -152,7 +152,7 @@ Dossier generatedDossier(std::size_t lines) {
         return std::optional{generatedFood(row)};
     };
     const RecipeLookup recipes = [](const std::string&, const std::string&) {
-        return Result<LoadedRecipe>{fail(ErrorCode::RecipeMissing)};
+        return Result<LoadedRecipe>{fail(ErrorCode::FileNotReadable)};
     };
     auto dossier = makeDossier({"generated", std::move(*recipe)}, foods, recipes);
     if (!dossier) giveUp(dossier.error());
