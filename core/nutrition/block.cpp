@@ -138,6 +138,19 @@ Block batchBlock(const Eaten& eaten, const std::vector<Composition>& composition
     return block;
 }
 
+void takeCookingChange(Block& batch, const Eaten& eaten) {
+    if (!eaten.cooked) return;
+    constexpr std::size_t kWater = indexOf(Component::WATER);
+    LinearForm change = *eaten.cooked;
+    change.add(eaten.used, -1);
+    batch.known[kWater] += change.value();
+    // Where a part is missing the bounds need the whole change; figures clip them at zero.
+    if (batch.missingFoods[kWater].empty())
+        batch.known[kWater] = std::max(0.0, batch.known[kWater]);
+    for (const LinearForm::Term& term : change.terms())
+        batch.row(term.source)[kWater] += term.sensitivity;
+}
+
 Block scaled(Block block, double factor) {
     for (std::size_t k = 0; k < kComponentCount; ++k) {
         block.known[k] *= factor;

@@ -49,6 +49,12 @@ struct Block {
 /// Amounts of the whole batch and their sensitivities.
 [[nodiscard]] Block batchBlock(const Eaten& eaten, const std::vector<Composition>& compositions);
 
+/// Takes what the dish gained or lost in cooking as water: WATER changes by cooked - used grams,
+/// never below zero (Greenfield and Southgate, Food composition data, FAO, chapter on dishes from
+/// recipes). Fat that dripped off is weighed apart and gone before. Nothing happens without a
+/// cooked weight.
+void takeCookingChange(Block& batch, const Eaten& eaten);
+
 /// The block times an exact factor: one piece is 1/N of the batch.
 [[nodiscard]] Block scaled(Block block, double factor);
 

@@ -80,6 +80,7 @@ Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> composition
     if (!eaten) return fail(eaten.error());
     cooked.eaten = std::move(*eaten);
     cooked.batch = batchBlock(cooked.eaten, cooked.compositions);
+    takeCookingChange(cooked.batch, cooked.eaten);
     return cooked;
 }
 

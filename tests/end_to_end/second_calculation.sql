@@ -368,6 +368,12 @@ create table dish as
          cast(json_extract(body, '$.portion.grams') as real) as portion_grams
   from doc;
 
+-- What the dish gained or lost in cooking is water.
+update batch set value = value + d.cooked_grams - d.eaten_grams,
+                 at_least = max(0, at_least + d.cooked_grams - d.eaten_grams),
+                 at_most = at_most + d.cooked_grams - d.eaten_grams
+from dish d where tag = 'WATER' and d.cooked_grams is not null;
+
 create table basis as
   select 'piece' as name, 1 as place, 1 / pieces as factor from dish union all
   select 'portion', 2, coalesce(portion / pieces, portion_grams / cooked_grams) from dish union all

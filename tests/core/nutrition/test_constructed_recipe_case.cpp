@@ -19,6 +19,7 @@ namespace {
 struct Ingredient {
     const char* name;
     const char* grams;
+    const char* water;
     const char* protein;
     const char* fat;
     const char* carbohydrate;
@@ -27,11 +28,11 @@ struct Ingredient {
 };
 
 constexpr Ingredient kSoup[] = {
-    {"potato", "500", "2.0", "0.1", "17.0", "0", "76.9"},
-    {"leek", "200", "1.5", "0.3", "14.0", "0", "64.7"},
-    {"butter", "30", "0.9", "81.0", "0.1", "0", "733"},
-    {"water", "400", "0", "0", "0", "0", "0"},
-    {"salt", "5", "0", "0", "0", "38758", "0"},
+    {"potato", "500", "79.0", "2.0", "0.1", "17.0", "0", "76.9"},
+    {"leek", "200", "83.0", "1.5", "0.3", "14.0", "0", "64.7"},
+    {"butter", "30", "16.0", "0.9", "81.0", "0.1", "0", "733"},
+    {"water", "400", "100", "0", "0", "0", "0", "0"},
+    {"salt", "5", "0", "0", "0", "0", "38758", "0"},
 };
 
 std::string statedOf(Component component, const char* per100g) {
@@ -42,7 +43,11 @@ std::string statedOf(Component component, const char* per100g) {
 std::string foodOf(const Ingredient& one) {
     std::string food = R"({"id":")";
     food.append(one.name).append(R"(","name":")").append(one.name).append(R"(","stated":[)");
-    food.append(statedOf(PROCNT, one.protein)).append(",").append(statedOf(FAT, one.fat));
+    food.append(statedOf(WATER, one.water))
+        .append(",")
+        .append(statedOf(PROCNT, one.protein))
+        .append(",")
+        .append(statedOf(FAT, one.fat));
     food.append(",").append(statedOf(CHOCDF, one.carbohydrate)).append(",");
     food.append(statedOf(NA, one.sodium)).append(",");
     return food.append(statedOf(ENERC_KCAL, one.kcal)).append("]}");
@@ -73,6 +78,20 @@ TEST_CASE("a soup weighs what went in, and yields what is left of it", "[nutriti
     CHECK(served.cooked.eaten.cooked->value() / served.cooked.eaten.used.value() ==
           Approx(0.881057269).epsilon(1e-9));
     CHECK(*portionsOf(served.dossier, served.cooked) == Approx(4).epsilon(1e-12));
+}
+
+TEST_CASE("what a soup loses in cooking is water", "[nutrition]") {
+    // W = sum of raw water - (raw - cooked): 965.8 - 135 g.
+    const Served served = soup();
+    CHECK(served.figure(Basis::Batch, WATER).value == Approx(830.8).epsilon(1e-12));
+    CHECK(served.figure(Basis::Hundred, WATER).value == Approx(83.08).epsilon(1e-12));
+}
+
+TEST_CASE("a dish dried beyond its water has none, and not less", "[nutrition]") {
+    Kitchen kitchen = Kitchen{}.reading("crisp", "5", "", "cooked");
+    kitchen.line(R"({"id":"f","amount":"100","unit":"g","food":"fennel"})");
+    kitchen.json("cooked", R"({"readings":["crisp"]})");
+    CHECK(Served{kitchen}.figure(Basis::Batch, WATER).value == 0);
 }
 
 TEST_CASE("a soup holds the nutrients of its raw ingredients", "[nutrition]") {
