@@ -85,15 +85,27 @@ std::string lineRow(const Line& line, const LineReport& report) {
     return row;
 }
 
-/// One row for each reading of the lines that is coarse for its scale.
+/// One row for each reading of the recipe that is coarse for its scale.
 std::string coarseRows(const Dossier& dossier) {
+    const Recipe& recipe = dossier.main();
+    std::vector<std::size_t> readings;
+    const auto take = [&](const std::vector<std::size_t>& more) {
+        for (const std::size_t reading : more)
+            if (std::ranges::find(readings, reading) == readings.end()) readings.push_back(reading);
+    };
+    for (const Line& line : recipe.lines) {
+        take(line.weighed);
+        if (line.series) take(dossier.series[line.series->series].readings);
+    }
+    for (const Residue& residue : recipe.residues) take(residue.readings);
+    take(recipe.cooked);
+    take(recipe.notEaten);
     std::string rows;
-    for (const Line& line : dossier.main().lines)
-        for (const std::size_t reading : line.weighed)
-            if (const auto share = coarseShareOf(dossier, reading))
-                rows += fmt::format(
-                    "  {} is under 20 steps of its scale: rounding alone is {} % of it\n",
-                    dossier.readings[reading].id, numberAt(1, 100 * *share));
+    for (const std::size_t reading : readings)
+        if (const auto share = coarseShareOf(dossier, reading))
+            rows +=
+                fmt::format("  {} is under 20 steps of its scale: rounding alone is {} % of it\n",
+                            dossier.readings[reading].id, numberAt(1, 100 * *share));
     return rows;
 }
 

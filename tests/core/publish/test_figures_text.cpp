@@ -64,3 +64,27 @@ TEST_CASE("the page says what the figures are per, and has no ceilings where non
     CHECK(page.find("Ceilings and floors") == std::string::npos);
     CHECK(page.find("Grams eaten, of the whole batch") != std::string::npos);
 }
+
+TEST_CASE("every light net on a coarse scale gets its caution, not those of lines alone",
+          "[publish]") {
+    Kitchen kitchen = Kitchen{}.reading("oil", "41").reading("clove", "4");
+    kitchen.reading("left", "12", "", "residue").reading("sticks", "10", "", "residue");
+    kitchen.reading("dish", "400", "", "cooked");
+    kitchen.append("series", R"({"id":"cloves","name":"cloves","kind":"per piece","of":"clove",
+                                 "readings":["clove"]})");
+    kitchen.line(R"({"id":"o","amount":"3","unit":"tbsp","food":"oil","weighed":["oil"]})");
+    kitchen.line(R"({"id":"c","amount":"100","piece":"clove","food":"fennel",
+                     "series":{"id":"cloves","use":"others"}})");
+    kitchen.json("residues", R"([{"mixture":["o","c"],"readings":["left"]}])");
+    kitchen.json("cooked", R"({"readings":["dish"],"not_eaten":["sticks"]})");
+    const std::string page = pageOf(kitchen, Basis::Batch);
+    for (const char* light : {"clove", "left", "sticks"})
+        CHECK((page.find(std::string{light} + " is under 20 steps of its scale") !=
+               std::string::npos));
+    for (const char* heavy : {"oil", "dish"})
+        CHECK_FALSE((page.find(std::string{heavy} + " is under 20 steps of its scale") !=
+                     std::string::npos));
+    // 0.41 d of 12 g.
+    CHECK(page.find("left is under 20 steps of its scale: rounding alone is 3.4 % of it") !=
+          std::string::npos);
+}
