@@ -61,5 +61,5 @@ check_format() {
 }
 
 check_scripts() {
-    (cd -- "$root" && shellcheck --external-sources packaging/*.sh tests/end_to_end/*.sh .ci/run)
+    (cd -- "$root" && shellcheck --external-sources packaging/*.sh tests/*/*.sh .ci/run)
 }

@@ -116,7 +116,7 @@ while [ $# -gt 0 ]; do
     case $1 in
         --asan) stages+=(asan) ;;
         --lint) stages+=(lint) groups+=(lint) ;;
-        --slow) stages+=(slow) ;;
+        --slow) stages+=(slow) groups+=(lint) ;; # its builds by clang++
         --start-within)
             case ${2:-} in
                 '' | *[!0-9]*) stop "--start-within wants a whole number of minutes." ;;
