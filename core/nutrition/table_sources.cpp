@@ -72,7 +72,7 @@ void addTableSources(const Food& food, std::uint32_t index, const Assumptions& a
         effect(CHOCDF, closure.carbohydrate);
         effect(ENERC_KCAL, closure.kilocalories);
         effect(ENERC_KJ, closure.kilocalories * 4.184);
-        if (!entry.effects.empty()) composition.sources.push_back(std::move(entry));
+        if (!entry.effects.empty()) composition.sources.push_back(entry);
     }
 }
 
