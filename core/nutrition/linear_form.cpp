@@ -7,6 +7,9 @@ namespace nettare {
 
 namespace {
 
+/// A reading has a gross, a tare and a calibration; most lines add their own rounding.
+constexpr std::size_t kUsualTerms = 4;
+
 /// Two parts that cancel leave a rest of the last digits; it is zero.
 double sumOrZero(double a, double b) {
     const double sum = a + b;
@@ -25,6 +28,7 @@ LinearForm& LinearForm::depend(const Source& source, double sensitivity) {
             term.sensitivity = sumOrZero(term.sensitivity, sensitivity);
             return *this;
         }
+    if (terms_.empty()) terms_.reserve(kUsualTerms);
     terms_.push_back({source, sensitivity});
     return *this;
 }
@@ -52,6 +56,7 @@ LinearForm LinearForm::times(double factor) const {
 
 LinearForm LinearForm::times(const LinearForm& other) const {
     LinearForm result{value_ * other.value_};
+    result.terms_.reserve(terms_.size() + other.terms_.size());
     result.addTerms(*this, other.value_);
     result.addTerms(other, value_);
     return result;
@@ -59,6 +64,7 @@ LinearForm LinearForm::times(const LinearForm& other) const {
 
 LinearForm LinearForm::dividedBy(const LinearForm& other) const {
     LinearForm result{value_ / other.value_};
+    result.terms_.reserve(terms_.size() + other.terms_.size());
     result.addTerms(*this, 1 / other.value_);
     result.addTerms(other, -value_ / (other.value_ * other.value_));
     return result;
