@@ -11,6 +11,7 @@ namespace {
 
 PieceStatistics singles(const std::vector<double>& grams) {
     std::vector<SeriesReading> readings;
+    readings.reserve(grams.size());
     for (const double each : grams) readings.push_back({each, 1, 0});
     return *pieceStatistics(readings, {0.14, 8});
 }
