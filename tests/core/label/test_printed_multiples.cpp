@@ -145,13 +145,14 @@ TEST_CASE("multiples that ask nothing are refused", "[label]") {
 TEST_CASE("an exact grid of figures agrees on which print so", "[label]") {
     std::mt19937 random{58117175};
     const Ties rules[] = {Ties::Up, Ties::Down, Ties::ToEven};
+    int disagreeing = 0;
     for (int set = 0; set < 10'000; ++set) {
         const Ties ties = rules[random() % 3U];
         const auto grid = drawn(random, 20 * kGrid);
         const auto rows = randomMultiples(random, grid, ties);
         if (disagreements(rows, grid, ties) == 0) continue;
-        CAPTURE(set, grid, static_cast<int>(ties), rows.size());
-        FAIL("the grid and the interval disagree");
+        ++disagreeing;
+        UNSCOPED_INFO("set " << set << " of grid value " << grid << " disagrees");
     }
-    SUCCEED("10,000 sets agree");
+    CHECK(disagreeing == 0);
 }
