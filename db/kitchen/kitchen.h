@@ -1,0 +1,167 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/edit/edit.h"
+#include "core/food/table_food.h"
+#include "core/support/json.h"
+#include "core/support/result.h"
+#include "core/ledger/ledger_entry.h"
+
+namespace nettare {
+
+/// How a kitchen is opened. Write takes the kitchen for this window; where another holds it, the
+/// kitchen opens read-only and says who does. Read never writes.
+enum class KitchenAccess { Write, Read };
+
+/// One recipe of the shelf.
+struct ShelvedRecipe {
+    std::string id;
+    std::string title;      ///< of the draft
+    int revisions = 0;      ///< kept so far; 0 where none
+    bool inWork = false;    ///< the draft differs from the newest revision
+    std::string changedAt;  ///< ISO 8601, of the draft's last edit or the last keep
+};
+
+/// A draft: the document it began with, the edits since, and how many of them count (undone ones
+/// stay behind the cursor).
+struct StoredDraft {
+    Json base;
+    std::optional<int> baseRevision;  ///< number of the revision it began from or was kept as last
+    std::vector<Edit> edits;
+    std::size_t cursor = 0;  ///< edits[0, cursor) are applied
+    std::string changedAt;
+};
+
+/// A write to the journal of a draft: from `keptEdits` on, the edits are these.
+struct JournalChange {
+    std::size_t keptEdits = 0;  ///< so many edits of the journal stay
+    std::vector<Edit> edits;    ///< those that follow them now
+    std::size_t cursor = 0;
+    std::string at;     ///< ISO 8601 with offset
+    std::string title;  ///< of the draft after the change, for the shelf
+};
+
+/// A food that a revision was computed with.
+struct PinnedFood {
+    TableFood food;
+    std::string version;  ///< SHA-256 of its canonical form
+};
+
+/// What is kept as a revision.
+struct RevisionToKeep {
+    Json document;
+    std::string note;
+    std::string at;                ///< ISO 8601 with offset
+    std::optional<int> parent;     ///< number of the revision it was made from
+    std::vector<TableFood> foods;  ///< every table row that it and its kept recipes use
+    Json figures;                  ///< figuresRecord() of all bases
+    int arithmetic = 0;            ///< kArithmeticVersion
+};
+
+/// A revision in a list.
+struct RevisionSummary {
+    int number = 0;
+    std::optional<int> parent;
+    std::string note, at;
+    std::string hash;  ///< SHA-256 of the canonical document
+    std::string title;
+};
+
+/// A kept revision, as it was.
+struct KeptRevision {
+    RevisionSummary summary;
+    Json document;
+    std::vector<PinnedFood> foods;
+    Json figures;
+    int arithmetic = 0;
+    std::string ledgerHead;  ///< hash of the newest ledger entry when it was kept; empty: none yet
+};
+
+/// What `verify` looked at.
+struct KitchenCheck {
+    std::size_t recipes = 0, revisions = 0, ledgerEntries = 0, foodVersions = 0;
+    std::string ledgerHead;
+    std::vector<Error> faults;  ///< empty where all is well
+};
+
+/// A kitchen: what a cook made, in one file (*.nettare). Every change is one transaction and is on
+/// the disk when the call returns. Revisions, food versions and the ledger are only ever added to.
+/// One thread at a time may use an object of this class.
+class Kitchen {
+public:
+    /// Makes a new, empty kitchen, which must not exist. Fails: KitchenExists, KitchenNotWritable.
+    [[nodiscard]] static Result<Kitchen> create(const std::string& path, const std::string& at);
+
+    /// Opens a kitchen, after a safety copy and its migrations where it is of an older format.
+    /// Fails: KitchenMissing, NotAKitchen (a foreign or empty file, a directory), KitchenNewer
+    /// ("found", "known"), KitchenDamaged, KitchenNotWritable (an older format in a read-only
+    /// folder), MigrationFailed (content and version are as before).
+    [[nodiscard]] static Result<Kitchen> open(const std::string& path, KitchenAccess access);
+
+    /// A kitchen that lives in memory: the sample before it is kept.
+    [[nodiscard]] static Result<Kitchen> inMemory(const std::string& at);
+
+    Kitchen(Kitchen&&) noexcept;
+    Kitchen& operator=(Kitchen&&) noexcept;
+    ~Kitchen();
+
+    [[nodiscard]] const std::string& path() const;  ///< empty for one in memory
+    [[nodiscard]] bool writable() const;
+    /// Where it is not writable though asked for: "anna on counter-pc, process 1234"; empty where
+    /// the folder or file does not allow writing.
+    [[nodiscard]] const std::string& heldBy() const;
+
+    // Recipes
+    /// All recipes, by title.
+    [[nodiscard]] Result<std::vector<ShelvedRecipe>> recipes() const;
+    /// Those whose title, foods, note or steps hold all words, each as the start of a word.
+    [[nodiscard]] Result<std::vector<ShelvedRecipe>> find(std::string_view words) const;
+    /// Adds a recipe with a draft; answers its new id, made from the title ("charred-prawns").
+    [[nodiscard]] Result<std::string> addRecipe(const Json& document, const std::string& at);
+    /// The recipe of that id or unique start of a title (letter case does not matter).
+    /// Fails: RecipeNotFound, RecipeAmbiguous ("known": the titles).
+    [[nodiscard]] Result<std::string> recipeNamed(std::string_view idOrTitle) const;
+
+    // Drafts
+    [[nodiscard]] Result<StoredDraft> draft(const std::string& recipe) const;
+    [[nodiscard]] Result<void> journal(const std::string& recipe, const JournalChange& change);
+
+    // Revisions
+    /// Keeps a revision; answers its number. The draft goes on from it, with its undo history.
+    [[nodiscard]] Result<int> keep(const std::string& recipe, const RevisionToKeep& revision);
+    [[nodiscard]] Result<std::vector<RevisionSummary>> revisions(const std::string& recipe) const;
+    /// Fails: RevisionNotFound.
+    [[nodiscard]] Result<KeptRevision> revision(const std::string& recipe, int number) const;
+
+    // Foods
+    /// The version of a row that the kitchen used first; nothing where it never did.
+    [[nodiscard]] Result<std::optional<TableFood>> food(const TableRow& row) const;
+    /// Copies rows in, each once for each content.
+    [[nodiscard]] Result<void> copyIn(const std::vector<TableFood>& foods);
+
+    // Ledger
+    /// Appends what a scale showed; answers the entry with its sequence, previous hash and hash.
+    [[nodiscard]] Result<ChainedEntry> record(const LedgerEntry& entry);
+    [[nodiscard]] Result<std::vector<ChainedEntry>> ledger() const;
+
+    // Care
+    /// SQLite's integrity_check and foreign_key_check, the hash chain, every content hash, and that
+    /// revisions hold what the ledger shows.
+    [[nodiscard]] Result<KitchenCheck> verify() const;
+    /// A whole copy in a new file, all or nothing. Fails: KitchenExists, KitchenNotWritable.
+    [[nodiscard]] Result<void> backUp(const std::string& path) const;
+
+private:
+    struct Store;
+    explicit Kitchen(std::unique_ptr<Store> store);
+    std::unique_ptr<Store> store_;
+};
+
+}  // namespace nettare
