@@ -1,0 +1,82 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include <memory>
+#include <optional>
+
+#include "app/session/evaluation.h"
+#include "core/edit/edit.h"
+#include "db/kitchen/kitchen.h"
+
+namespace nettare {
+
+/// How far the journal is.
+enum class SaveState { Saved, Pending, ReadOnly, Failed };
+
+/// The draft that a window works on: its document, its undo stack and its figures. All screens read
+/// from here and hand their edits to apply(). Lives in the GUI thread and never waits for the disk.
+class DraftSession : public QObject {
+    Q_OBJECT
+
+public:
+    DraftSession(QString recipe, StoredDraft draft, Closure closure, bool readOnly,
+                 QObject* parent = nullptr);
+
+    [[nodiscard]] const QString& recipe() const { return recipe_; }
+    [[nodiscard]] const Json& document() const { return document_; }
+    [[nodiscard]] std::optional<int> baseRevision() const { return baseRevision_; }
+    [[nodiscard]] bool readOnly() const { return readOnly_; }
+    /// The newest figures there are; they are those of document() unless failure() says why not.
+    [[nodiscard]] const std::shared_ptr<const Evaluation>& evaluation() const { return figures_; }
+    /// Why the document as it stands has no figures, with a pointer to the place.
+    [[nodiscard]] const std::optional<Error>& failure() const { return failure_; }
+    [[nodiscard]] QUndoStack& undoStack() { return stack_; }
+    [[nodiscard]] const Closure& closure() const { return closure_; }
+
+    /// Does an edit, undoably; figures follow before it returns. Edits of one member in a row merge
+    /// until endTyping(). What changes nothing is dropped. Fails: EditDoesNotFit.
+    Result<void> apply(const Edit& edit);
+    /// The same for an edit that brings a table row which the closure may not hold yet.
+    Result<void> apply(const Edit& edit, const TableFood& food);
+    /// The next edit begins an undo step of its own: the field was left.
+    void endTyping();
+
+    /// What the journal has to be told, nothing where it knows all; it is taken as told.
+    [[nodiscard]] std::optional<JournalChange> takeJournalChange();
+    /// Rows that the kitchen may not have yet; taken as copied.
+    [[nodiscard]] std::vector<TableFood> takeNewFoods();
+    /// The draft was kept as that revision.
+    void keptAs(int revision);
+
+signals:
+    void documentChanged();
+    /// After every change, with or without new figures.
+    void evaluationChanged();
+    void baseRevisionChanged();
+    /// takeJournalChange() has something to tell.
+    void journalGrew();
+
+private:
+    friend class EditCommand;
+    void change(const Edit& edit);
+    void evaluate();
+
+    QString recipe_;
+    Json base_, document_;
+    std::optional<int> baseRevision_;
+    Closure closure_;
+    bool readOnly_ = false;
+    QUndoStack stack_;
+    int typing_ = 0;
+    bool loading_ = false;
+    std::size_t toldEdits_ = 0;  ///< so many edits of the stack are in the journal as they are
+    std::size_t toldCursor_ = 0;
+    std::vector<TableFood> newFoods_;
+    std::shared_ptr<const Evaluation> figures_;
+    std::optional<Error> failure_;
+};
+
+}  // namespace nettare

@@ -1,0 +1,93 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/session/draft_session.h"
+#include "core/ledger/ledger_entry.h"
+#include "db/food_table.h"
+#include "db/kitchen/kitchen.h"
+
+namespace nettare {
+
+class StoreThread;
+
+/// A revision with its closure and its figures, for Compare and the revision list.
+struct OpenedRevision {
+    KeptRevision kept;
+    std::shared_ptr<const Evaluation> evaluation;  ///< recomputed with the pinned foods
+};
+
+/// The open kitchen of a window: the shelf, the draft that is worked on, and everything that goes
+/// to the disk. Work on the file runs in a thread of its own, in order; answers come by signals or
+/// callbacks in the GUI thread. Errors come by failed().
+class KitchenSession : public QObject {
+    Q_OBJECT
+
+public:
+    /// Takes the kitchen over. `sample` says that it is the demo, kept nowhere yet.
+    KitchenSession(Kitchen kitchen, std::string tablePath, bool sample, QObject* parent = nullptr);
+    ~KitchenSession() override;
+
+    [[nodiscard]] bool isSample() const { return sample_; }
+    [[nodiscard]] bool writable() const { return writable_; }
+    [[nodiscard]] const QString& path() const { return path_; }
+    [[nodiscard]] const QString& heldBy() const { return heldBy_; }
+    [[nodiscard]] const std::vector<ShelvedRecipe>& shelf() const { return shelf_; }
+    [[nodiscard]] DraftSession* draft() const { return draft_.get(); }
+    [[nodiscard]] const std::vector<RevisionSummary>& revisions() const { return revisions_; }
+    [[nodiscard]] SaveState saveState() const { return saveState_; }
+    /// Seconds since the journal last reached the disk; nothing before the first time.
+    [[nodiscard]] std::optional<int> savedSecondsAgo() const;
+
+    void openRecipe(const QString& id);
+    void findRecipes(const QString& words);  ///< the shelf shows those; all for no words
+    void newRecipe(const QString& title);
+    /// Keeps the draft as the next revision. The draft must have figures.
+    void keep(const QString& note);
+    /// Puts the revision's text in place of the draft's, undoably, and keeps it as the next.
+    void bringBack(int revision);
+    void openRevision(int number, std::function<void(OpenedRevision)> done);
+    /// Writes the indications to the ledger, then gives the edit that binds them to the draft.
+    void record(const std::vector<LedgerEntry>& entries, const Edit& edit);
+    /// Foods whose names match, from the table; immediate (a few milliseconds).
+    [[nodiscard]] std::vector<FoodHit> findFoods(const QString& words, std::size_t most) const;
+    [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;
+    /// Writes the whole kitchen to a new file and goes on in it.
+    void keepKitchenAs(const QString& path);
+    /// Everything told to the disk so far is there when this returns: before closing, in tests.
+    void settle();
+
+signals:
+    void shelfChanged();
+    void draftOpened();  ///< draft() is another one
+    void revisionsChanged();
+    void saveStateChanged();
+    void kitchenMoved();  ///< path(), isSample() changed
+    void recorded();      ///< the newest record() is in the ledger
+    void failed(const nettare::Error& error);
+
+private:
+    void tellJournal();
+    void loadShelf();
+
+    std::unique_ptr<StoreThread> store_;
+    std::shared_ptr<Kitchen> kitchen_;  ///< used in the store's thread only
+    std::optional<FoodTable> table_;    ///< used in the GUI thread only
+    std::string tablePath_;
+    bool sample_ = false, writable_ = true;
+    QString path_, heldBy_, words_;
+    std::vector<ShelvedRecipe> shelf_;
+    std::unique_ptr<DraftSession> draft_;
+    std::vector<RevisionSummary> revisions_;
+    SaveState saveState_ = SaveState::Saved;
+    QTimer journalTimer_;
+};
+
+}  // namespace nettare
