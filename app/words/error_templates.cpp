@@ -72,6 +72,11 @@ std::string_view ofTheShape(ErrorCode code) {
                    "most six digits before and six after it.";
         case NotAnIdentifier:
             return "“{found}” cannot be an id; use a to z, 0 to 9 and -, at most 64.";
+        case NotAUuid:
+            return "“{found}” is no UUID; write it in lower case like "
+                   "3f2b8c1e-0d4a-4b6f-9e21-7c5d8a90b1f2.";
+        case NotAHash:
+            return "“{found}” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.";
         case NotATime:
             return "“{found}” is no time with an offset; write it like 2026-05-16T17:41:07+02:00.";
         case OneOfNeeded:

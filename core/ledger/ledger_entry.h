@@ -20,7 +20,8 @@ enum class EntryKind {
 enum class EntryOrigin { Typed, Device, Document };
 
 /// One entry of the ledger: an indication with everything needed to defend it. Never edited; a
-/// correction is a new entry that names the old one and why.
+/// correction is a new entry that names the old one and why. An entry that only supersedes has
+/// none of the members from `indication` to `pieces`: its JSON form leaves them out.
 struct LedgerEntry {
     EntryKind kind = EntryKind::Shown;
     EntryOrigin origin = EntryOrigin::Typed;
@@ -33,9 +34,9 @@ struct LedgerEntry {
     Decimal readability;        ///< d, in that unit
     std::string scale, vessel;  ///< names; the vessel may be empty
     WeighedState state = WeighedState::EdiblePortion;
-    int pieces = 1;        ///< weighed together
+    int pieces = 1;        ///< weighed together; 1 to 9999
     std::string refersTo;  ///< UUID of the superseded entry
-    std::string reason;    ///< of a superseding entry
+    std::string reason;    ///< why it was superseded; given where refersTo is
 };
 
 /// An entry at its place in the chain: hash = SHA-256 of the canonical JSON of the entry with its
@@ -47,10 +48,11 @@ struct ChainedEntry {
     std::string hash;
 };
 
-/// The canonical JSON that is hashed and stored.
+/// The canonical JSON that is hashed and stored; members that are empty are left out.
 [[nodiscard]] Json entryJson(const LedgerEntry& entry, long long sequence,
                              const std::string& previous);
-/// Reads it back, without a hash. Fails like readRecipe() does.
+/// Reads it back, without a hash; an entry that it accepts writes to the same bytes again, where
+/// its decimals are written as Decimal writes them. Fails like readRecipe() does.
 [[nodiscard]] Result<ChainedEntry> readEntry(const Json& json);
 
 }  // namespace nettare

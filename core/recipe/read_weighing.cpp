@@ -1,60 +1,24 @@
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
-#include "core/support/text.h"
 
 namespace nettare {
 
 namespace {
 
-bool allDigitsIn(std::string_view text) {
-    return text.find_first_not_of("0123456789") == std::string_view::npos;
-}
-
-/// Two digits at `start` that are a number from `low` to `high`, both written with two digits.
-bool isTwoDigits(std::string_view text, std::size_t start, std::string_view low,
-                 std::string_view high) {
-    if (text.size() < start + 2) return false;
-    const std::string_view part = text.substr(start, 2);
-    return allDigitsIn(part) && low <= part && part <= high;
-}
-
-/// "2026-03-07", "T", "18:12", then ":09" or nothing; the rest is left in `text`.
-bool takeDayAndClock(std::string_view& text) {
-    const bool form = text.size() > 16 && allDigitsIn(text.substr(0, 4)) && text[4] == '-' &&
-                      isTwoDigits(text, 5, "01", "12") && text[7] == '-' &&
-                      isTwoDigits(text, 8, "01", "31") && text[10] == 'T' &&
-                      isTwoDigits(text, 11, "00", "23") && text[13] == ':' &&
-                      isTwoDigits(text, 14, "00", "59");
-    if (!form) return false;
-    text.remove_prefix(16);
-    if (text.front() == ':' && isTwoDigits(text, 1, "00", "59")) text.remove_prefix(3);
-    return true;
-}
-
-/// "2026-03-07T18:12:09+01:00": ISO 8601 extended form, seconds optional, offset or Z needed.
-bool isTimeForm(std::string_view text) {
-    if (!takeDayAndClock(text)) return false;
-    if (text == "Z") return true;
-    return text.size() == 6 && (text[0] == '+' || text[0] == '-') &&
-           isTwoDigits(text, 1, "00", "23") && text[3] == ':' && isTwoDigits(text, 4, "00", "59");
-}
-
 /// When it was weighed, with the offset of the kitchen's clock; order is the list's, never the
 /// clock's.
 std::string readTime(ObjectReader& reader) {
-    std::string at = reader.optionalText("at", kAmountLength).value_or("");
-    if (!reader.failure() && !at.empty() && !isTimeForm(at))
-        reader.failure() =
-            Error{ErrorCode::NotATime}.with("found", at).at(pointerTo(reader.pointer(), "at"));
-    return at;
+    return reader.has("at") ? reader.time("at") : std::string{};
 }
 
 /// A whole number of pieces from 1 to 9999, as text.
 int readPieces(ObjectReader& reader) {
     const auto text = reader.optionalText("pieces", kAmountLength);
     if (!text || reader.failure()) return 1;
-    const bool whole = text->size() <= 4 && allDigitsIn(*text) && text->front() != '0';
+    const bool whole = text->size() <= 4 &&
+                       text->find_first_not_of("0123456789") == std::string::npos &&
+                       text->front() != '0';
     if (!whole)
         reader.failure() = Error{ErrorCode::OutOfRange}
                                .with("found", *text)

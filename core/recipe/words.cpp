@@ -2,17 +2,6 @@
 
 namespace nettare {
 
-namespace {
-
-template <class T, std::size_t N>
-std::string_view wordFor(T meaning, const std::array<Word<T>, N>& known) {
-    for (const Word<T>& word : known)
-        if (word.meaning == meaning) return word.word;
-    return {};
-}
-
-}  // namespace
-
 std::string_view nameOf(Way way) {
     return wordFor(way, kWayWords);
 }

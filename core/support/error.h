@@ -35,6 +35,8 @@ enum class ErrorCode {
     NotADecimal,
     NotAnAmount,
     NotAnIdentifier,
+    NotAUuid,     ///< no UUID in lower case
+    NotAHash,     ///< no SHA-256 as 64 lower-case hexadecimal digits
     NotATime,     ///< no ISO 8601 time with its offset
     OneOfNeeded,  ///< none or several of keys that exclude each other
     WrongFormat,  ///< another kind of file

@@ -1,8 +1,10 @@
 #include "core/support/json_reader.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/support/text.h"
+#include "core/support/time_form.h"
 
 namespace nettare {
 
@@ -127,6 +129,12 @@ std::vector<std::string> ObjectReader::optionalIds(std::string_view key, std::si
     return has(key) ? ids(key, most) : std::vector<std::string>{};
 }
 
+std::string ObjectReader::time(std::string_view key) {
+    std::string found = text(key, 40);
+    if (!failure_ && !isTimeForm(found)) note(ErrorCode::NotATime, key, found);
+    return found;
+}
+
 Decimal ObjectReader::decimal(std::string_view key, Sign sign) {
     const std::string found = text(key, 40);
     if (failure_) return {};
@@ -147,6 +155,32 @@ Decimal ObjectReader::decimal(std::string_view key, Sign sign) {
 
 std::optional<Decimal> ObjectReader::optionalDecimal(std::string_view key, Sign sign) {
     return has(key) ? std::optional{decimal(key, sign)} : std::nullopt;
+}
+
+double ObjectReader::number(std::string_view key) {
+    const Json* value = take(key, true);
+    if (value == nullptr) return 0;
+    if (value->number() == nullptr) {
+        note(ErrorCode::WrongKind, key, kindOf(*value));
+        if (failure_) failure_->values.push_back({"wanted", "a number"});
+        return 0;
+    }
+    return *value->number();
+}
+
+std::optional<double> ObjectReader::optionalNumber(std::string_view key) {
+    return has(key) ? std::optional{number(key)} : std::nullopt;
+}
+
+long long ObjectReader::wholeNumber(std::string_view key, long long low, long long high) {
+    const double found = number(key);
+    if (failure_) return low;
+    const bool within = found >= static_cast<double>(low) && found <= static_cast<double>(high);
+    if (within && found == std::floor(found)) return static_cast<long long>(found);
+    note(ErrorCode::OutOfRange, key, numberText(found));
+    failure_->values.push_back({"low", std::to_string(low)});
+    failure_->values.push_back({"high", std::to_string(high)});
+    return low;
 }
 
 bool ObjectReader::optionalFlag(std::string_view key) {

@@ -20,6 +20,14 @@ struct Word {
     T meaning;
 };
 
+/// The word for a meaning; empty where the list has none.
+template <class T, std::size_t N>
+[[nodiscard]] std::string_view wordFor(T meaning, const std::array<Word<T>, N>& known) {
+    for (const Word<T>& word : known)
+        if (word.meaning == meaning) return word.word;
+    return {};
+}
+
 /// Which decimals a member accepts.
 enum class Sign { Any, NotNegative, Positive };
 
@@ -45,10 +53,17 @@ public:
     /// An array of identifiers, at least one where the key must be there.
     [[nodiscard]] std::vector<std::string> ids(std::string_view key, std::size_t most);
     [[nodiscard]] std::vector<std::string> optionalIds(std::string_view key, std::size_t most);
+    /// An ISO 8601 time with its offset, as isTimeForm() says. Notes NotATime.
+    [[nodiscard]] std::string time(std::string_view key);
     /// A decimal string: up to six digits, up to six decimals. Notes NotADecimal, NegativeMass or
     /// NotPositive.
     [[nodiscard]] Decimal decimal(std::string_view key, Sign sign);
     [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, Sign sign);
+    /// A JSON number, as computed values are. Notes WrongKind.
+    [[nodiscard]] double number(std::string_view key);
+    [[nodiscard]] std::optional<double> optionalNumber(std::string_view key);
+    /// A JSON number that is whole and from `low` to `high`, both within 2^53. Notes OutOfRange.
+    [[nodiscard]] long long wholeNumber(std::string_view key, long long low, long long high);
     /// False where the member is missing.
     [[nodiscard]] bool optionalFlag(std::string_view key);
 

@@ -64,6 +64,8 @@ std::vector<IncludeRule> rulesForAll() {
          "lets duplicate keys pass"},
         {std::regex{"(?!core/nutrition/student_t\\.cpp$).*"}, std::regex{"boost/.*"},
          "only core/nutrition/student_t.cpp knows Boost, so that quantiles come from one place"},
+        {std::regex{"(?!core/support/sha256\\.cpp$).*"}, std::regex{"openssl/.*"},
+         "only core/support/sha256.cpp knows OpenSSL, so that hashes come from one place"},
         {std::regex{"(?!app/command_line/arguments\\.cpp$).*"}, std::regex{"CLI/.*"},
          "only app/command_line/arguments.cpp knows CLI11, so that the command line stands in one "
          "place"},

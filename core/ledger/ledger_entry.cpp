@@ -1,0 +1,129 @@
+#include "core/ledger/ledger_entry.h"
+
+#include "core/recipe/read_parts.h"
+#include "core/recipe/read_recipe.h"
+#include "core/recipe/words.h"
+
+namespace nettare {
+
+namespace {
+
+constexpr std::array<Word<EntryKind>, 2> kKindWords{{
+    {"shown", EntryKind::Shown},
+    {"superseded", EntryKind::Superseded},
+}};
+
+constexpr std::array<Word<EntryOrigin>, 3> kOriginWords{{
+    {"typed", EntryOrigin::Typed},
+    {"device", EntryOrigin::Device},
+    {"document", EntryOrigin::Document},
+}};
+
+constexpr int kMostPieces = 9999;
+constexpr long long kMostEntriesOfChain = 1LL << 53;  // what a JSON number holds exactly
+
+bool isHexadecimal(std::string_view text) {
+    return text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
+/// 8-4-4-4-12 hexadecimal digits.
+bool isUuidForm(std::string_view text) {
+    if (text.size() != 36) return false;
+    std::string digits;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
+        if (dash != (text[i] == '-')) return false;
+        if (!dash) digits += text[i];
+    }
+    return isHexadecimal(digits);
+}
+
+std::string readUuid(ObjectReader& reader, std::string_view key) {
+    std::string found = reader.text(key, kAmountLength);
+    if (!reader.failure() && !isUuidForm(found))
+        reader.failure() =
+            Error{ErrorCode::NotAUuid}.with("found", found).at(pointerTo(reader.pointer(), key));
+    return found;
+}
+
+/// The hash before; the first entry has none.
+std::string readPrevious(ObjectReader& reader, long long sequence) {
+    if (sequence == 1) return {};
+    std::string found = reader.text("previous", 64);
+    if (!reader.failure() && (found.size() != 64 || !isHexadecimal(found))) {
+        reader.failure() = Error{ErrorCode::NotAHash}.at(reader.pointer() + "/previous");
+        reader.failure()->values.push_back({"found", found});
+    }
+    return found;
+}
+
+void setWhereGiven(Json& json, std::string_view key, const std::string& text) {
+    if (!text.empty()) json.set(key, Json{text});
+}
+
+void writeShown(const LedgerEntry& entry, Json& json) {
+    json.set("indication", Json{entry.indication});
+    json.set("shown", Json{entry.shown.text()}).set("unit", Json{entry.unit});
+    json.set("readability", Json{entry.readability.text()});
+    json.set("scale", Json{entry.scale});
+    setWhereGiven(json, "vessel", entry.vessel);
+    json.set("state", Json{wordFor(entry.state, kStateWords)});
+    json.set("pieces", Json{static_cast<double>(entry.pieces)});
+}
+
+void readShown(ObjectReader& reader, LedgerEntry& entry) {
+    entry.indication = reader.id("indication");
+    entry.shown = reader.decimal("shown", Sign::Any);
+    entry.unit = readUnitSymbol(reader, "unit");
+    if (!reader.failure() &&
+        findUnit(entry.unit, MeasureSystem::UsCustomary)->kind != UnitKind::Mass)
+        reader.failure() = Error{ErrorCode::UnitNotOfKind}
+                               .with("found", entry.unit)
+                               .at(reader.pointer() + "/unit");
+    entry.readability = reader.decimal("readability", Sign::Positive);
+    entry.scale = reader.text("scale", kNameLength);
+    entry.vessel = reader.optionalText("vessel", kNameLength).value_or("");
+    entry.state = reader.oneOf("state", kStateWords);
+    entry.pieces = static_cast<int>(reader.wholeNumber("pieces", 1, kMostPieces));
+}
+
+}  // namespace
+
+Json entryJson(const LedgerEntry& entry, long long sequence, const std::string& previous) {
+    Json json = Json::object();
+    json.set("kind", Json{wordFor(entry.kind, kKindWords)});
+    json.set("origin", Json{wordFor(entry.origin, kOriginWords)});
+    json.set("id", Json{entry.id}).set("at", Json{entry.at});
+    json.set("sequence", Json{static_cast<double>(sequence)});
+    setWhereGiven(json, "previous", previous);
+    setWhereGiven(json, "recipe", entry.recipe);
+    setWhereGiven(json, "refers_to", entry.refersTo);
+    setWhereGiven(json, "reason", entry.reason);
+    if (entry.kind == EntryKind::Shown) writeShown(entry, json);
+    return json;
+}
+
+Result<ChainedEntry> readEntry(const Json& json) {
+    std::optional<Error> failure;
+    ObjectReader reader{json, "", failure};
+    ChainedEntry chained;
+    LedgerEntry& entry = chained.entry;
+    entry.kind = reader.oneOf("kind", kKindWords);
+    entry.origin = reader.oneOf("origin", kOriginWords);
+    entry.id = readUuid(reader, "id");
+    entry.at = reader.time("at");
+    chained.sequence = reader.wholeNumber("sequence", 1, kMostEntriesOfChain);
+    chained.previous = readPrevious(reader, chained.sequence);
+    entry.recipe = reader.optionalId("recipe").value_or("");
+    // A new indication may itself be the correction of an earlier one.
+    if (entry.kind == EntryKind::Superseded || reader.has("refers_to")) {
+        entry.refersTo = readUuid(reader, "refers_to");
+        entry.reason = reader.text("reason", kNameLength);
+    }
+    if (entry.kind == EntryKind::Shown) readShown(reader, entry);
+    reader.finish();
+    if (failure) return fail(*failure);
+    return chained;
+}
+
+}  // namespace nettare

@@ -1,0 +1,11 @@
+#pragma once
+
+#include <string_view>
+
+namespace nettare {
+
+/// True for "2026-03-07T18:12:09+01:00": ISO 8601 extended form, seconds optional, offset or Z
+/// needed.
+[[nodiscard]] bool isTimeForm(std::string_view text);
+
+}  // namespace nettare

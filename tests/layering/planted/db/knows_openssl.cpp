@@ -1,0 +1,2 @@
+// Planted: hashes from a second place.
+#include <openssl/sha.h>
