@@ -93,6 +93,9 @@ std::string_view ofTheShape(ErrorCode code) {
                    "what it names.";
         case FoodNotFound:
             return "no table at hand has the food {found} (table, release, number); correct them.";
+        case NotAKeptRecipe:
+            return "“{found}” is no kept revision of this kitchen; write the recipe's id and the "
+                   "revision's number, like barley-patties#2.";
         case ComponentUnknown:
             return "“{found}” is no component that can be used here; write an INFOODS tagname such "
                    "as ENERC_KCAL.";

@@ -57,6 +57,7 @@ enum class ErrorCode {
     UnknownReference,
     FoodNotFound,  ///< no table at hand has the row
     ComponentUnknown,
+    NotAKeptRecipe,  ///< no revision of this kitchen, or not written like one
     // weighing
     NetNegative,         ///< tare above gross
     ReadingUnitsDiffer,  ///< gross and tare from scales of different units

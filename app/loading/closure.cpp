@@ -1,0 +1,138 @@
+#include "app/loading/closure.h"
+
+#include <algorithm>
+
+#include "app/loading/kept_reference.h"
+#include "core/recipe/read_recipe.h"
+
+namespace nettare {
+
+namespace {
+
+/// The text member of a value, or nothing: a draft may be half written.
+const std::string* textOf(const Json& json, std::string_view key) {
+    const Json* member = json.find(key);
+    return member == nullptr ? nullptr : member->text();
+}
+
+std::optional<TableRow> rowOf(const Json& food) {
+    const Json* row = food.find("table");
+    if (row == nullptr) return std::nullopt;
+    const std::string* table = textOf(*row, "table");
+    const std::string* release = textOf(*row, "release");
+    const std::string* number = textOf(*row, "number");
+    if (table == nullptr || release == nullptr || number == nullptr) return std::nullopt;
+    return TableRow{*table, *release, *number};
+}
+
+const Json::Array& foodsOf(const Json& document) {
+    static const Json::Array kNone;
+    const Json* foods = document.find("foods");
+    return foods != nullptr && foods->items() != nullptr ? *foods->items() : kNone;
+}
+
+void addOnce(Closure& closure, const TableFood& food) {
+    if (closure.food(food.row) == nullptr) closure.foods.push_back(food);
+}
+
+/// Brings in the revisions that documents use, and those that these use. Each is read once, so
+/// references that lead round come to an end.
+class KeptRecipes {
+public:
+    KeptRecipes(const Kitchen& kitchen, Closure& closure) : kitchen_{kitchen}, closure_{closure} {}
+
+    /// `name` is that of the document, for errors; empty where its reader knows it.
+    Result<void> addUsedBy(const Json& document, const std::string& name) {
+        const Json::Array& foods = foodsOf(document);
+        for (std::size_t i = 0; i < foods.size(); ++i) {
+            const std::string* used = textOf(foods[i], "recipe");
+            if (used == nullptr || closure_.recipes.contains(*used)) continue;
+            if (auto added = add(*used); !added) {
+                Error error = added.error();
+                if (error.file.empty()) error.file = name;
+                if (error.pointer.empty()) error.pointer = pointerTo("/foods", i) + "/recipe";
+                return fail(error);
+            }
+        }
+        return {};
+    }
+
+private:
+    Result<void> add(const std::string& used) {
+        const auto reference = keptReference(used);
+        if (!reference) return fail(Error{ErrorCode::NotAKeptRecipe}.with("found", used));
+        const auto kept = kitchen_.revision(reference->recipe, reference->revision);
+        if (!kept) return fail(kept.error());
+        for (const PinnedFood& pinned : kept->foods) addOnce(closure_, pinned.food);
+        closure_.recipes.emplace(used, kept->document);
+        return addUsedBy(kept->document, used);
+    }
+
+    const Kitchen& kitchen_;
+    Closure& closure_;
+};
+
+/// The row as the kitchen used it first, else as the table has it.
+Result<std::optional<TableFood>> rowFor(const TableRow& row, const Kitchen& kitchen,
+                                        const FoodTable& table) {
+    auto kept = kitchen.food(row);
+    if (!kept || *kept) return kept;
+    if (row.table != table.table() || row.release != table.release()) return kept;
+    return table.find(row.number);
+}
+
+}  // namespace
+
+const TableFood* Closure::food(const TableRow& row) const {
+    const auto found = std::ranges::find(foods, row, &TableFood::row);
+    return found == foods.end() ? nullptr : &*found;
+}
+
+Result<Closure> closureOfDraft(const Kitchen& kitchen, const Json& document,
+                               const FoodTable& table) {
+    Closure closure;
+    for (const Json& food : foodsOf(document)) {
+        const auto row = rowOf(food);
+        if (!row || closure.food(*row) != nullptr) continue;
+        const auto found = rowFor(*row, kitchen, table);
+        if (!found) return fail(found.error());
+        if (*found) closure.foods.push_back(**found);
+    }
+    if (auto added = KeptRecipes{kitchen, closure}.addUsedBy(document, ""); !added)
+        return fail(added.error());
+    return closure;
+}
+
+Result<Closure> closureOfRevision(const Kitchen& kitchen, const KeptRevision& revision) {
+    Closure closure;
+    for (const PinnedFood& pinned : revision.foods) addOnce(closure, pinned.food);
+    if (auto added = KeptRecipes{kitchen, closure}.addUsedBy(revision.document, ""); !added)
+        return fail(added.error());
+    return closure;
+}
+
+Result<Dossier> dossierOf(const Json& document, const std::string& name, const Closure& closure) {
+    const auto read = [](const std::string& file, const Json& json) -> Result<LoadedRecipe> {
+        auto recipe = readRecipe(json);
+        if (recipe) return LoadedRecipe{file, std::move(*recipe)};
+        Error error = recipe.error();
+        error.file = file;
+        return fail(error);
+    };
+    const auto recipe = read(name, document);
+    if (!recipe) return fail(recipe.error());
+    const FoodLookup foods = [&](const TableRow& row) -> Result<std::optional<TableFood>> {
+        const TableFood* food = closure.food(row);
+        return food == nullptr ? std::optional<TableFood>{} : *food;
+    };
+    const RecipeLookup recipes = [&](const std::string& reference, const std::string& /*from*/) {
+        const auto kept = closure.recipes.find(reference);
+        if (kept != closure.recipes.end()) return read(reference, kept->second);
+        Error error = Error{ErrorCode::NotAKeptRecipe}.with("found", reference);
+        error.file = reference;
+        return Result<LoadedRecipe>{fail(error)};
+    };
+    return makeDossier(*recipe, foods, recipes);
+}
+
+}  // namespace nettare
