@@ -39,13 +39,16 @@ public:
     /// Does an edit, undoably; figures follow before it returns. Edits of one member in a row merge
     /// until endTyping(). What changes nothing is dropped. Fails: EditDoesNotFit.
     Result<void> apply(const Edit& edit);
-    /// The same for an edit that brings a table row which the closure may not hold yet.
+    /// The same for an edit that brings rows or kept recipes which the closure may not hold yet.
+    Result<void> apply(const Edit& edit, const Closure& brought);
     Result<void> apply(const Edit& edit, const TableFood& food);
     /// The next edit begins an undo step of its own: the field was left.
     void endTyping();
 
     /// What the journal has to be told, nothing where it knows all; it is taken as told.
     [[nodiscard]] std::optional<JournalChange> takeJournalChange();
+    /// The journal did not take the last change: the next one tells everything anew.
+    void journalNotWritten();
     /// Rows that the kitchen may not have yet; taken as copied.
     [[nodiscard]] std::vector<TableFood> takeNewFoods();
     /// The draft was kept as that revision.
@@ -60,19 +63,21 @@ signals:
     void journalGrew();
 
 private:
-    friend class EditCommand;
-    void change(const Edit& edit);
+    void restore(const StoredDraft& draft);
+    void push(const Edit& edit, Json after);
+    void changeTo(Json document);
     void evaluate();
 
     QString recipe_;
-    Json base_, document_;
+    Json document_;
     std::optional<int> baseRevision_;
     Closure closure_;
     bool readOnly_ = false;
     QUndoStack stack_;
     int typing_ = 0;
-    bool loading_ = false;
-    std::size_t toldEdits_ = 0;  ///< so many edits of the stack are in the journal as they are
+    bool restoring_ = false;
+    std::size_t toldEdits_ = 0;     ///< so many edits of the stack are in the journal as they are
+    std::size_t journalEdits_ = 0;  ///< so many the journal has
     std::size_t toldCursor_ = 0;
     std::vector<TableFood> newFoods_;
     std::shared_ptr<const Evaluation> figures_;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
 #include <QTimer>
@@ -10,17 +11,17 @@
 #include <vector>
 
 #include "app/session/draft_session.h"
+#include "app/work/store_thread.h"
 #include "core/ledger/ledger_entry.h"
 #include "db/food_table.h"
 #include "db/kitchen/kitchen.h"
 
 namespace nettare {
 
-class StoreThread;
-
 /// A revision with its closure and its figures, for Compare and the revision list.
 struct OpenedRevision {
     KeptRevision kept;
+    Closure closure;
     std::shared_ptr<const Evaluation> evaluation;  ///< recomputed with the pinned foods
 };
 
@@ -74,20 +75,34 @@ signals:
     void failed(const nettare::Error& error);
 
 private:
+    struct LoadedDraft;
+    /// Runs in the store's thread.
+    static Result<LoadedDraft> load(const Kitchen& kitchen, const std::string& recipe,
+                                    const FoodTable* table);
+    template <class Work, class Done>
+    void ask(Work work, Done done);
+    void showDraft(LoadedDraft loaded);
     void tellJournal();
+    void journalAnswered(const Result<void>& written);
+    void setSaveState(SaveState state);
     void loadShelf();
+    void loadRevisions();
+    void keepAs(const QString& note, std::optional<int> parent);
 
-    std::unique_ptr<StoreThread> store_;
-    std::shared_ptr<Kitchen> kitchen_;  ///< used in the store's thread only
-    std::optional<FoodTable> table_;    ///< used in the GUI thread only
-    std::string tablePath_;
+    StoreThread store_;
+    std::shared_ptr<Kitchen> kitchen_;             ///< used in the store's thread only
+    std::shared_ptr<const FoodTable> storeTable_;  ///< the same
+    std::optional<FoodTable> table_;               ///< used in the GUI thread only
+    std::optional<Error> tableFailure_;
     bool sample_ = false, writable_ = true;
     QString path_, heldBy_, words_;
     std::vector<ShelvedRecipe> shelf_;
     std::unique_ptr<DraftSession> draft_;
     std::vector<RevisionSummary> revisions_;
     SaveState saveState_ = SaveState::Saved;
+    QElapsedTimer lastSaved_;
     QTimer journalTimer_;
+    int openings_ = 0;  ///< counts, so that only the newest opening shows
 };
 
 }  // namespace nettare

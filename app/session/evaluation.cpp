@@ -1,0 +1,50 @@
+#include "app/session/evaluation.h"
+
+#include "core/recipe/read_recipe.h"
+
+namespace nettare {
+
+namespace {
+
+/// Compositions follow from foods and assumptions, in the order of the dossier's foods.
+bool sameFoods(const Dossier& one, const Dossier& other) {
+    if (one.recipes.size() != other.recipes.size() || one.foods.size() != other.foods.size())
+        return false;
+    for (std::size_t i = 0; i < one.recipes.size(); ++i)
+        if (!(one.recipes[i].assumptions == other.recipes[i].assumptions)) return false;
+    for (std::size_t i = 0; i < one.foods.size(); ++i)
+        if (one.foods[i].identity != other.foods[i].identity) return false;
+    return true;
+}
+
+Result<Cooked> cookedWith(const Dossier& dossier, const Evaluation* before) {
+    if (before != nullptr && sameFoods(before->dossier, dossier))
+        return cook(dossier, before->cooked.compositions);
+    return cook(dossier);
+}
+
+}  // namespace
+
+Result<std::shared_ptr<const Evaluation>> evaluated(const Json& document, const Closure& closure,
+                                                    const Evaluation* before) {
+    auto read = readRecipe(document);
+    if (!read) return fail(read.error());
+    auto dossier = dossierOf(document, {}, closure);
+    if (!dossier) return fail(dossier.error());
+    auto cooked = cookedWith(*dossier, before);
+    if (!cooked) return fail(cooked.error());
+    auto evaluation = std::make_shared<Evaluation>(
+        Evaluation{std::move(*read), std::move(*dossier), std::move(*cooked), {}, {}});
+    for (const Basis basis : {Basis::Piece, Basis::Portion, Basis::Hundred, Basis::Batch}) {
+        auto figures = figuresPer(basis, evaluation->dossier, evaluation->cooked);
+        if (figures)
+            evaluation->figures[static_cast<std::size_t>(basis)] = std::move(*figures);
+        else if (figures.error().code != ErrorCode::CookedWeightMissing)
+            return fail(figures.error());
+    }
+    auto verdicts = verdictsOf(evaluation->dossier, evaluation->cooked);
+    if (verdicts) evaluation->verdicts = std::move(*verdicts);
+    return evaluation;
+}
+
+}  // namespace nettare

@@ -1,0 +1,300 @@
+#include "app/session/kitchen_session.h"
+
+#include "app/kitchen/keep_draft.h"
+#include "app/session/new_recipe.h"
+#include "app/session/now.h"
+
+namespace nettare {
+
+namespace {
+
+/// The journal is told this long after the first change that it does not know yet.
+constexpr int kJournalDelay_ms = 400;
+
+/// A document as it stands after the edits that count.
+Json currentOf(const StoredDraft& draft) {
+    Json document = draft.base;
+    for (std::size_t i = 0; i < draft.cursor && i < draft.edits.size(); ++i)
+        if (auto after = applied(document, draft.edits[i])) document = std::move(*after);
+    return document;
+}
+
+}  // namespace
+
+struct KitchenSession::LoadedDraft {
+    std::string recipe;
+    StoredDraft draft;
+    Closure closure;
+    std::vector<RevisionSummary> revisions;
+};
+
+KitchenSession::KitchenSession(Kitchen kitchen, std::string tablePath, bool sample, QObject* parent)
+    : QObject{parent},
+      kitchen_{std::make_shared<Kitchen>(std::move(kitchen))},
+      sample_{sample},
+      writable_{kitchen_->writable()},
+      path_{QString::fromStdString(kitchen_->path())},
+      heldBy_{QString::fromStdString(kitchen_->heldBy())} {
+    if (auto shown = FoodTable::open(tablePath))
+        table_.emplace(std::move(*shown));
+    else
+        tableFailure_ = shown.error();
+    if (auto stored = FoodTable::open(tablePath))
+        storeTable_ = std::make_shared<const FoodTable>(std::move(*stored));
+    if (!writable_) saveState_ = SaveState::ReadOnly;
+    journalTimer_.setSingleShot(true);
+    journalTimer_.setInterval(kJournalDelay_ms);
+    connect(&journalTimer_, &QTimer::timeout, this, &KitchenSession::tellJournal);
+    loadShelf();
+    if (tableFailure_)
+        QMetaObject::invokeMethod(
+            this, [this] { emit failed(*tableFailure_); }, Qt::QueuedConnection);
+}
+
+KitchenSession::~KitchenSession() {
+    // Whoever listens may be half gone already.
+    blockSignals(true);
+    settle();
+}
+
+/// Runs `work` on the kitchen in the store's thread; its answer goes to `done`, its error to
+/// failed().
+template <class Work, class Done>
+void KitchenSession::ask(Work work, Done done) {
+    store_.post(
+        this, [kitchen = kitchen_, work = std::move(work)] { return work(*kitchen); },
+        [this, done = std::move(done)](auto answer) {
+            if (!answer)
+                emit failed(answer.error());
+            else if constexpr (std::is_void_v<typename decltype(answer)::value_type>)
+                done();
+            else
+                done(std::move(*answer));
+        });
+}
+
+std::optional<int> KitchenSession::savedSecondsAgo() const {
+    if (!lastSaved_.isValid()) return std::nullopt;
+    return static_cast<int>(lastSaved_.elapsed() / 1000);
+}
+
+Result<KitchenSession::LoadedDraft> KitchenSession::load(const Kitchen& kitchen,
+                                                         const std::string& recipe,
+                                                         const FoodTable* table) {
+    auto draft = kitchen.draft(recipe);
+    if (!draft) return fail(draft.error());
+    auto revisions = kitchen.revisions(recipe);
+    if (!revisions) return fail(revisions.error());
+    Closure closure;
+    if (table != nullptr) {
+        auto found = closureOfDraft(kitchen, currentOf(*draft), *table);
+        if (!found) return fail(found.error());
+        closure = std::move(*found);
+    }
+    return LoadedDraft{recipe, std::move(*draft), std::move(closure), std::move(*revisions)};
+}
+
+void KitchenSession::openRecipe(const QString& id) {
+    tellJournal();
+    const int opening = ++openings_;
+    ask([recipe = id.toStdString(), table = storeTable_](
+            const Kitchen& kitchen) { return load(kitchen, recipe, table.get()); },
+        [this, opening](LoadedDraft loaded) {
+            if (opening == openings_) showDraft(std::move(loaded));
+        });
+}
+
+void KitchenSession::showDraft(LoadedDraft loaded) {
+    draft_ = std::make_unique<DraftSession>(QString::fromStdString(loaded.recipe),
+                                            std::move(loaded.draft), std::move(loaded.closure),
+                                            !writable_);
+    connect(draft_.get(), &DraftSession::journalGrew, this, [this] {
+        if (!writable_) return;
+        setSaveState(SaveState::Pending);
+        if (!journalTimer_.isActive()) journalTimer_.start();
+    });
+    revisions_ = std::move(loaded.revisions);
+    emit draftOpened();
+    emit revisionsChanged();
+}
+
+void KitchenSession::tellJournal() {
+    journalTimer_.stop();
+    if (!draft_ || !writable_) return;
+    const std::string recipe = draft_->recipe().toStdString();
+    if (auto foods = draft_->takeNewFoods(); !foods.empty())
+        ask([foods = std::move(foods)](Kitchen& kitchen) { return kitchen.copyIn(foods); }, [] {});
+    auto change = draft_->takeJournalChange();
+    if (!change) return setSaveState(SaveState::Saved);
+    change->at = now();
+    store_.post(
+        this,
+        [kitchen = kitchen_, recipe, change = std::move(*change)] {
+            return kitchen->journal(recipe, change);
+        },
+        [this](const Result<void>& written) { journalAnswered(written); });
+}
+
+void KitchenSession::journalAnswered(const Result<void>& written) {
+    if (written) {
+        lastSaved_.start();
+        if (!journalTimer_.isActive()) setSaveState(SaveState::Saved);
+        loadShelf();
+        return;
+    }
+    if (draft_) draft_->journalNotWritten();
+    setSaveState(SaveState::Failed);
+    emit failed(written.error());
+}
+
+void KitchenSession::setSaveState(SaveState state) {
+    if (saveState_ == state && state != SaveState::Saved) return;
+    saveState_ = state;
+    emit saveStateChanged();
+}
+
+void KitchenSession::loadShelf() {
+    ask(
+        [words = words_.toStdString()](const Kitchen& kitchen) {
+            return words.empty() ? kitchen.recipes() : kitchen.find(words);
+        },
+        [this, words = words_](std::vector<ShelvedRecipe> shelf) {
+            if (words != words_) return;
+            shelf_ = std::move(shelf);
+            emit shelfChanged();
+        });
+}
+
+void KitchenSession::findRecipes(const QString& words) {
+    words_ = words.trimmed();
+    loadShelf();
+}
+
+void KitchenSession::newRecipe(const QString& title) {
+    ask([document = newRecipeDocument(title.toStdString()),
+         at = now()](Kitchen& kitchen) { return kitchen.addRecipe(document, at); },
+        [this](const std::string& id) {
+            loadShelf();
+            openRecipe(QString::fromStdString(id));
+        });
+}
+
+void KitchenSession::loadRevisions() {
+    if (!draft_) return;
+    ask([recipe = draft_->recipe().toStdString()](
+            const Kitchen& kitchen) { return kitchen.revisions(recipe); },
+        [this](std::vector<RevisionSummary> revisions) {
+            revisions_ = std::move(revisions);
+            emit revisionsChanged();
+        });
+}
+
+void KitchenSession::keep(const QString& note) {
+    if (draft_) keepAs(note, draft_->baseRevision());
+}
+
+void KitchenSession::keepAs(const QString& note, std::optional<int> parent) {
+    draft_->endTyping();
+    tellJournal();
+    ask(
+        [recipe = draft_->recipe().toStdString(), document = draft_->document(),
+         closure = draft_->closure(), note = note.trimmed().toStdString(), at = now(),
+         parent](Kitchen& kitchen) -> Result<int> {
+            const auto revision = revisionToKeep(document, closure, note, at, parent);
+            if (!revision) return fail(revision.error());
+            return kitchen.keep(recipe, *revision);
+        },
+        [this, recipe = draft_->recipe()](int number) {
+            if (draft_ && draft_->recipe() == recipe) draft_->keptAs(number);
+            loadShelf();
+            loadRevisions();
+        });
+}
+
+void KitchenSession::openRevision(int number, std::function<void(OpenedRevision)> done) {
+    if (!draft_) return;
+    ask(
+        [recipe = draft_->recipe().toStdString(),
+         number](const Kitchen& kitchen) -> Result<OpenedRevision> {
+            auto kept = kitchen.revision(recipe, number);
+            if (!kept) return fail(kept.error());
+            auto closure = closureOfRevision(kitchen, *kept);
+            if (!closure) return fail(closure.error());
+            auto evaluation = evaluated(kept->document, *closure, nullptr);
+            if (!evaluation) return fail(evaluation.error());
+            return OpenedRevision{std::move(*kept), std::move(*closure), std::move(*evaluation)};
+        },
+        std::move(done));
+}
+
+void KitchenSession::bringBack(int revision) {
+    openRevision(revision, [this, revision](const OpenedRevision& opened) {
+        if (!draft_) return;
+        Edit edit;
+        edit.kind = EditKind::BringBack;
+        edit.subject = tr("revision %1").arg(revision).toStdString();
+        edit.changes.push_back(SetMember{"", draft_->document(), opened.kept.document});
+        draft_->endTyping();
+        if (auto done = draft_->apply(edit, opened.closure); !done)
+            emit failed(done.error());
+        else
+            keepAs(tr("brought back from revision %1").arg(revision), revision);
+    });
+}
+
+void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit) {
+    ask(
+        [entries](Kitchen& kitchen) -> Result<void> {
+            for (const LedgerEntry& entry : entries)
+                if (auto done = kitchen.record(entry); !done) return fail(done.error());
+            return {};
+        },
+        [this, edit] {
+            if (!draft_) return;
+            draft_->endTyping();
+            if (auto done = draft_->apply(edit); !done)
+                emit failed(done.error());
+            else
+                emit recorded();
+        });
+}
+
+std::vector<FoodHit> KitchenSession::findFoods(const QString& words, std::size_t most) const {
+    if (!table_) return {};
+    return table_->search(words.toStdString(), most).value_or(std::vector<FoodHit>{});
+}
+
+std::optional<TableFood> KitchenSession::food(const TableRow& row) const {
+    if (draft_)
+        if (const TableFood* known = draft_->closure().food(row)) return *known;
+    if (!table_) return std::nullopt;
+    const bool mine = row.table == table_->table() && row.release == table_->release();
+    return mine ? table_->find(row.number).value_or(std::nullopt) : std::nullopt;
+}
+
+void KitchenSession::keepKitchenAs(const QString& path) {
+    tellJournal();
+    ask(
+        [path = path.toStdString()](Kitchen& kitchen) -> Result<void> {
+            if (auto copied = kitchen.backUp(path); !copied) return copied;
+            auto there = Kitchen::open(path, KitchenAccess::Write);
+            if (!there) return fail(there.error());
+            kitchen = std::move(*there);
+            return {};
+        },
+        [this, path] {
+            path_ = path;
+            sample_ = false;
+            writable_ = true;
+            heldBy_.clear();
+            emit kitchenMoved();
+            if (draft_) openRecipe(draft_->recipe());
+        });
+}
+
+void KitchenSession::settle() {
+    tellJournal();
+    store_.drain();
+}
+
+}  // namespace nettare
