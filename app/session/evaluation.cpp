@@ -8,10 +8,8 @@ namespace {
 
 /// Compositions follow from foods and assumptions, in the order of the dossier's foods.
 bool sameFoods(const Dossier& one, const Dossier& other) {
-    if (one.recipes.size() != other.recipes.size() || one.foods.size() != other.foods.size())
-        return false;
-    for (std::size_t i = 0; i < one.recipes.size(); ++i)
-        if (!(one.recipes[i].assumptions == other.recipes[i].assumptions)) return false;
+    if (!(one.main().assumptions == other.main().assumptions)) return false;
+    if (one.foods.size() != other.foods.size()) return false;
     for (std::size_t i = 0; i < one.foods.size(); ++i)
         if (one.foods[i].identity != other.foods[i].identity) return false;
     return true;

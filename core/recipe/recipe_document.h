@@ -182,6 +182,8 @@ struct Assumptions {
     Decimal volumeSpread{7, -2};      ///< of a table's spoon or cup
     Decimal spreadFreedom{8, 0};      ///< a spread known to about 25 % (JCGM 100:2008, G.4.2)
     Decimal declarationSpread{0, 0};  ///< relative half-width of labels beyond rounding
+
+    friend bool operator==(const Assumptions&, const Assumptions&) = default;
 };
 
 /// The whole document.
