@@ -104,6 +104,16 @@ std::string_view ofTheShape(ErrorCode code) {
     }
 }
 
+std::string_view ofTheDraft(ErrorCode code) {
+    switch (code) {
+        case EditDoesNotFit:
+            return "an edit does not fit, the draft has something else here; nothing was changed, "
+                   "undo later edits first or bring back a revision.";
+        default:
+            return {};
+    }
+}
+
 std::string_view ofTheAmount(ErrorCode code) {
     switch (code) {
         case NotAnAmount:
@@ -209,7 +219,7 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group : {ofTheFile, ofTheShape, ofTheAmount, ofTheFigures})
+    for (const auto group : {ofTheFile, ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

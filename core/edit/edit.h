@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -19,27 +20,36 @@ namespace nettare {
 struct SetMember {
     std::string place;
     std::optional<Json> before, after;
+
+    friend bool operator==(const SetMember&, const SetMember&) = default;
 };
 
-/// An entry of a list comes to stand at an index; a list that is not there is made.
+/// An entry of a list comes to stand at an index.
 struct InsertEntry {
     std::string list;  ///< place of the list
     std::size_t at = 0;
     Json entry;
+    bool makeList = false;  ///< the list is not there yet
+
+    friend bool operator==(const InsertEntry&, const InsertEntry&) = default;
 };
 
-/// The entry at an index goes; a list that becomes empty stays, unless the insert made it.
+/// The entry at an index goes.
 struct RemoveEntry {
     std::string list;
     std::size_t at = 0;
     Json entry;             ///< what stood there
-    bool dropList = false;  ///< the list goes as well: it was made by the insert
+    bool dropList = false;  ///< the list goes as well: this is its only entry
+
+    friend bool operator==(const RemoveEntry&, const RemoveEntry&) = default;
 };
 
 /// The entry of an index moves; `to` is its index afterwards.
 struct MoveEntry {
     std::string list;
     std::size_t from = 0, to = 0;
+
+    friend bool operator==(const MoveEntry&, const MoveEntry&) = default;
 };
 
 using Change = std::variant<SetMember, InsertEntry, RemoveEntry, MoveEntry>;
@@ -74,20 +84,25 @@ struct Edit {
     EditKind kind{};
     std::string subject;  ///< what it was done to, as the cook calls it: "olive oil"
     std::vector<Change> changes;
+
+    friend bool operator==(const Edit&, const Edit&) = default;
 };
 
-/// The document after the edit. Fails: EditDoesNotFit (a place, index or `before` that the document
-/// does not have); nothing is changed then.
+/// Changes the document. Answers EditDoesNotFit where a place, an index or what should stand there
+/// is another in this document, with that place; nothing is changed then.
+[[nodiscard]] std::optional<Error> apply(const Edit& edit, Json& document);
+
+/// The document after the edit. Fails as apply() does.
 [[nodiscard]] Result<Json> applied(Json document, const Edit& edit);
 
 /// The edit that takes this one back.
 [[nodiscard]] Edit inverseOf(const Edit& edit);
 
-/// The two edits as one, where both set the same single member of the same subject, as typing
-/// does; else nothing.
+/// The two edits as one, where the second goes on with the first as typing does: both of one kind
+/// and subject, both set members only and the same one first. Else nothing.
 [[nodiscard]] std::optional<Edit> merged(const Edit& first, const Edit& second);
 
-/// True where the edit leaves every document as it was.
+/// True where none of its changes changes anything.
 [[nodiscard]] bool changesNothing(const Edit& edit);
 
 /// The JSON form, for the journal.

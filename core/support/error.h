@@ -85,6 +85,8 @@ enum class ErrorCode {
     PanelLineOpen,     ///< the two ends of an amount print differently
     PanelNeedsCookedWeight,
     NothingPrintsSo,  ///< no unrounded value gives all printed ones
+    // drafts
+    EditDoesNotFit,  ///< a place, an index or what should stand there is another in this draft
     // table files
     TableUnreadable,  ///< missing or damaged
     NotATable,        ///< some other file

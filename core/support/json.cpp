@@ -25,6 +25,22 @@ const Json* Json::find(std::string_view key) const {
     return found != object->end() && found->key == key ? &found->value : nullptr;
 }
 
+Json* Json::find(std::string_view key) {
+    Object* object = members();
+    if (object == nullptr) return nullptr;
+    const auto found = std::ranges::lower_bound(*object, key, {}, &JsonMember::key);
+    return found != object->end() && found->key == key ? &found->value : nullptr;
+}
+
+void Json::remove(std::string_view key) {
+    if (members() != nullptr)
+        std::erase_if(*members(), [&](const JsonMember& member) { return member.key == key; });
+}
+
+bool operator==(const Json& a, const Json& b) {
+    return a.value_ == b.value_;
+}
+
 Json& Json::set(std::string_view key, Json value) {
     if (members() == nullptr) value_ = Object{};
     Object& object = *members();

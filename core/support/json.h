@@ -47,10 +47,16 @@ public:
 
     /// The member of that key, or null if this is no object or has none.
     [[nodiscard]] const Json* find(std::string_view key) const;
+    [[nodiscard]] Json* find(std::string_view key);
     /// Sets or replaces a member; this becomes an object if it was none. Returns this.
     Json& set(std::string_view key, Json value);
+    /// Takes a member away; nothing happens if there is none.
+    void remove(std::string_view key);
     /// Appends an item; this becomes an array if it was none.
     void append(Json item);
+
+    /// Same kind and content; then both write to the same text.
+    friend bool operator==(const Json& a, const Json& b);
 
 private:
     std::variant<std::monostate, bool, double, std::string, Array, Object> value_;
@@ -60,6 +66,8 @@ private:
 struct JsonMember {
     std::string key;
     Json value;
+
+    friend bool operator==(const JsonMember&, const JsonMember&) = default;
 };
 
 inline Json::Json() = default;

@@ -59,6 +59,8 @@ public:
     /// NotPositive.
     [[nodiscard]] Decimal decimal(std::string_view key, Sign sign);
     [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, Sign sign);
+    /// The member of whatever kind. Notes MissingKey; null then.
+    [[nodiscard]] const Json* value(std::string_view key) { return take(key, true); }
     /// A JSON number, as computed values are. Notes WrongKind.
     [[nodiscard]] double number(std::string_view key);
     [[nodiscard]] std::optional<double> optionalNumber(std::string_view key);

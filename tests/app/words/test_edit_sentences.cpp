@@ -11,3 +11,9 @@ TEST_CASE("a damaged ledger entry is told by what is wrong with it", "[words]") 
     CHECK(errorSentence(Error{ErrorCode::NotAHash}.with("found", "abc").at("/previous")) ==
           "/previous: “abc” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.");
 }
+
+TEST_CASE("an edit that does not fit says that nothing was changed", "[words]") {
+    CHECK(errorSentence(Error{ErrorCode::EditDoesNotFit}.at("/lines/oil/amount")) ==
+          "/lines/oil/amount: an edit does not fit, the draft has something else here; nothing was "
+          "changed, undo later edits first or bring back a revision.");
+}
