@@ -7,6 +7,9 @@ find_package(nlohmann_json 3.11 REQUIRED) # reads JSON; in core/support/json_par
 find_package(Boost 1.74 REQUIRED)         # Boost.Math: Student t; in core/nutrition/student_t.cpp only
 find_package(OpenSSL REQUIRED)            # SHA-256; in core/support/sha256.cpp only
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui) # paints the panel and writes its PDF
+find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets) # the window
+find_package(Qt6 6.4 REQUIRED COMPONENTS Svg) # draws the icons; in app/icons only
+find_package(Qt6 6.4 REQUIRED COMPONENTS DBus) # light or dark, by the desktop; in app/theme only
 find_package(SQLite3 REQUIRED)            # table files
 find_package(SQLiteCpp REQUIRED)          # RAII over SQLite; in db only
 find_package(CLI11 REQUIRED)              # the command line; in app/command_line/arguments.cpp only

@@ -69,6 +69,13 @@ std::vector<IncludeRule> rulesForAll() {
         {std::regex{"(?!app/command_line/arguments\\.cpp$).*"}, std::regex{"CLI/.*"},
          "only app/command_line/arguments.cpp knows CLI11, so that the command line stands in one "
          "place"},
+        {std::regex{"(?!app/icons/|tests/app/).*"}, std::regex{"(QtSvg/?|QSvg).*"},
+         "only app/icons knows QtSvg, so that every drawing is coloured by the palette"},
+        {std::regex{"(?!app/theme/|tests/app/gui/).*"}, std::regex{"(QtDBus/?|QDBus).*"},
+         "only app/theme knows D-Bus, so that all else runs the same without a desktop"},
+        {std::regex{"(?!tests/).*|tests/app/(?!gui/).*"},
+         std::regex{"(QtTest/?|QTest|QSignalSpy).*"},
+         "only tests/app/gui knows QtTest, so that all else is tested without a window"},
     };
 }
 

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "app/theme/palette.h"
+
+#include <QString>
+
+namespace nettare {
+
+/// What Fusion does not draw flat from the palette. Widgets ask for more by dynamic properties, to
+/// be set before the widget is shown:
+///   QPushButton  "primary": true      the one main action, on cobalt
+///   QPushButton  "quiet": true        no border until it is pointed at or focused
+///   QLabel       "tone": "secondary" | "warning" | "error" | "done" | "accent"
+///   QFrame       "pane": "paper" | "raised"     ground of a pane
+///   QFrame       "rim": true          active pane, with the cobalt rim above it
+[[nodiscard]] QString styleSheet(Shade shade);
+
+}  // namespace nettare

@@ -1,0 +1,2 @@
+// Planted: a screen that asks the desktop itself.
+#include <QDBusConnection>

@@ -1,0 +1,2 @@
+// Planted: a screen that presses its own keys.
+#include <QTest>

@@ -1,0 +1,2 @@
+// Planted: a screen that draws a sign past the palette.
+#include <QSvgRenderer>
