@@ -44,6 +44,93 @@ std::string_view ofTheFile(ErrorCode code) {
     }
 }
 
+std::string_view ofTheKitchen(ErrorCode code) {
+    switch (code) {
+        case KitchenMissing:
+            return "there is no kitchen here; check the path, or begin a new one.";
+        case KitchenIsFolder:
+            return "this is a folder, no kitchen; give the path of a file that ends in .nettare.";
+        case KitchenEmpty:
+            return "this file is empty, no kitchen; take a backup, or begin a new kitchen under "
+                   "another name.";
+        case NotAKitchen:
+            return "this is some other file, no kitchen; give the path of a file that ends in "
+                   ".nettare.";
+        case KitchenNewer:
+            return "this kitchen has format {found}, this program knows formats up to {known}; "
+                   "update the program.";
+        case KitchenOlder:
+            return "this kitchen has the older format {found} and is opened only to read, so it "
+                   "cannot be brought to format {known}; open it once to write, or copy it to a "
+                   "folder of your own.";
+        case KitchenDamaged:
+            return "this kitchen is damaged, {reason}; keep the file and go on from a backup.";
+        case KitchenUnreadable:
+            return "this kitchen cannot be read, the file or its folder does not allow it; ask its "
+                   "owner to.";
+        case KitchenUnfinished:
+            return "this kitchen was left in the middle of work, and its last changes still lie in "
+                   "the files beside it; copy all of them to a folder of your own and open it "
+                   "there.";
+        case KitchenNotWritable:
+            return "no kitchen can be written here, the file or its folder does not allow it; "
+                   "choose a folder of your own.";
+        case KitchenExists:
+            return "a file of this name is there and stays as it is; choose another name.";
+        case KitchenHeld:
+            return "this kitchen is in work elsewhere, {holder}; close it there and open it again.";
+        case KitchenOpenToRead:
+            return "this kitchen was opened only to read; open it to write.";
+        case KitchenBusy:
+            return "another program is busy in this kitchen; wait a moment and try again.";
+        case KitchenDiskFull:
+            return "the disk is full, and nothing of this change was kept; make room and try "
+                   "again.";
+        case KitchenDiskFault:
+            return "the disk does not answer as it should, {reason}, and nothing of this change "
+                   "was kept; check the disk and try again.";
+        case MigrationFailed:
+            return "this kitchen cannot be brought from format {found} to {known}, {step}: "
+                   "{reason}; it is as it was, so open it with the program that wrote it.";
+        default:
+            return {};
+    }
+}
+
+std::string_view inTheKitchen(ErrorCode code) {
+    switch (code) {
+        case RecipeNotFound:
+            return "no recipe here is called “{found}”; write its id or how its title begins.";
+        case RecipeAmbiguous:
+            return "“{found}” can be any of {known}; write more of the title, or the id.";
+        case RevisionNotFound:
+            return "the recipe “{recipe}” has no revision {found}; it has {known} of them.";
+        case LedgerIdUsed:
+            return "the ledger has an entry {found} already and stays as it is; record with a new "
+                   "id.";
+        case LedgerEntryNotFound:
+            return "the ledger has no entry {found} that could be corrected; name one of its own.";
+        case PagesDamaged:
+            return "the file is damaged, {reason}; keep it and go on from a backup.";
+        case LedgerBroken:
+            return "ledger entry {found} is not what was recorded; compare it and those after it "
+                   "with a backup.";
+        case RevisionChanged:
+            return "revision {revision} of “{recipe}” is not what was kept; compare it with a "
+                   "backup.";
+        case RevisionNotAsWeighed:
+            return "indication “{indication}” in revision {revision} of “{recipe}” is not what the "
+                   "ledger shows; compare both with your notes.";
+        case FoodVersionChanged:
+            return "the food version {found} is not what was copied in; compare it with a backup.";
+        case DraftDamaged:
+            return "the draft of “{recipe}” does not follow from its journal; go on from its "
+                   "newest revision or a backup.";
+        default:
+            return {};
+    }
+}
+
 std::string_view ofTheShape(ErrorCode code) {
     switch (code) {
         case WrongKind:
@@ -219,7 +306,8 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group : {ofTheFile, ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures})
+    for (const auto group :
+         {ofTheFile, ofTheKitchen, inTheKitchen, ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

@@ -87,6 +87,36 @@ enum class ErrorCode {
     NothingPrintsSo,  ///< no unrounded value gives all printed ones
     // drafts
     EditDoesNotFit,  ///< a place, an index or what should stand there is another in this draft
+    // kitchens
+    KitchenMissing,
+    KitchenIsFolder,
+    KitchenEmpty,  ///< a file of no bytes
+    NotAKitchen,   ///< some other file
+    KitchenNewer,  ///< format "found", where "known" is the newest that is
+    KitchenOlder,  ///< the same, where it cannot be brought up to date
+    KitchenDamaged,
+    KitchenUnreadable,   ///< no right to read it
+    KitchenUnfinished,   ///< changes wait beside it that cannot be taken in there
+    KitchenNotWritable,  ///< no right to write it, or no folder
+    KitchenExists,
+    KitchenHeld,        ///< another window, "holder", writes it
+    KitchenOpenToRead,  ///< a change to one that was opened with KitchenAccess::Read
+    KitchenBusy,
+    KitchenDiskFull,
+    KitchenDiskFault,
+    MigrationFailed,  ///< "step" failed between the formats "found" and "known"
+    RecipeNotFound,
+    RecipeAmbiguous,      ///< "known" lists the titles
+    RevisionNotFound,     ///< "recipe" has "known" of them
+    LedgerIdUsed,         ///< an entry of that UUID is there
+    LedgerEntryNotFound,  ///< the one to be superseded
+    // what a check of a kitchen finds
+    PagesDamaged,          ///< by SQLite's own check
+    LedgerBroken,          ///< the first entry that does not fit its hash or its place
+    RevisionChanged,       ///< no longer what its hash says
+    RevisionNotAsWeighed,  ///< an indication differs from the ledger
+    FoodVersionChanged,
+    DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
     // table files
     TableUnreadable,  ///< missing or damaged
     NotATable,        ///< some other file

@@ -10,11 +10,13 @@
 
 #include "core/edit/edit.h"
 #include "core/food/table_food.h"
+#include "core/ledger/ledger_entry.h"
 #include "core/support/json.h"
 #include "core/support/result.h"
-#include "core/ledger/ledger_entry.h"
 
 namespace nettare {
+
+struct KitchenStore;
 
 /// How a kitchen is opened. Write takes the kitchen for this window; where another holds it, the
 /// kitchen opens read-only and says who does. Read never writes.
@@ -156,12 +158,11 @@ public:
     /// revisions hold what the ledger shows.
     [[nodiscard]] Result<KitchenCheck> verify() const;
     /// A whole copy in a new file, all or nothing. Fails: KitchenExists, KitchenNotWritable.
-    [[nodiscard]] Result<void> backUp(const std::string& path) const;
+    [[nodiscard]] Result<void> backUp(const std::string& copy) const;
 
 private:
-    struct Store;
-    explicit Kitchen(std::unique_ptr<Store> store);
-    std::unique_ptr<Store> store_;
+    explicit Kitchen(std::unique_ptr<KitchenStore> store);
+    std::unique_ptr<KitchenStore> store_;
 };
 
 }  // namespace nettare

@@ -1,0 +1,90 @@
+#include "db/kitchen/copy_database.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Database.h>
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <filesystem>
+#include <system_error>
+
+#include "db/kitchen/kitchen_errors.h"
+
+namespace nettare {
+
+namespace {
+
+void syncFolderOf(const std::string& path) {
+    const std::string folder = std::filesystem::path{path}.parent_path().string();
+    const int descriptor = ::open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) return;
+    ::fsync(descriptor);
+    ::close(descriptor);
+}
+
+/// False with errno where it fails; some file systems cannot refuse to replace by themselves.
+bool renamedWithoutReplacing(const std::string& from, const std::string& to) {
+    if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
+        return true;
+    if (errno != EINVAL && errno != ENOSYS) return false;
+    if (::access(to.c_str(), F_OK) == 0) {
+        errno = EEXIST;
+        return false;
+    }
+    return std::rename(from.c_str(), to.c_str()) == 0;
+}
+
+bool exists(const std::string& path) {
+    std::error_code ignored;
+    return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
+}
+
+/// The copy is synced page by page by its own SQLite, before it is closed.
+void copyTo(SQLite::Database& source, const std::string& partial) {
+    SQLite::Database copy{partial, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+    SQLite::Backup backup{copy, source};
+    // Busy is the one answer that is no exception.
+    if (const int answer = backup.executeStep(-1); answer != SQLITE_DONE)
+        throw SQLite::Exception{"the copy was kept waiting", answer};
+}
+
+}  // namespace
+
+std::string partialName(const std::string& path) {
+    return path + ".partial-" + std::to_string(::getpid());
+}
+
+void removeDatabase(const std::string& path) {
+    for (const char* ending : {"", "-journal", "-wal", "-shm"}) ::unlink((path + ending).c_str());
+}
+
+Result<void> putInPlace(const std::string& partial, const std::string& path) {
+    if (!renamedWithoutReplacing(partial, path)) {
+        const ErrorCode code =
+            errno == EEXIST ? ErrorCode::KitchenExists : ErrorCode::KitchenNotWritable;
+        removeDatabase(partial);
+        return fail(errorIn(path, code));
+    }
+    syncFolderOf(path);
+    return {};
+}
+
+Result<void> copyDatabase(SQLite::Database& source, const std::string& path) {
+    if (exists(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    const std::string partial = partialName(path);
+    removeDatabase(partial);
+    try {
+        copyTo(source, partial);
+    } catch (const SQLite::Exception& cause) {
+        removeDatabase(partial);
+        if (cause.getErrorCode() == SQLITE_CANTOPEN)
+            return fail(errorIn(path, ErrorCode::KitchenNotWritable));
+        if (cause.getErrorCode() == SQLITE_FULL) return fail(kitchenError(path, cause));
+        throw;
+    }
+    return putInPlace(partial, path);
+}
+
+}  // namespace nettare

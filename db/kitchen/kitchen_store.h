@@ -1,0 +1,68 @@
+#pragma once
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+
+#include <map>
+#include <optional>
+#include <string>
+
+#include "db/kitchen/hold.h"
+#include "db/kitchen/kitchen.h"
+#include "db/kitchen/kitchen_errors.h"
+#include "db/kitchen/query.h"
+
+namespace nettare {
+
+/// A draft as the journal knows it, with the document after its first `cursor` edits.
+struct DraftState {
+    std::string recipe;
+    std::vector<Edit> edits;
+    std::size_t cursor = 0;
+    Json document;
+};
+
+/// An open kitchen. The functions of the store_*.h beside this work on it; they throw
+/// SQLite::Exception, which Kitchen turns into errors.
+struct KitchenStore {
+    std::string path;          ///< as it was asked for; empty in memory
+    std::optional<Hold> hold;  ///< given free after the database is closed
+    SQLite::Database database;
+    KitchenAccess access = KitchenAccess::Write;
+    bool writable = true;
+    std::string heldBy;
+    std::map<const char*, SQLite::Statement> statements;  ///< by the address of their literal
+    std::optional<DraftState> lastDraft;                  ///< the one that was journalled last
+
+    KitchenStore(std::string at, SQLite::Database opened)
+        : path{std::move(at)}, database{std::move(opened)} {}
+
+    /// One use of a statement that is prepared once.
+    [[nodiscard]] Query query(const char* sql) {
+        auto found = statements.find(sql);
+        if (found == statements.end())
+            found = statements.emplace(sql, SQLite::Statement{database, sql}).first;
+        return Query{found->second};
+    }
+
+    [[nodiscard]] Error error(ErrorCode code) const { return errorIn(path, code); }
+};
+
+/// A transaction that is sure to write from its first statement on; left without commit(), it is
+/// rolled back.
+class WriteTransaction {
+public:
+    explicit WriteTransaction(KitchenStore& store)
+        : transaction_{store.database, SQLite::TransactionBehavior::IMMEDIATE} {}
+    void commit() { transaction_.commit(); }
+
+private:
+    SQLite::Transaction transaction_;
+};
+
+/// Why nothing can be changed, where nothing can. Fails: KitchenHeld, KitchenOpenToRead,
+/// KitchenNotWritable.
+[[nodiscard]] Result<void> checkWritable(const KitchenStore& store);
+
+}  // namespace nettare

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "db/kitchen/kitchen_store.h"
+
+namespace nettare {
+
+// Food versions: see Kitchen.
+
+[[nodiscard]] Result<std::optional<TableFood>> firstVersion(KitchenStore& store,
+                                                            const TableRow& row);
+[[nodiscard]] Result<void> copyFoodsIn(KitchenStore& store, const std::vector<TableFood>& foods);
+
+/// Adds what is not there yet, inside a transaction; answers the versions, each once.
+[[nodiscard]] std::vector<std::string> addVersions(KitchenStore& store,
+                                                   const std::vector<TableFood>& foods);
+
+/// A stored version. Fails: KitchenDamaged.
+[[nodiscard]] Result<TableFood> versionFrom(const KitchenStore& store, const std::string& text);
+
+}  // namespace nettare

@@ -1,0 +1,114 @@
+#include "db/kitchen/store_opening.h"
+
+#include <utility>
+
+#include "db/kitchen/connection.h"
+#include "db/kitchen/copy_database.h"
+#include "db/kitchen/kitchen_format.h"
+#include "db/kitchen/migrations.h"
+#include "db/kitchen/place.h"
+#include "db/kitchen/store_search.h"
+#include "db/kitchen/uuid.h"
+#include "db/open_read_only.h"
+
+namespace nettare {
+
+namespace {
+
+Error ofFormat(ErrorCode code, const std::string& path, int format) {
+    return errorIn(path, code)
+        .with("found", std::to_string(format))
+        .with("known", std::to_string(kitchenFormat()));
+}
+
+/// Looks at the header alone; a foreign file is neither locked nor written.
+Result<void> checkIdentity(const std::string& path, const KitchenPlace& place) {
+    SQLite::Database database = openReadOnly(place.file);
+    if (database.execAndGet("PRAGMA application_id").getInt() != kKitchenApplicationId)
+        return fail(errorIn(path, ErrorCode::NotAKitchen));
+    const int format = formatOf(database);
+    if (format < 1) return fail(errorIn(path, ErrorCode::NotAKitchen));
+    if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
+    return {};
+}
+
+OpenedStore openToWrite(const std::string& path, const KitchenPlace& place, Hold hold) {
+    auto store = std::make_unique<KitchenStore>(path, connectToWrite(place.file));
+    store->hold = std::move(hold);
+    const int format = formatOf(store->database);
+    if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
+    const auto current =
+        bringUpToDate(store->database, place.file, kitchenSchema(), [&] { fillSearch(*store); });
+    if (!current) {
+        Error error = current.error();
+        if (error.file == place.file) error.file = path;
+        return fail(error);
+    }
+    return store;
+}
+
+OpenedStore openToRead(const std::string& path, const KitchenPlace& place, KitchenAccess access,
+                       std::string heldBy) {
+    auto database = connectToRead(path, place);
+    if (!database) return fail(database.error());
+    auto store = std::make_unique<KitchenStore>(path, std::move(*database));
+    store->access = access;
+    store->writable = false;
+    store->heldBy = std::move(heldBy);
+    const int format = formatOf(store->database);
+    if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
+    if (format < kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenOlder, path, format));
+    return store;
+}
+
+void makeKitchen(SQLite::Database& database, const std::string& at) {
+    database.exec("PRAGMA application_id = " + std::to_string(kKitchenApplicationId));
+    SQLite::Statement row{database, "INSERT INTO kitchen VALUES (1, ?, ?)"};
+    row.bind(1, newUuid());
+    row.bind(2, at);
+    row.exec();
+}
+
+}  // namespace
+
+OpenedStore openStore(const std::string& path, KitchenAccess access) {
+    const auto place = placeOf(path);
+    if (!place) return fail(place.error());
+    if (const auto known = checkIdentity(path, *place); !known) return fail(known.error());
+    if (access == KitchenAccess::Read || !place->writable)
+        return openToRead(path, *place, access, {});
+    HoldAttempt attempt = takeHold(place->file);
+    if (attempt.hold) return openToWrite(path, *place, std::move(*attempt.hold));
+    return openToRead(path, *place, access, std::move(attempt.heldBy));
+}
+
+Result<void> createStore(const std::string& path, const std::string& at) {
+    if (placeOf(path) || isFile(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    const std::string partial = partialName(path);
+    removeDatabase(partial);
+    try {
+        SQLite::Database database{partial, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        const auto made =
+            migrate(database, path, kitchenSchema(), [&] { makeKitchen(database, at); });
+        if (!made) removeDatabase(partial);
+        if (!made) return made;
+    } catch (const SQLite::Exception& cause) {
+        removeDatabase(partial);
+        if (cause.getErrorCode() == SQLITE_CANTOPEN)
+            return fail(errorIn(path, ErrorCode::KitchenNotWritable));
+        throw;
+    }
+    return putInPlace(partial, path);
+}
+
+OpenedStore storeInMemory(const std::string& at) {
+    auto store = std::make_unique<KitchenStore>(
+        "", SQLite::Database{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE});
+    prepareConnection(store->database);
+    const auto made =
+        migrate(store->database, "", kitchenSchema(), [&] { makeKitchen(store->database, at); });
+    if (!made) return fail(made.error());
+    return store;
+}
+
+}  // namespace nettare

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "db/kitchen/kitchen_store.h"
+
+namespace nettare {
+
+// The parts of a check; each adds what it finds.
+
+/// The ledger's entries against their hashes and their order; the first bad one is named.
+void checkLedger(KitchenStore& store, KitchenCheck& check);
+
+/// Revisions against their hashes and against what the ledger says of their indications.
+void checkRevisions(KitchenStore& store, KitchenCheck& check);
+
+/// Food versions against their hashes.
+void checkFoods(KitchenStore& store, KitchenCheck& check);
+
+/// Drafts: that their edits apply, and that the shelf tells of the document that comes of it.
+void checkDrafts(KitchenStore& store, KitchenCheck& check);
+
+}  // namespace nettare

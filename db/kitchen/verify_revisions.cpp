@@ -1,0 +1,75 @@
+#include "core/support/sha256.h"
+#include "db/kitchen/stored_json.h"
+#include "db/kitchen/verify_parts.h"
+
+namespace nettare {
+
+namespace {
+
+struct RevisionName {
+    std::string recipe;
+    std::int64_t number;
+};
+
+Error faultIn(const KitchenStore& store, const RevisionName& name, ErrorCode code) {
+    return store.error(code)
+        .with("recipe", name.recipe)
+        .with("revision", std::to_string(name.number));
+}
+
+const Json* entryCalled(const Json::Array& entries, const std::string& id) {
+    for (const Json& entry : entries)
+        if (textIn(entry, "id") == id) return &entry;
+    return nullptr;
+}
+
+/// An indication of a document beside a ledger entry: what the scale showed, and of what kind.
+bool agrees(const Json& document, const Json& indication, const Json& entry) {
+    const Json* scale = entryCalled(entriesIn(document, "scales"), textIn(indication, "scale"));
+    return scale != nullptr && textIn(indication, "shown") == textIn(entry, "shown") &&
+           textIn(*scale, "unit") == textIn(entry, "unit") &&
+           textIn(*scale, "readability") == textIn(entry, "readability") &&
+           textIn(indication, "state") == textIn(entry, "state");
+}
+
+/// True where the ledger does not know the indication, or one of its entries says the same.
+bool isAsWeighed(KitchenStore& store, const RevisionName& name, const Json& document,
+                 const Json& indication) {
+    Query row = store.query("SELECT entry FROM ledger WHERE recipe = ? AND indication = ?");
+    row.with(name.recipe).with(textIn(indication, "id"));
+    bool known = false;
+    while (row.next()) {
+        const auto entry = parseJson(row.text(0));
+        if (entry && agrees(document, indication, *entry)) return true;
+        known = true;
+    }
+    return !known;
+}
+
+void checkIndications(KitchenStore& store, const RevisionName& name, const Json& document,
+                      KitchenCheck& check) {
+    for (const Json& indication : entriesIn(document, "indications"))
+        if (!isAsWeighed(store, name, document, indication))
+            check.faults.push_back(faultIn(store, name, ErrorCode::RevisionNotAsWeighed)
+                                       .with("indication", textIn(indication, "id")));
+}
+
+}  // namespace
+
+void checkRevisions(KitchenStore& store, KitchenCheck& check) {
+    Query row = store.query(
+        "SELECT recipe, number, document_hash, document, figures FROM revision "
+        "ORDER BY recipe, number");
+    while (row.next()) {
+        ++check.revisions;
+        const RevisionName name{row.text(0), row.number(1)};
+        const std::string text = row.text(3);
+        const auto document = parseJson(text);
+        if (sha256(text) != row.text(2) || !document || !parseJson(row.text(4)))
+            check.faults.push_back(faultIn(store, name, ErrorCode::RevisionChanged));
+        else
+            checkIndications(store, name, *document, check);
+    }
+}
+
+}  // namespace nettare
