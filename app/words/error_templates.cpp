@@ -193,6 +193,9 @@ std::string_view ofTheShape(ErrorCode code) {
 
 std::string_view ofTheDraft(ErrorCode code) {
     switch (code) {
+        case LastLine:
+            return "this is the only ingredient line, and a recipe needs one; change it, or add "
+                   "another first.";
         case EditDoesNotFit:
             return "an edit does not fit, the draft has something else here; nothing was changed, "
                    "undo later edits first or bring back a revision.";

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/food/piece_word.h"
 #include "core/food/volume_measure.h"
 #include "core/nutrition/label_source.h"
 #include "core/nutrition/line_context.h"
@@ -110,9 +111,9 @@ bool isTableUnit(const Unit& unit) {
 std::vector<std::size_t> tableMeasures(const LineContext& context) {
     const Unit* unit = context.line.unit;
     if (unit != nullptr && !isTableUnit(*unit)) return {};
-    const std::string_view wanted = unit != nullptr ? unit->symbol : context.line.piece;
     return fitting(context, measuresWhere(context.food, [&](const auto& measure) {
-                       return measure.unit == wanted;
+                       return unit != nullptr ? measure.unit == unit->symbol
+                                              : samePiece(measure.unit, context.line.piece);
                    }));
 }
 
@@ -130,7 +131,7 @@ std::optional<OpenWay> labelWay(const LineContext& context) {
     if (asked != nullptr && own != nullptr && asked->kind == UnitKind::Volume &&
         own->kind == UnitKind::Volume)
         measuresPerUnit = asked->factor.value() / own->factor.value();
-    else if (asked != nullptr || context.line.piece != label.householdUnit)
+    else if (asked != nullptr || !samePiece(context.line.piece, label.householdUnit))
         return std::nullopt;
     const double servings = measuresPerUnit / label.householdAmount.middle();
     OpenWay way;

@@ -1,3 +1,4 @@
+#include "core/food/piece_word.h"
 #include "core/recipe/dossier_builder.h"
 #include "core/support/json.h"
 
@@ -13,7 +14,7 @@ void DossierBuilder::bindSeries(Scope& scope, const LineEntry& entry, Line& line
         if (failure_) return;
         const SeriesData& series = dossier_.series[index];
         const bool matches =
-            series.kind == SeriesKind::PerPiece     ? entry.piece.value_or("") == series.of
+            series.kind == SeriesKind::PerPiece     ? samePiece(entry.piece.value_or(""), series.of)
             : series.kind == SeriesKind::PerMeasure ? entry.unit.value_or("") == series.of
                                                     : false;
         if (!matches)

@@ -86,6 +86,7 @@ enum class ErrorCode {
     PanelNeedsCookedWeight,
     NothingPrintsSo,  ///< no unrounded value gives all printed ones
     // drafts
+    LastLine,        ///< a recipe has at least one
     EditDoesNotFit,  ///< a place, an index or what should stand there is another in this draft
     // kitchens
     KitchenMissing,

@@ -12,6 +12,12 @@ TEST_CASE("a damaged ledger entry is told by what is wrong with it", "[words]") 
           "/previous: “abc” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.");
 }
 
+TEST_CASE("the last line says why it stays", "[words]") {
+    CHECK(errorSentence(Error{ErrorCode::LastLine}.at("/lines/0")) ==
+          "/lines/0: this is the only ingredient line, and a recipe needs one; change it, or add "
+          "another first.");
+}
+
 TEST_CASE("an edit that does not fit says that nothing was changed", "[words]") {
     CHECK(errorSentence(Error{ErrorCode::EditDoesNotFit}.at("/lines/oil/amount")) ==
           "/lines/oil/amount: an edit does not fit, the draft has something else here; nothing was "

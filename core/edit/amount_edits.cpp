@@ -1,0 +1,64 @@
+#include "core/edit/line_amount.h"
+#include "core/edit/line_parts.h"
+#include "core/food/piece_word.h"
+#include "core/quantity/amount.h"
+#include "core/recipe/read_recipe.h"
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+/// The line's unit or piece word is another one after the edit.
+bool isOther(const Json& line, const LineAmount& typed) {
+    if (typed.unit) return textAt(line, "unit") != *typed.unit;
+    if (typed.piece)
+        return line.find("unit") != nullptr || !samePiece(textAt(line, "piece"), *typed.piece);
+    return false;
+}
+
+std::optional<Json> textOrNothing(const std::optional<std::string>& text) {
+    return text ? std::optional{Json{*text}} : std::nullopt;
+}
+
+/// A weighed line remembers the amount that was weighed, once, and forgets it when that amount is
+/// back.
+void keepWeighedAmount(const Json& line, const std::string& amount, EditDraft& draft) {
+    if (line.find("weighed") == nullptr) return;
+    const std::string place = linePlace(textAt(line, "id"), "weighed_for");
+    if (line.find("weighed_for") != nullptr) {
+        if (textAt(line, "weighed_for") == amount) draft.set(place, std::nullopt);
+        return;
+    }
+    const std::string_view before = textAt(line, "amount");
+    if (before != amount && readAmount(before)) draft.set(place, Json{before});
+}
+
+}  // namespace
+
+Result<LineEdit> setLineAmount(const Json& document, std::string_view line,
+                               std::string_view typed) {
+    const auto found = entryNamed(document, "lines", line);
+    if (!found) return fail(found.error());
+    const LineAmount read = readLineAmount(typed, textAt(**found, "piece"));
+    const std::string place = linePlace(line, "amount");
+    auto amount = typedText(place, read.amount, kAmountLength);
+    if (!amount) return fail(amount.error());
+    if (read.piece)
+        if (auto word = typedText(linePlace(line, "piece"), *read.piece, kNameLength); !word)
+            return fail(word.error());
+    EditDraft draft{document, EditKind::Amount, nameOfLine(document, **found)};
+    draft.set(place, *amount);
+    LineEdit result{{}, std::string{line}, {}};
+    if (isOther(**found, read)) {
+        draft.set(linePlace(line, "unit"), textOrNothing(read.unit));
+        draft.set(linePlace(line, "piece"), textOrNothing(read.piece));
+        result.unbound = unbind(**found, draft);
+    } else {
+        keepWeighedAmount(**found, *amount->text(), draft);
+    }
+    result.edit = draft.take();
+    return result;
+}
+
+}  // namespace nettare

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/edit/edit_draft.h"
+#include "core/edit/line_edits.h"
+
+namespace nettare {
+
+// What the edits of lines share.
+
+/// The place of a line, or of a member of it.
+[[nodiscard]] std::string linePlace(std::string_view line, std::string_view member = {});
+
+/// Takes away the members that say how many grams the line is; answers which were there.
+[[nodiscard]] std::vector<std::string> unbind(const Json& line, EditDraft& draft);
+
+/// The id of the choice's food, which is added where the document does not have it. Fails:
+/// UnknownReference.
+[[nodiscard]] Result<std::string> foodFor(const Json& document, const FoodChoice& choice,
+                                          EditDraft& draft);
+
+/// Takes a food away where nothing but the line uses it.
+void dropFoodOf(const Json& document, const Json& line, EditDraft& draft);
+
+}  // namespace nettare

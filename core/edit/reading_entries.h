@@ -1,0 +1,14 @@
+#pragma once
+
+#include "core/edit/edit_draft.h"
+#include "core/edit/weighing_edits.h"
+
+namespace nettare {
+
+/// Adds scales, vessels, indications and the reading itself, where they are not there. Answers
+/// what is wrong: UnknownReference, DuplicateId.
+[[nodiscard]] std::optional<Error> addReadingEntries(const Json& document,
+                                                     const RecordedReading& recorded,
+                                                     EditDraft& draft);
+
+}  // namespace nettare

@@ -1,0 +1,59 @@
+#include "core/edit/step_edits.h"
+
+#include "core/edit/edit_draft.h"
+#include "core/recipe/read_recipe.h"
+
+namespace nettare {
+
+namespace {
+
+const std::string kSteps = "/steps";
+
+/// Steps are called by their number, as the cook counts.
+std::string stepName(std::size_t index) {
+    return "step " + std::to_string(index + 1);
+}
+
+std::optional<Error> missingStep(const Json& document, std::size_t index) {
+    if (index < itemsOf(document, "steps").size()) return std::nullopt;
+    return Error{ErrorCode::EditDoesNotFit}.at(pointerTo(kSteps, index));
+}
+
+}  // namespace
+
+Result<Edit> addStep(const Json& document, std::size_t at, std::string_view typed) {
+    if (at > itemsOf(document, "steps").size())
+        return fail(Error{ErrorCode::EditDoesNotFit}.at(pointerTo(kSteps, at)));
+    Json step = Json::object();
+    step.set("text", Json{typed});
+    EditDraft draft{document, EditKind::AddStep, stepName(at)};
+    draft.insert(kSteps, at, std::move(step));
+    return draft.takeChecked();
+}
+
+Result<Edit> changeStep(const Json& document, std::size_t at, std::string_view typed) {
+    if (auto error = missingStep(document, at)) return fail(std::move(*error));
+    const std::string place = pointerTo(kSteps, at) + "/text";
+    auto text = typedText(place, typed, kProseLength);
+    if (!text) return fail(text.error());
+    EditDraft draft{document, EditKind::ChangeStep, stepName(at)};
+    draft.set(place, std::move(*text));
+    return draft.take();
+}
+
+Result<Edit> removeStep(const Json& document, std::size_t at) {
+    if (auto error = missingStep(document, at)) return fail(std::move(*error));
+    EditDraft draft{document, EditKind::RemoveStep, stepName(at)};
+    draft.remove(kSteps, at);
+    return draft.take();
+}
+
+Result<Edit> moveStep(const Json& document, std::size_t from, std::size_t to) {
+    if (auto error = missingStep(document, from)) return fail(std::move(*error));
+    if (auto error = missingStep(document, to)) return fail(std::move(*error));
+    EditDraft draft{document, EditKind::MoveStep, stepName(from)};
+    draft.move(kSteps, from, to);
+    return draft.take();
+}
+
+}  // namespace nettare

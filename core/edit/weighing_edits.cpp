@@ -1,0 +1,138 @@
+#include "core/edit/weighing_edits.h"
+
+#include "core/edit/line_parts.h"
+#include "core/edit/place.h"
+#include "core/edit/reading_entries.h"
+#include "core/recipe/words.h"
+
+namespace nettare {
+
+namespace {
+
+/// Binds a reading to what was weighed. Each answers what is wrong.
+class Binding {
+public:
+    Binding(const Json& document, const std::string& reading, EditDraft& draft)
+        : document_{document}, reading_{reading}, draft_{draft} {}
+
+    std::optional<Error> operator()(const ForLine& purpose) {
+        const auto line = entryNamed(document_, "lines", purpose.line);
+        if (!line) return line.error();
+        draft_.append(linePlace(purpose.line, "weighed"), Json{reading_});
+        if (textAt(**line, "way") != nameOf(Way::Weighed))
+            draft_.set(linePlace(purpose.line, "way"), std::nullopt);
+        return std::nullopt;
+    }
+
+    std::optional<Error> operator()(const ForSeries& purpose) {
+        const auto line = entryNamed(document_, "lines", purpose.line);
+        if (!line) return line.error();
+        const Json* bound = (*line)->find("series");
+        std::string series = purpose.series;
+        if (series.empty() && bound != nullptr) series = textAt(*bound, "id");
+        if (series.empty()) {
+            series = begin(**line, purpose.name);
+        } else {
+            const auto known = entryNamed(document_, "series", series);
+            if (!known) return known.error();
+            draft_.append(pointerTo("/series", series) + "/readings", Json{reading_});
+        }
+        Json binding = Json::object();
+        binding.set("id", Json{series}).set("use", Json{wordFor(purpose.use, kUseWords)});
+        // A line that has this series already keeps the use it said.
+        if (bound == nullptr || textAt(*bound, "id") != series)
+            draft_.set(linePlace(purpose.line, "series"), std::move(binding));
+        if (textAt(**line, "way") != nameOf(Way::Series))
+            draft_.set(linePlace(purpose.line, "way"), std::nullopt);
+        return std::nullopt;
+    }
+
+    std::optional<Error> operator()(const ForCooked&) {
+        if (document_.find("cooked") != nullptr) {
+            draft_.append("/cooked/readings", Json{reading_});
+            return std::nullopt;
+        }
+        Json cooked = Json::object();
+        draft_.set("/cooked", cooked.set("readings", onlyThis()));
+        return std::nullopt;
+    }
+
+    std::optional<Error> operator()(const ForNotEaten&) {
+        if (document_.find("cooked") == nullptr)
+            return Error{ErrorCode::CookedWeightMissing}.at("/cooked");
+        draft_.append("/cooked/not_eaten", Json{reading_});
+        return std::nullopt;
+    }
+
+    std::optional<Error> operator()(const ForLeftOver& purpose) {
+        for (const std::string& line : purpose.lines)
+            if (const auto known = entryNamed(document_, "lines", line); !known)
+                return known.error();
+        Json residue = makeUp(purpose.lines);
+        const Json::Array& residues = itemsOf(document_, "residues");
+        for (std::size_t i = 0; i < residues.size(); ++i) {
+            Json same = residues[i];
+            same.remove("readings");
+            if (same != residue) continue;
+            draft_.append(pointerTo("/residues", i) + "/readings", Json{reading_});
+            return std::nullopt;
+        }
+        draft_.append("/residues", residue.set("readings", onlyThis()));
+        return std::nullopt;
+    }
+
+private:
+    Json onlyThis() const {
+        Json list = Json::array();
+        list.append(Json{reading_});
+        return list;
+    }
+
+    /// A series of what the line counts, with this reading.
+    std::string begin(const Json& line, const std::string& name) {
+        const bool piece = line.find("piece") != nullptr;
+        const std::string_view counted = textAt(line, piece ? "piece" : "unit");
+        const std::string called = name.empty() ? std::string{nameOfLine(document_, line)} : name;
+        std::string id = freshId(document_, "series", called);
+        Json series = Json::object();
+        series.set("id", Json{id}).set("name", Json{called}).set("of", Json{counted});
+        series.set("kind", Json{wordFor(piece ? SeriesKind::PerPiece : SeriesKind::PerMeasure,
+                                        kSeriesWords)});
+        draft_.append("/series", series.set("readings", onlyThis()));
+        return id;
+    }
+
+    static Json makeUp(const std::vector<std::string>& lines) {
+        Json residue = Json::object();
+        if (lines.empty()) return residue.set("unknown", Json{true});
+        if (lines.size() == 1) return residue.set("line", Json{lines.front()});
+        Json mixture = Json::array();
+        for (const std::string& line : lines) mixture.append(Json{line});
+        return residue.set("mixture", std::move(mixture));
+    }
+
+    const Json& document_;
+    const std::string& reading_;
+    EditDraft& draft_;
+};
+
+/// What the cook calls that which was weighed.
+std::string_view subjectOf(const Json& document, const ReadingPurpose& purpose) {
+    std::string_view id;
+    if (const auto* line = std::get_if<ForLine>(&purpose)) id = line->line;
+    if (const auto* series = std::get_if<ForSeries>(&purpose)) id = series->line;
+    const auto line = entryNamed(document, "lines", id);
+    return line ? nameOfLine(document, **line) : textAt(document, "title");
+}
+
+}  // namespace
+
+Result<Edit> recordReading(const Json& document, const RecordedReading& recorded) {
+    EditDraft draft{document, EditKind::Reading, subjectOf(document, recorded.purpose)};
+    if (auto error = addReadingEntries(document, recorded, draft)) return fail(std::move(*error));
+    Binding binding{document, recorded.gross.id, draft};
+    if (auto error = std::visit(binding, recorded.purpose)) return fail(std::move(*error));
+    return draft.takeChecked();
+}
+
+}  // namespace nettare

@@ -1,0 +1,193 @@
+#include <catch2/catch.hpp>
+#include <functional>
+#include <random>
+
+#include "core/edit/heading_edits.h"
+#include "core/edit/line_edits.h"
+#include "core/edit/step_edits.h"
+#include "core/edit/weighing_edits.h"
+#include "core/recipe/read_recipe.h"
+#include "random_changes.h"
+
+using namespace nettare;
+
+namespace {
+
+/// A cook who changes anything at any time, and mistypes now and then.
+class RandomCook {
+public:
+    explicit RandomCook(std::mt19937::result_type seed) : random_{seed} {}
+
+    /// What the cook tried; some of it is refused.
+    Result<Edit> next(const Json& document) {
+        switch (below(6)) {
+            case 0:
+                return heading(document);
+            case 1:
+                return step(document);
+            case 2:
+                return reading(document);
+            case 3:
+                return unbindReading(document, anyId(document, "readings"));
+            default:
+                return editOf(line(document));
+        }
+    }
+
+private:
+    std::size_t below(std::size_t limit) { return random_() % limit; }
+
+    static Result<Edit> editOf(const Result<LineEdit>& made) {
+        if (!made) return fail(made.error());
+        return made->edit;
+    }
+
+    std::string anyText() {
+        static const std::vector<std::string> kTexts{
+            "",           "2",      "3 tbsp", "2 bulbs", "400 g",  "½",    "a pinch",
+            "1 1/2 cups", "0.25",   "2-3",    "12",      "tea\tx", "150",  "stir",
+            "5 prawns",   "fennel", "0",      "-1",      "4 cl",   "1,5 l"};
+        return kTexts[below(kTexts.size())];
+    }
+
+    std::string anyId(const Json& document, const char* list) {
+        const Json* entries = document.find(list);
+        if (entries == nullptr || entries->items()->empty() || below(12) == 0) return "nobody";
+        const auto& entry = (*entries->items())[below(entries->items()->size())];
+        return *entry.find("id")->text();
+    }
+
+    FoodChoice anyFood(const Json& document) {
+        if (below(3) == 0) return {anyId(document, "foods"), {}, ""};
+        const std::string number = std::to_string(11000 + below(6));
+        return {"", {"usda-sr", "28", number}, "food " + number};
+    }
+
+    Result<Edit> heading(const Json& document) {
+        const auto component = static_cast<Component>(below(kComponentCount));
+        switch (below(8)) {
+            case 0:
+                return setTitle(document, anyText());
+            case 1:
+                return setNote(document, anyText());
+            case 2:
+                return setYield(document, anyText());
+            case 3:
+                return setPiecesWord(document, anyText());
+            case 4:
+                return setPortionPieces(document, anyText());
+            case 5:
+                return setPortionGrams(document, anyText());
+            case 6:
+                return setTarget(document, component, static_cast<Basis>(below(4)),
+                                 static_cast<TargetEnd>(below(2)), anyText());
+            default:
+                return setAssumption(document, static_cast<Assumption>(below(4)), anyText());
+        }
+    }
+
+    Result<Edit> step(const Json& document) {
+        switch (below(4)) {
+            case 0:
+                return addStep(document, below(4), anyText());
+            case 1:
+                return changeStep(document, below(4), anyText());
+            case 2:
+                return removeStep(document, below(4));
+            default:
+                return moveStep(document, below(4), below(4));
+        }
+    }
+
+    Result<LineEdit> line(const Json& document) {
+        const std::string id = anyId(document, "lines");
+        switch (below(7)) {
+            case 0:
+                return setLineFood(document, id, anyFood(document));
+            case 1:
+                return setPreparation(document, id, anyText());
+            case 2:
+                return setWay(document, id, static_cast<Way>(below(6)));
+            case 3:
+                return addLine(document, below(4), anyText(), anyFood(document), anyText());
+            case 4:
+                return removeLine(document, id);
+            case 5:
+                return moveLine(document, id, below(6));
+            default:
+                return setLineAmount(document, id, anyText());
+        }
+    }
+
+    ReadingPurpose anyPurpose(const Json& document) {
+        const std::string id = anyId(document, "lines");
+        switch (below(6)) {
+            case 0:
+                return ForSeries{id, below(2) == 0 ? "" : anyId(document, "series"), "Mine"};
+            case 1:
+                return ForCooked{};
+            case 2:
+                return ForNotEaten{};
+            case 3:
+                return ForLeftOver{{id}};
+            default:
+                return ForLine{id};
+        }
+    }
+
+    Result<Edit> reading(const Json& document) {
+        RecordedReading recorded;
+        const std::string number = std::to_string(++count_);
+        recorded.gross = {"gross-" + number, "scale-" + std::to_string(below(3)), Decimal{4321, -1},
+                          WeighedState::EdiblePortion, ""};
+        for (int i = 0; i < 2; ++i) {
+            const std::string id = "scale-" + std::to_string(i);
+            recorded.scales.push_back({id, id, "g", Decimal{1, -1}, {}});
+        }
+        if (below(2) == 0)
+            recorded.tare = anyId(document, "vessels");
+        else
+            recorded.tare = RecordedIndication{"tare-" + std::to_string(below(9)), "scale-0",
+                                               Decimal{12, 0}, WeighedState::Empty, ""};
+        recorded.pieces = static_cast<int>(below(4));
+        recorded.purpose = anyPurpose(document);
+        return recordReading(document, recorded);
+    }
+
+    std::mt19937 random_;
+    int count_ = 0;
+};
+
+}  // namespace
+
+TEST_CASE("whatever a cook does, the draft stays a recipe and every step can be undone", "[edit]") {
+    std::mt19937::result_type seed = 2026;
+    for (const Json& start : demoDocuments()) {
+        RandomCook cook{++seed};
+        Json document = start;
+        std::vector<Edit> done;
+        std::vector<std::string> texts;
+        int refused = 0;
+        while (done.size() < 500) {
+            const auto edit = cook.next(document);
+            if (!edit) {
+                ++refused;
+                continue;
+            }
+            texts.push_back(writeJson(document));
+            REQUIRE_FALSE(apply(*edit, document));
+            REQUIRE(readRecipe(document));
+            CHECK(*readEdit(*parseJson(writeJson(editJson(*edit)))) == *edit);
+            done.push_back(*edit);
+        }
+        CHECK(refused > 50);
+        const std::string end = writeJson(document);
+        for (std::size_t i = done.size(); i-- > 0;) {
+            REQUIRE_FALSE(apply(inverseOf(done[i]), document));
+            REQUIRE(writeJson(document) == texts[i]);
+        }
+        CHECK(document == start);
+        for (const Edit& edit : done) REQUIRE_FALSE(apply(edit, document));
+        CHECK(writeJson(document) == end);
+    }
+}
