@@ -44,13 +44,17 @@ bool exists(const std::string& path) {
 /// The copy is synced page by page by its own SQLite, before it is closed.
 void copyTo(SQLite::Database& source, const std::string& partial) {
     SQLite::Database copy{partial, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+    copyContent(source, copy);
+}
+
+}  // namespace
+
+void copyContent(SQLite::Database& source, SQLite::Database& copy) {
     SQLite::Backup backup{copy, source};
     // Busy is the one answer that is no exception.
     if (const int answer = backup.executeStep(-1); answer != SQLITE_DONE)
         throw SQLite::Exception{"the copy was kept waiting", answer};
 }
-
-}  // namespace
 
 std::string partialName(const std::string& path) {
     return path + ".partial-" + std::to_string(::getpid());

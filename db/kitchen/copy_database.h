@@ -10,6 +10,9 @@ class Database;
 
 namespace nettare {
 
+/// Copies the whole content in place of another's. Throws SQLite::Exception.
+void copyContent(SQLite::Database& source, SQLite::Database& copy);
+
 /// Copies the whole content into a new file: written beside its name, synced, then renamed, so that
 /// it is there whole or not at all. Throws SQLite::Exception. Fails: KitchenExists,
 /// KitchenNotWritable (with the new file's path).

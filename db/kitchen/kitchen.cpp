@@ -35,6 +35,12 @@ Result<Kitchen> Kitchen::inMemory(const std::string& at) {
     return Kitchen{std::move(*store)};
 }
 
+Result<Kitchen> Kitchen::openCopy(const std::string& path) {
+    auto store = inKitchen(path, [&] { return copyInMemory(path); });
+    if (!store) return fail(store.error());
+    return Kitchen{std::move(*store)};
+}
+
 const std::string& Kitchen::path() const {
     return store_->path;
 }
@@ -43,6 +49,10 @@ bool Kitchen::writable() const {
 }
 const std::string& Kitchen::heldBy() const {
     return store_->heldBy;
+}
+
+Result<void> Kitchen::together(const std::function<Result<void>()>& changes) {
+    return inKitchen(path(), [&] { return changeTogether(*store_, changes); });
 }
 
 Result<std::vector<ShelvedRecipe>> Kitchen::recipes() const {

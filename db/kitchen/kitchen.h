@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -110,6 +111,10 @@ public:
     /// A kitchen that lives in memory: the sample before it is kept.
     [[nodiscard]] static Result<Kitchen> inMemory(const std::string& at);
 
+    /// A kitchen in memory with the content of a file, which is only read. Fails as open() does;
+    /// an older format is refused.
+    [[nodiscard]] static Result<Kitchen> openCopy(const std::string& path);
+
     Kitchen(Kitchen&&) noexcept;
     Kitchen& operator=(Kitchen&&) noexcept;
     ~Kitchen();
@@ -119,6 +124,10 @@ public:
     /// Where it is not writable though asked for: "anna on counter-pc, process 1234"; empty where
     /// the folder or file does not allow writing.
     [[nodiscard]] const std::string& heldBy() const;
+
+    /// Runs `changes`, whose calls of this kitchen become one transaction: all of it lasts, or
+    /// nothing where it fails.
+    [[nodiscard]] Result<void> together(const std::function<Result<void>()>& changes);
 
     // Recipes
     /// All recipes, by title.

@@ -2,6 +2,22 @@
 
 namespace nettare {
 
+namespace {
+
+/// Marks a store as long as it lives.
+class TogetherWhile {
+public:
+    explicit TogetherWhile(KitchenStore& store) : store_{store} { store_.together = true; }
+    ~TogetherWhile() { store_.together = false; }
+    TogetherWhile(const TogetherWhile&) = delete;
+    TogetherWhile& operator=(const TogetherWhile&) = delete;
+
+private:
+    KitchenStore& store_;
+};
+
+}  // namespace
+
 Result<void> checkWritable(const KitchenStore& store) {
     if (store.writable) return {};
     if (!store.heldBy.empty()) {
@@ -12,6 +28,19 @@ Result<void> checkWritable(const KitchenStore& store) {
     const bool wasAsked = store.access == KitchenAccess::Write;
     return fail(
         store.error(wasAsked ? ErrorCode::KitchenNotWritable : ErrorCode::KitchenOpenToRead));
+}
+
+Result<void> changeTogether(KitchenStore& store, const std::function<Result<void>()>& changes) {
+    if (store.together) return changes();
+    if (const auto open = checkWritable(store); !open) return open;
+    WriteTransaction transaction{store};
+    const TogetherWhile together{store};
+    auto changed = changes();
+    if (changed)
+        transaction.commit();
+    else
+        store.lastDraft.reset();  // it may tell of what is taken back now
+    return changed;
 }
 
 }  // namespace nettare

@@ -1,9 +1,11 @@
 #pragma once
 
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Savepoint.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -33,7 +35,8 @@ struct KitchenStore {
     bool writable = true;
     std::string heldBy;
     std::map<const char*, SQLite::Statement> statements;  ///< by the address of their literal
-    std::optional<DraftState> lastDraft;                  ///< the one that was journalled last
+    bool together = false;                ///< changes are parts of one transaction that is open
+    std::optional<DraftState> lastDraft;  ///< the one that was journalled last
 
     KitchenStore(std::string at, SQLite::Database opened)
         : path{std::move(at)}, database{std::move(opened)} {}
@@ -49,17 +52,31 @@ struct KitchenStore {
     [[nodiscard]] Error error(ErrorCode code) const { return errorIn(path, code); }
 };
 
-/// A transaction that is sure to write from its first statement on; left without commit(), it is
-/// rolled back.
+/// A transaction that is sure to write from its first statement on, or a part of the one that is
+/// open; left without commit(), it is rolled back.
 class WriteTransaction {
 public:
-    explicit WriteTransaction(KitchenStore& store)
-        : transaction_{store.database, SQLite::TransactionBehavior::IMMEDIATE} {}
-    void commit() { transaction_.commit(); }
+    explicit WriteTransaction(KitchenStore& store) {
+        if (store.together)
+            part_.emplace(store.database, "part");
+        else
+            whole_.emplace(store.database, SQLite::TransactionBehavior::IMMEDIATE);
+    }
+    void commit() {
+        if (part_)
+            part_->release();
+        else
+            whole_->commit();
+    }
 
 private:
-    SQLite::Transaction transaction_;
+    std::optional<SQLite::Transaction> whole_;
+    std::optional<SQLite::Savepoint> part_;
 };
+
+/// See Kitchen::together().
+[[nodiscard]] Result<void> changeTogether(KitchenStore& store,
+                                          const std::function<Result<void>()>& changes);
 
 /// Why nothing can be changed, where nothing can. Fails: KitchenHeld, KitchenOpenToRead,
 /// KitchenNotWritable.

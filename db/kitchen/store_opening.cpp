@@ -69,6 +69,11 @@ void makeKitchen(SQLite::Database& database, const std::string& at) {
     row.exec();
 }
 
+std::unique_ptr<KitchenStore> emptyInMemory() {
+    return std::make_unique<KitchenStore>(
+        "", SQLite::Database{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE});
+}
+
 }  // namespace
 
 OpenedStore openStore(const std::string& path, KitchenAccess access) {
@@ -102,12 +107,20 @@ Result<void> createStore(const std::string& path, const std::string& at) {
 }
 
 OpenedStore storeInMemory(const std::string& at) {
-    auto store = std::make_unique<KitchenStore>(
-        "", SQLite::Database{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE});
+    auto store = emptyInMemory();
     prepareConnection(store->database);
     const auto made =
         migrate(store->database, "", kitchenSchema(), [&] { makeKitchen(store->database, at); });
     if (!made) return fail(made.error());
+    return store;
+}
+
+OpenedStore copyInMemory(const std::string& path) {
+    const auto source = openStore(path, KitchenAccess::Read);
+    if (!source) return fail(source.error());
+    auto store = emptyInMemory();
+    copyContent((*source)->database, store->database);
+    prepareConnection(store->database);
     return store;
 }
 

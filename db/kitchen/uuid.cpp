@@ -2,14 +2,11 @@
 
 #include <sqlite3.h>
 
-#include <array>
 #include <string_view>
 
 namespace nettare {
 
-std::string newUuid() {
-    std::array<unsigned char, 16> bytes{};
-    sqlite3_randomness(static_cast<int>(bytes.size()), bytes.data());
+std::string uuidOf(UuidBytes bytes) {
     bytes[6] = static_cast<unsigned char>((bytes[6] & 0x0FU) | 0x40U);
     bytes[8] = static_cast<unsigned char>((bytes[8] & 0x3FU) | 0x80U);
     constexpr std::string_view kDigits = "0123456789abcdef";
@@ -20,6 +17,12 @@ std::string newUuid() {
         text += kDigits[bytes[i] & 0x0FU];
     }
     return text;
+}
+
+std::string newUuid() {
+    UuidBytes bytes{};
+    sqlite3_randomness(static_cast<int>(bytes.size()), bytes.data());
+    return uuidOf(bytes);
 }
 
 }  // namespace nettare
