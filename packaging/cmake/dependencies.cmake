@@ -14,6 +14,10 @@ find_package(SQLite3 REQUIRED)            # table files
 find_package(SQLiteCpp REQUIRED)          # RAII over SQLite; in db only
 find_package(CLI11 REQUIRED)              # the command line; in app/command_line/arguments.cpp only
 
+# libdtl (BSD) is one header: the shortest difference of two texts; in core/publish/word_script.cpp
+# only.
+find_path(NETTARE_DTL_DIR dtl/dtl.hpp REQUIRED)
+
 # Lato (Debian fonts-lato, OFL) is compiled into the program so that screen, PDF and tests agree.
 find_path(NETTARE_LATO_DIR Lato-Regular.ttf PATHS /usr/share/fonts/truetype/lato NO_DEFAULT_PATH
           REQUIRED)

@@ -66,6 +66,8 @@ std::vector<IncludeRule> rulesForAll() {
          "only core/nutrition/student_t.cpp knows Boost, so that quantiles come from one place"},
         {std::regex{"(?!core/support/sha256\\.cpp$).*"}, std::regex{"openssl/.*"},
          "only core/support/sha256.cpp knows OpenSSL, so that hashes come from one place"},
+        {std::regex{"(?!core/publish/word_script\\.cpp$).*"}, std::regex{"dtl/.*"},
+         "only core/publish/word_script.cpp knows dtl, so that differences are found in one place"},
         {std::regex{"(?!app/command_line/arguments\\.cpp$).*"}, std::regex{"CLI/.*"},
          "only app/command_line/arguments.cpp knows CLI11, so that the command line stands in one "
          "place"},

@@ -49,6 +49,8 @@ const PlantedViolation kPlanted[] = {
     {"db/knows_app.cpp:2 includes \"app/workbench.h\"",
      "db knows no app, so that a kitchen can be read by any program."},
     {"db/knows_arguments.cpp:2 includes <CLI/App.hpp>", "CLI11, so that the command line stands"},
+    {"db/knows_dtl.cpp:2 includes <dtl/dtl.hpp>",
+     "knows dtl, so that differences are found in one place."},
     {"db/knows_openssl.cpp:2 includes <openssl/sha.h>",
      "knows OpenSSL, so that hashes come from one place."},
     {"db/knows_qt.h:2 includes <QtCore/QByteArray>",

@@ -1,0 +1,2 @@
+// Planted: differences from a second place.
+#include <dtl/dtl.hpp>
