@@ -1,5 +1,6 @@
 #include "app/gui/support/gui.h"
 
+#include <QtTest/qtestspontaneevent.h>
 #include <QAccessible>
 #include <QApplication>
 #include <QTest>
@@ -36,7 +37,9 @@ void turnWheel(QWidget& widget, int notches) {
                       QPoint{},          QPoint{0, -kNotch * notches},
                       Qt::NoButton,      Qt::NoModifier,
                       Qt::NoScrollPhase, false};
-    QApplication::sendEvent(&widget, &event);
+    // As if it came from the window system; the program gives such a wheel the focus first.
+    QSpontaneKeyEvent::setSpontaneous(&event);
+    qApp->notify(&widget, &event);
 }
 
 bool waitUntil(const std::function<bool()>& condition) {
