@@ -1,17 +1,17 @@
 #include "app/theme/dress.h"
 
+#include "app/theme/enamel_style.h"
 #include "app/theme/style_sheet.h"
 #include "app/theme/type.h"
 
 #include <QApplication>
-#include <QStyle>
 
 namespace nettare {
 
 void dress(QApplication& application, Shade shade) {
     static constexpr auto kDressed = "nettare_dressed";
     if (!application.property(kDressed).toBool()) {
-        QApplication::setStyle(QStringLiteral("Fusion"));
+        QApplication::setStyle(new EnamelStyle);
         QApplication::setFont(typeFont(TypeSize::Body));
         application.setProperty(kDressed, true);
     }

@@ -42,22 +42,35 @@ QPushButton[quiet="true"]:disabled, QToolButton:disabled {
 }
 )";
 
+constexpr auto kSegmentRules = R"(
+QPushButton[segment="true"] { border-radius: 0; padding: 0 12px; }
+QPushButton[segment="true"][joined="true"]:!focus { border-left-width: 0; }
+QPushButton[segment="true"]:checked {
+  background: {cobalt}; color: {onCobalt}; border-color: {cobalt};
+}
+QPushButton[segment="true"]:focus { padding: 0 11px; border: {ring} solid {cobalt}; }
+QPushButton[segment="true"]:checked:focus { border: {ring} solid {ink}; }
+)";
+
+// No `color`: Qt 6.4 would make placeholders half transparent of it.
 constexpr auto kFieldRules = R"(
-QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
-  background: {raised}; color: {ink}; border: 1px solid {outline}; border-radius: {corner};
+QLineEdit, QPlainTextEdit, QTextEdit {
+  background: {raised}; border: 1px solid {outline}; border-radius: {corner};
   selection-background-color: {selection}; selection-color: {ink};
 }
-QLineEdit, QAbstractSpinBox { padding: 0 8px; min-height: {inner}; }
+QLineEdit { padding: 0 8px; min-height: {inner}; }
 QPlainTextEdit, QTextEdit { padding: 4px; }
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
-  border: {ring} solid {cobalt};
-}
-QLineEdit:focus, QAbstractSpinBox:focus { padding: 0 7px; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border: {ring} solid {cobalt}; }
+QLineEdit:focus { padding: 0 7px; }
 QPlainTextEdit:focus, QTextEdit:focus { padding: 3px; }
-QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled, QAbstractSpinBox:disabled {
-  background: {paper}; color: {outline}; border-color: {hairline};
+QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled {
+  background: {paper}; border-color: {hairline};
 }
 QLineEdit[refused="true"] { border: {ring} solid {error}; }
+QAbstractSpinBox { min-height: {spin}; }
+QComboBox QLineEdit, QAbstractSpinBox QLineEdit {
+  border: none; padding: 0; min-height: 0; background: transparent;
+}
 QTableView QLineEdit, QTreeView QLineEdit, QListView QLineEdit {
   border: {ring} solid {cobalt}; border-radius: 0; padding: 0 4px; min-height: 0;
 }
@@ -68,7 +81,11 @@ QTableView, QTreeView, QListView {
   background: {raised}; color: {ink}; border: none; outline: none;
   selection-background-color: {selection}; selection-color: {ink};
 }
-QHeaderView, QHeaderView::section { background: {raised}; color: {ink2}; border: none; }
+QHeaderView { background: {raised}; border: none; }
+QHeaderView::section {
+  background: {raised}; color: {ink2}; border: none; border-bottom: 1px solid {outline};
+  padding: 0 8px;
+}
 QTableCornerButton::section { background: {raised}; border: none; }
 QToolTip { background: {raised}; color: {ink}; border: 1px solid {outline}; padding: 4px; }
 QMenu { background: {raised}; color: {ink}; border: 1px solid {outline}; }
@@ -140,13 +157,15 @@ void putPixels(QString& sheet, const char* name, int px) {
 
 QString styleSheet(Shade shade) {
     QString sheet;
-    for (const char* rules : {kButtonRules, kFieldRules, kViewRules, kScrollRules, kOwnRules})
+    for (const char* rules :
+         {kButtonRules, kSegmentRules, kFieldRules, kViewRules, kScrollRules, kOwnRules})
         sheet += QLatin1String{rules};
     for (const NamedRole& each : kNamedRoles)
         put(sheet, each.name, colour(each.role, shade).name());
     putPixels(sheet, "corner", kCornerPx);
     putPixels(sheet, "ring", kFocusRingPx);
     putPixels(sheet, "rim", kRimPx);
+    putPixels(sheet, "spin", kControlHeightPx - 6);
     putPixels(sheet, "inner", kControlHeightPx - 2);
     return sheet;
 }

@@ -10,6 +10,7 @@ namespace nettare {
 /// be set before the widget is shown:
 ///   QPushButton  "primary": true      the one main action, on cobalt
 ///   QPushButton  "quiet": true        no border until it is pointed at or focused
+///   QPushButton  "segment": true      one of a row of choices; "joined": true behind the first
 ///   QLabel       "tone": "secondary" | "warning" | "error" | "done" | "accent"
 ///   QFrame       "pane": "paper" | "raised"     ground of a pane
 ///   QFrame       "rim": true          active pane, with the cobalt rim above it
