@@ -1,0 +1,99 @@
+#include <SQLiteCpp/Exception.h>
+
+#include <catch2/catch.hpp>
+
+#include "one_kitchen.h"
+#include "sample_dishes.h"
+
+using namespace nettare;
+
+namespace {
+
+/// What SQLite answers; empty where it obeys.
+std::string refusal(const std::string& path, const std::string& sql) {
+    try {
+        runSql(path, "PRAGMA foreign_keys = ON; PRAGMA recursive_triggers = OFF;" + sql);
+        return "";
+    } catch (const SQLite::Exception& cause) {
+        return cause.what();
+    }
+}
+
+void fill(const OneKitchen& one) {
+    Kitchen kitchen = one.open();
+    const std::string id = *kitchen.addRecipe(dish("a"), kNoon);
+    REQUIRE(kitchen.record(shown(1, "340")));
+    REQUIRE(kitchen.record(shown(2, "341")));
+    REQUIRE(kitchen.keep(id, toKeep(dish("a"), "")));
+    REQUIRE(kitchen.keep(id, toKeep(dish("a"), "again")));
+}
+
+}  // namespace
+
+TEST_CASE("nothing recorded, kept or pinned can be edited or removed, even in raw SQL",
+          "[kitchen]") {
+    const OneKitchen one;
+    fill(one);
+    const std::vector<std::pair<const char*, const char*>> refusals{
+        {"UPDATE ledger SET hash = hash",
+         "a ledger entry is never edited; add one that supersedes it"},
+        {"DELETE FROM ledger WHERE sequence = 2",
+         "a ledger entry is never removed; add one that supersedes it"},
+        {"UPDATE revision SET note = 'better'", "a revision is never edited; keep another one"},
+        {"DELETE FROM revision WHERE number = 2", "a revision is never removed"},
+        {"UPDATE revision_food SET version = version", "the foods of a revision are never edited"},
+        {"DELETE FROM revision_food", "the foods of a revision are never removed"},
+        {"UPDATE food_version SET food = food",
+         "a food version is never edited; another content is another version"},
+        {"DELETE FROM food_version", "a food version is never removed; revisions may rest on it"},
+    };
+    for (const auto& [sql, sentence] : refusals) {
+        INFO(sql);
+        CHECK(refusal(one.path(), sql) == sentence);
+    }
+    CHECK(one.open().verify()->faults.empty());
+}
+
+TEST_CASE("what stands there cannot be replaced by an insert either", "[kitchen]") {
+    const OneKitchen one;
+    fill(one);
+    CHECK(refusal(one.path(),
+                  "INSERT OR REPLACE INTO ledger (sequence, hash, entry) SELECT sequence, hash, "
+                  "entry FROM ledger WHERE sequence = 2") ==
+          "a ledger entry follows the last one and names its hash");
+    CHECK(refusal(one.path(),
+                  "INSERT OR REPLACE INTO revision (recipe, number, kept_at, note, document_hash, "
+                  "arithmetic, ledger_head, document, figures) SELECT recipe, number, kept_at, "
+                  "'x', document_hash, 1, '', document, figures FROM revision WHERE number = 1") ==
+          "a revision follows the last one of its recipe");
+    CHECK(refusal(one.path(),
+                  "INSERT OR REPLACE INTO revision_food SELECT * FROM revision_food LIMIT 1") ==
+          "a revision that was kept pins no further foods");
+    CHECK(refusal(one.path(),
+                  "INSERT OR REPLACE INTO food_version (position, hash, food) SELECT position, "
+                  "hash, '{}' FROM food_version LIMIT 1") ==
+          "this food version is there already and stays as it is");
+    CHECK(one.open().verify()->faults.empty());
+}
+
+TEST_CASE("the ledger takes no entry that does not follow the last", "[kitchen]") {
+    const OneKitchen one;
+    fill(one);
+    const std::string hash(64, 'a');
+    for (const std::string& entry :
+         {std::string{R"({"sequence":4,"previous":""})"}, std::string{R"({"sequence":3})"},
+          R"({"sequence":3,"previous":")" + hash + R"("})"}) {
+        INFO(entry);
+        CHECK(refusal(one.path(), "INSERT INTO ledger (sequence, hash, entry) VALUES (3, '" + hash +
+                                      "', '" + entry + "')") ==
+              "a ledger entry follows the last one and names its hash");
+    }
+}
+
+TEST_CASE("a list of pinned foods without its revision is not kept", "[kitchen]") {
+    const OneKitchen one;
+    fill(one);
+    CHECK(refusal(one.path(),
+                  "INSERT INTO revision_food SELECT 'a', 9, 0, hash FROM food_version "
+                  "LIMIT 1") == "FOREIGN KEY constraint failed");
+}
