@@ -1,0 +1,141 @@
+#include <catch2/catch.hpp>
+#include <cstdlib>
+
+#include "one_kitchen.h"
+#include "sample_dishes.h"
+#include "volatile_disk.h"
+
+using namespace nettare;
+
+namespace {
+
+constexpr int kReadings = 200;
+
+/// What a kitchen answered for before the power went.
+struct Acknowledged {
+    bool made = false;
+    std::string recipe;
+    std::vector<std::string> ledger;  ///< hashes
+    std::size_t edits = 0;
+    int revisions = 0;
+};
+
+std::string title(std::size_t edit) {
+    return "soup " + std::to_string(edit);
+}
+
+/// One reading, at times an edit and a revision as well; false once the kitchen refuses.
+bool work(Kitchen& kitchen, int reading, Acknowledged& so) {
+    const auto entry = kitchen.record(shown(reading, std::to_string(100 + reading)));
+    if (!entry) return false;
+    so.ledger.push_back(entry->hash);
+    if (reading % 3 == 0) {
+        if (!kitchen.journal(so.recipe,
+                             added(so.edits, {retitled(title(so.edits), title(so.edits + 1))})))
+            return false;
+        ++so.edits;
+    }
+    if (reading % 25 == 0) {
+        const auto kept = kitchen.keep(so.recipe, toKeep(dish(title(so.edits)), "kept"));
+        if (!kept) return false;
+        so.revisions = *kept;
+    }
+    return true;
+}
+
+/// A day of weighing; the window is closed and opened again every fifty readings.
+Acknowledged weighAllDay(const std::string& path) {
+    Acknowledged so;
+    auto kitchen = Kitchen::create(path, kNoon);
+    if (!kitchen) return so;
+    so.made = true;
+    const auto recipe = kitchen->addRecipe(dish(title(0)), kNoon);
+    if (!recipe) return so;
+    so.recipe = *recipe;
+    for (int reading = 1; reading <= kReadings; ++reading) {
+        if (!work(*kitchen, reading, so)) return so;
+        if (reading % 50 != 0) continue;
+        { const Kitchen closed = std::move(*kitchen); }
+        kitchen = Kitchen::open(path, KitchenAccess::Write);
+        if (!kitchen) return so;
+    }
+    return so;
+}
+
+void checkNothingIsGone(const std::string& path, const Acknowledged& so) {
+    const auto kitchen = Kitchen::open(path, KitchenAccess::Write);
+    if (!so.made && !kitchen) {
+        CHECK(kitchen.error().code == ErrorCode::KitchenMissing);
+        return;
+    }
+    if (!kitchen) FAIL(said(kitchen.error()));
+    const auto check = kitchen->verify();
+    REQUIRE(check);
+    for (const Error& fault : check->faults) FAIL(said(fault));
+    const auto ledger = kitchen->ledger();
+    REQUIRE(ledger->size() >= so.ledger.size());
+    for (std::size_t i = 0; i < so.ledger.size(); ++i)
+        if ((*ledger)[i].hash != so.ledger[i]) FAIL("entry " << i + 1 << " is another one");
+    if (so.recipe.empty()) return;
+    CHECK(kitchen->draft(so.recipe)->edits.size() >= so.edits);
+    CHECK(kitchen->revisions(so.recipe)->size() >= static_cast<std::size_t>(so.revisions));
+}
+
+/// Runs the day with a cut at one sync; without a seed nothing unsynced survives.
+void cutOnce(int sync, std::optional<std::uint32_t> seed) {
+    INFO("cut at sync " << sync);
+    const Scratch scratch;
+    const std::string path = scratch.path("home.nettare");
+    Acknowledged so;
+    {
+        VolatileDisk disk;
+        disk.cutAtSync(sync);
+        if (seed) disk.tossWith(*seed);
+        so = weighAllDay(path);
+        REQUIRE(disk.isOff());
+    }
+    checkNothingIsGone(path, so);
+    if (scratch.has("home.nettare")) CHECK(pagesOf(path) == "ok");
+}
+
+int syncsOfADay() {
+    const Scratch scratch;
+    VolatileDisk disk;
+    const Acknowledged so = weighAllDay(scratch.path("home.nettare"));
+    CHECK(so.ledger.size() == kReadings);
+    CHECK(so.revisions == kReadings / 25);
+    return disk.syncs();
+}
+
+/// The slow stage cuts at every sync, the usual one at every eleventh.
+int stride() {
+    return std::getenv("NETTARE_EVERY_CUT") != nullptr ? 1 : 11;
+}
+
+}  // namespace
+
+TEST_CASE("the disk of this test really forgets what was not synced", "[power]") {
+    const Scratch scratch;
+    const std::string path = scratch.path("plain.db");
+    {
+        VolatileDisk disk;
+        runSql(path, "CREATE TABLE t (a); INSERT INTO t VALUES (1)");
+        disk.cutAtSync(disk.syncs() + 1);
+        runSql(path, "PRAGMA synchronous = OFF; INSERT INTO t VALUES (2)");
+        CHECK_THROWS(runSql(path, "INSERT INTO t VALUES (3)"));
+        CHECK(disk.isOff());
+    }
+    CHECK(askSql(path, "SELECT count(*) FROM t") == "1");
+}
+
+TEST_CASE("wherever the power goes, no reading, edit or revision is lost", "[power]") {
+    const int all = syncsOfADay();
+    CHECK(all > kReadings);
+    for (int sync = 1; sync <= all; sync += stride()) cutOnce(sync, std::nullopt);
+}
+
+TEST_CASE("nor where the disk kept some of what was not synced", "[power]") {
+    const int all = syncsOfADay();
+    for (int sync = 2; sync <= all; sync += stride())
+        cutOnce(sync, static_cast<std::uint32_t>(20260516 + sync));
+}
