@@ -4,16 +4,23 @@ namespace nettare {
 
 namespace {
 
-/// Marks a store as long as it lives.
+/// Marks a store as long as it lives. What the store remembers of a draft may be of changes that
+/// are taken back; it is forgotten unless they last.
 class TogetherWhile {
 public:
     explicit TogetherWhile(KitchenStore& store) : store_{store} { store_.together = true; }
-    ~TogetherWhile() { store_.together = false; }
+    ~TogetherWhile() {
+        store_.together = false;
+        if (!last_) store_.lastDraft.reset();
+    }
     TogetherWhile(const TogetherWhile&) = delete;
     TogetherWhile& operator=(const TogetherWhile&) = delete;
 
+    void theyLast() { last_ = true; }
+
 private:
     KitchenStore& store_;
+    bool last_ = false;
 };
 
 }  // namespace
@@ -34,12 +41,11 @@ Result<void> changeTogether(KitchenStore& store, const std::function<Result<void
     if (store.together) return changes();
     if (const auto open = checkWritable(store); !open) return open;
     WriteTransaction transaction{store};
-    const TogetherWhile together{store};
+    TogetherWhile together{store};
     auto changed = changes();
-    if (changed)
-        transaction.commit();
-    else
-        store.lastDraft.reset();  // it may tell of what is taken back now
+    if (!changed) return changed;
+    transaction.commit();
+    together.theyLast();
     return changed;
 }
 

@@ -4,6 +4,7 @@
 
 #include "db/kitchen/connection.h"
 #include "db/kitchen/copy_database.h"
+#include "db/kitchen/file_header.h"
 #include "db/kitchen/kitchen_format.h"
 #include "db/kitchen/migrations.h"
 #include "db/kitchen/place.h"
@@ -23,12 +24,12 @@ Error ofFormat(ErrorCode code, const std::string& path, int format) {
 
 /// Looks at the header alone; a foreign file is neither locked nor written.
 Result<void> checkIdentity(const std::string& path, const KitchenPlace& place) {
-    SQLite::Database database = openReadOnly(place.file);
-    if (database.execAndGet("PRAGMA application_id").getInt() != kKitchenApplicationId)
-        return fail(errorIn(path, ErrorCode::NotAKitchen));
-    const int format = formatOf(database);
-    if (format < 1) return fail(errorIn(path, ErrorCode::NotAKitchen));
-    if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
+    const FileHeader header = readFileHeader(place.file);
+    const bool ours = header.isDatabase && header.applicationId == kKitchenApplicationId &&
+                      header.userVersion >= 1;
+    if (!ours) return fail(errorIn(path, ErrorCode::NotAKitchen));
+    if (header.userVersion > kitchenFormat())
+        return fail(ofFormat(ErrorCode::KitchenNewer, path, header.userVersion));
     return {};
 }
 

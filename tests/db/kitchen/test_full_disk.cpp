@@ -77,6 +77,34 @@ TEST_CASE("on a full disk a change is refused whole, and works once there is roo
     CHECK(one.open().revisions(id)->size() == 1);
 }
 
+TEST_CASE("changes together are refused together, and the journal goes on from before them",
+          "[kitchen][full]") {
+    const OneKitchen one;
+    VolatileDisk disk;
+    Kitchen kitchen = one.open();
+    const std::string id = *kitchen.addRecipe(dish("soup"), kNoon);
+    REQUIRE(kitchen.journal(id, added(0, {retitled("soup", "stew")})));
+    int refused = 0;
+    for (int room = 0; room < 200; ++room) {
+        disk.fullAfterWrites(room);
+        const auto done = kitchen.together([&]() -> Result<void> {
+            const auto entry = kitchen.record(shown(1, "340"));
+            if (!entry) return fail(entry.error());
+            return kitchen.journal(id, added(1, {retitled("stew", "broth")}));
+        });
+        disk.fullAfterWrites(-1);
+        if (done) break;
+        CHECK(done.error().code == ErrorCode::KitchenDiskFull);
+        CHECK(kitchen.ledger()->empty());
+        REQUIRE(kitchen.journal(id, cursorAt(1, 1)));
+        CHECK(kitchen.draft(id)->edits.size() == 1);
+        ++refused;
+    }
+    CHECK(refused > 0);
+    CHECK(kitchen.ledger()->size() == 1);
+    CHECK(kitchen.draft(id)->edits.size() == 2);
+}
+
 TEST_CASE("a backup for which there is no room leaves nothing behind", "[kitchen][full]") {
     const OneKitchen one;
     const std::string copy = one.folder().path("copy.nettare");

@@ -1,10 +1,103 @@
 #include <catch2/catch.hpp>
+#include <optional>
+#include <random>
 
 #include "core/support/sha256.h"
 #include "one_kitchen.h"
 #include "sample_dishes.h"
 
 using namespace nettare;
+
+namespace {
+
+/// The bytes of all entries and hashes, as they lie in the file.
+std::string bytesOfLedger(const OneKitchen& one) {
+    return askSql(one.path(),
+                  "SELECT coalesce(group_concat(line, char(10)), '') FROM (SELECT entry || hash AS "
+                  "line FROM ledger ORDER BY sequence)");
+}
+
+/// A kitchen that is worked in at random.
+class RandomWork {
+public:
+    explicit RandomWork(const OneKitchen& one) : one_{one} {
+        REQUIRE(kitchen_->addRecipe(dish("t0"), kNoon));
+    }
+    void goOn() {
+        switch (random_() % 8) {
+            case 0:
+            case 1:
+                return weigh();
+            case 2:
+                return takeBack();
+            case 3:
+                return type();
+            case 4:
+                return undo();
+            case 5:
+                return keep();
+            case 6:
+                REQUIRE(kitchen_->copyIn({rowOf("7", static_cast<double>(random_() % 5))}));
+                return;
+            default:
+                kitchen_.reset();
+                kitchen_ = one_.open();
+        }
+    }
+    [[nodiscard]] std::size_t entries() const { return static_cast<std::size_t>(readings_); }
+
+private:
+    void weigh() {
+        REQUIRE(kitchen_->record(shown(++readings_, std::to_string(random_() % 1000))));
+    }
+    void takeBack() {
+        if (readings_ == 0) return;
+        LedgerEntry entry = shown(readings_ + 1, "0");
+        entry.kind = EntryKind::Superseded;
+        entry.refersTo =
+            shown(1 + static_cast<int>(random_() % static_cast<unsigned>(readings_)), "0").id;
+        entry.reason = "slip of the hand";
+        REQUIRE(kitchen_->record(entry));
+        ++readings_;
+    }
+    void type() {
+        REQUIRE(kitchen_->journal("t0", added(cursor_, {retitled(title(0), title(1))})));
+        ++cursor_;
+        edits_ = cursor_;
+    }
+    void undo() {
+        if (cursor_ > 0) --cursor_;
+        REQUIRE(kitchen_->journal("t0", cursorAt(edits_, cursor_)));
+    }
+    void keep() { REQUIRE(kitchen_->keep("t0", toKeep(dish(title(0)), "kept"))); }
+    [[nodiscard]] std::string title(std::size_t more) const {
+        return "t" + std::to_string(cursor_ + more);
+    }
+
+    const OneKitchen& one_;
+    std::optional<Kitchen> kitchen_ = one_.open();
+    std::mt19937 random_{20260516};
+    int readings_ = 0;
+    std::size_t edits_ = 0, cursor_ = 0;
+};
+
+}  // namespace
+
+TEST_CASE("whatever is done 500 times, the ledger only grows at its end", "[kitchen]") {
+    const OneKitchen one;
+    RandomWork work{one};
+    std::string before;
+    for (int i = 0; i < 500; ++i) {
+        work.goOn();
+        const std::string after = bytesOfLedger(one);
+        if (!after.starts_with(before)) FAIL("operation " << i << " changed what was there");
+        before = after;
+    }
+    const auto check = one.open().verify();
+    CHECK(check->faults.empty());
+    CHECK(check->ledgerEntries == work.entries());
+    CHECK(work.entries() > 100);
+}
 
 TEST_CASE("each ledger entry names the hash of the one before", "[kitchen]") {
     const OneKitchen one;
