@@ -1,5 +1,6 @@
 #include "app/command_line/arguments.h"
 
+#include "app/command_line/help_texts.h"
 #include "core/support/text.h"
 
 #include <CLI/CLI.hpp>
@@ -10,64 +11,103 @@ namespace nettare {
 
 namespace {
 
-constexpr const char* kAbout =
-    "Recipe figures that can be defended: grams, figures with their uncertainty,\n"
-    "the statement and the nutrition panel of a recipe document.";
+constexpr std::size_t kLongestWord = 60;
 
-constexpr const char* kFooter =
-    "Exit codes: 0 done, 1 refused (one sentence on standard error), 2 wrong usage.\n"
-    "Figures are estimates. Labels and claims are governed by local law; this is no medical "
-    "advice.";
+/// "nettare: what; “nettare --help” explains them."
+PrintAndExit wrongCall(const std::string& what) {
+    return {"nettare: " + what + "; “nettare --help” explains them.\n", 2};
+}
+
+/// The first argument that is not the kitchen.
+std::string commandWord(const std::vector<std::string>& arguments) {
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        if (arguments[i] == "--kitchen")
+            ++i;
+        else if (!arguments[i].starts_with("--kitchen="))
+            return arguments[i];
+    }
+    return {};
+}
 
 /// One CLI::App with all commands, bound to the values they fill.
 class Parser {
 public:
     Parser() {
-        app_.footer(kFooter);
+        app_.footer(std::string{kFooter});
         app_.set_version_flag("--version", std::string{"nettare " NETTARE_VERSION});
+        kitchenOption_ =
+            app_.add_option("--kitchen", kitchen_, "Kitchen (*.nettare) that the command works on");
         app_.require_subcommand(1);
+        app_.fallthrough();  // its commands take --kitchen behind them as well
         addFigures();
         addStatement();
         addPanel();
         addOthers();
+        addKitchenCommands();
     }
 
-    Command parse(std::vector<std::string> arguments) {
-        const std::string first = arguments.empty() ? std::string{} : arguments.front();
+    Call parse(std::vector<std::string> arguments) {
+        const std::string word = commandWord(arguments);
         std::reverse(arguments.begin(), arguments.end());  // CLI11 takes them last first
         try {
             app_.parse(arguments);
         } catch (const CLI::ParseError& stopped) {
-            if (stopped.get_exit_code() != 0) return PrintAndExit{wrongUsage(first, stopped), 2};
+            if (stopped.get_exit_code() != 0) return {wrongUsage(word, stopped), {}};
             std::ostringstream text;
             app_.exit(stopped, text, text);
-            return PrintAndExit{text.str(), 0};
+            return {PrintAndExit{text.str(), 0}, {}};
         }
-        if (*figuresCommand_) {
-            figures_.per = *basisNamed(per_);
-            return figures_;
-        }
-        if (*statementCommand_) return statement_;
-        if (*panelCommand_) return panel_;
-        if (*foodsCommand_) return foods_;
-        return demo_;
+        if (auto wrong = wrongKitchen(word)) return {*wrong, {}};
+        Call call{command(), {}};
+        if (*kitchenOption_) call.kitchen = kitchen_;
+        return call;
     }
 
 private:
+    Command command() {
+        const std::optional<int> revision =
+            revision_ > 0 ? std::optional<int>{revision_} : std::nullopt;
+        figures_.revision = statement_.revision = panel_.revision = revision;
+        figures_.per = *basisNamed(per_);
+        if (*figuresCommand_) return figures_;
+        if (*statementCommand_) return statement_;
+        if (*panelCommand_) return panel_;
+        if (*foodsCommand_) return foods_;
+        if (*addCommand_) return add_;
+        if (*listCommand_) return ListCommand{};
+        if (*revisionsCommand_) return revisions_;
+        if (*verifyCommand_) return VerifyCommand{};
+        if (*backupCommand_) return backup_;
+        return demo_;
+    }
+
     /// One sentence: what is wrong with the arguments, and where help is.
-    std::string wrongUsage(const std::string& first, const CLI::ParseError& stopped) const {
+    PrintAndExit wrongUsage(const std::string& word, const CLI::ParseError& stopped) const {
         constexpr std::size_t kLongest = 200;
-        std::string what = shortened(stopped.what(), kLongest);
-        if (!isCommand(first)) {
-            what = first.empty() ? "name a command:"
-                                 : "“" + shortened(first, 60) + "” is no command, name one of:";
-            std::string separator = " ";
-            for (const CLI::App* command : app_.get_subcommands(nullptr)) {
-                what += separator + command->get_name();
-                separator = ", ";
-            }
+        if (isCommand(word)) return wrongCall(shortened(stopped.what(), kLongest));
+        std::string what =
+            word.empty() ? "name a command:"
+                         : "“" + shortened(word, kLongestWord) + "” is no command, name one of:";
+        std::string separator = " ";
+        for (const CLI::App* command : app_.get_subcommands(nullptr)) {
+            what += separator + command->get_name();
+            separator = ", ";
         }
-        return "nettare: " + what + "; “nettare --help” explains them.\n";
+        return wrongCall(what);
+    }
+
+    /// A command without the kitchen it needs, or with one that it has no use for.
+    std::optional<PrintAndExit> wrongKitchen(const std::string& word) const {
+        const auto isGiven = [](const CLI::App* command) { return bool{*command}; };
+        const bool given = bool{*kitchenOption_};
+        if (!given && std::ranges::any_of(kitchenCommands_, isGiven))
+            return wrongCall("“" + word + "” works on a kitchen, name it: nettare --kitchen FILE " +
+                             word);
+        if (!given && revision_ > 0)
+            return wrongCall("a document has no revisions, --revision needs --kitchen FILE");
+        if (given && (*foodsCommand_ || *demoCommand_))
+            return wrongCall("“" + word + "” works on no kitchen, leave --kitchen out");
+        return std::nullopt;
     }
 
     bool isCommand(const std::string& word) const {
@@ -76,10 +116,28 @@ private:
             commands, [&](const CLI::App* command) { return command->get_name() == word; });
     }
 
-    void addFigures() {
-        figuresCommand_ = app_.add_subcommand("figures", "Compute the figures of recipe documents");
-        figuresCommand_->add_option("DOC", figures_.documents, "Recipe document (JSON)")
+    CLI::App* addCommand(const char* name, const char* about, std::string_view examples) {
+        CLI::App* command = app_.add_subcommand(name, about);
+        command->footer(std::string{examples});
+        return command;
+    }
+
+    /// The recipe of a command, and which of its revisions.
+    template <class Value>
+    void addRecipe(CLI::App* command, Value& recipe) {
+        command
+            ->add_option("RECIPE", recipe,
+                         "Recipe document (JSON); with --kitchen the id or the start of the title "
+                         "of a recipe there")
             ->required();
+        command
+            ->add_option("--revision", revision_, "Revision of a kitchen's recipe, not its draft")
+            ->check(CLI::Range(1, kLargestRevision));
+    }
+
+    void addFigures() {
+        figuresCommand_ = addCommand("figures", "Compute the figures of recipes", kFiguresExamples);
+        addRecipe(figuresCommand_, figures_.recipes);
         figuresCommand_->add_option("--per", per_, "What the figures are per")
             ->check(CLI::IsMember({"piece", "portion", "100g", "batch"}))
             ->capture_default_str();
@@ -88,8 +146,9 @@ private:
     }
 
     void addStatement() {
-        statementCommand_ = app_.add_subcommand("statement", "Say a figure in a sentence");
-        statementCommand_->add_option("DOC", statement_.document, "Recipe document")->required();
+        statementCommand_ =
+            addCommand("statement", "Say a figure in a sentence", kStatementExamples);
+        addRecipe(statementCommand_, statement_.recipe);
         statementCommand_->add_option("--pieces", statement_.pieces, "Numbers of pieces")
             ->capture_default_str();
         statementCommand_->add_option("--component", statement_.component, "INFOODS tagname")
@@ -97,8 +156,9 @@ private:
     }
 
     void addPanel() {
-        panelCommand_ = app_.add_subcommand("panel", "Print the nutrition panel of one portion");
-        panelCommand_->add_option("DOC", panel_.document, "Recipe document")->required();
+        panelCommand_ =
+            addCommand("panel", "Print the nutrition panel of one portion", kPanelExamples);
+        addRecipe(panelCommand_, panel_.recipe);
         panelCommand_->add_option("--rules", panel_.rules, "Whose rules")
             ->check(CLI::IsMember({"us"}))
             ->capture_default_str();
@@ -106,7 +166,7 @@ private:
     }
 
     void addOthers() {
-        foodsCommand_ = app_.add_subcommand("foods", "Find foods in the table");
+        foodsCommand_ = addCommand("foods", "Find foods in the table", kFoodsExamples);
         foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
             ->required();
         demoCommand_ =
@@ -114,23 +174,52 @@ private:
         demoCommand_->add_option("--out", demo_.out, "Folder for the panels (default: here)");
     }
 
-    CLI::App app_{kAbout, "nettare"};
+    void addKitchenCommands() {
+        addCommand_ = addCommand("add", "Add recipe documents to a kitchen", kAddExamples);
+        addCommand_->add_option("DOC", add_.documents, "Recipe document (JSON)")->required();
+        listCommand_ = addCommand("list", "List the recipes of a kitchen", kListExamples);
+        revisionsCommand_ =
+            addCommand("revisions", "List the revisions of a kitchen's recipe", kRevisionsExamples);
+        revisionsCommand_->add_option("RECIPE", revisions_.recipe, "Its id, or start of its title")
+            ->required();
+        verifyCommand_ = addCommand("verify", "Check that a kitchen is whole", kVerifyExamples);
+        backupCommand_ = addCommand("backup", "Write a whole copy of a kitchen", kBackupExamples);
+        backupCommand_->add_option("FILE", backup_.out, "New file to write")->required();
+        kitchenCommands_ = {addCommand_, listCommand_, revisionsCommand_, verifyCommand_,
+                            backupCommand_};
+    }
+
+    static constexpr int kLargestRevision = 1'000'000;
+
+    CLI::App app_{std::string{kAbout}, "nettare"};
+    CLI::Option* kitchenOption_ = nullptr;
     CLI::App* figuresCommand_ = nullptr;
     CLI::App* statementCommand_ = nullptr;
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
     CLI::App* demoCommand_ = nullptr;
+    CLI::App* addCommand_ = nullptr;
+    CLI::App* listCommand_ = nullptr;
+    CLI::App* revisionsCommand_ = nullptr;
+    CLI::App* verifyCommand_ = nullptr;
+    CLI::App* backupCommand_ = nullptr;
+    std::vector<CLI::App*> kitchenCommands_;
+    std::string kitchen_;
     std::string per_ = "portion";
+    int revision_ = 0;
     FiguresCommand figures_;
     StatementCommand statement_;
     PanelCommand panel_;
     FoodsCommand foods_;
     DemoCommand demo_;
+    AddCommand add_;
+    RevisionsCommand revisions_;
+    BackupCommand backup_;
 };
 
 }  // namespace
 
-Command readArguments(const std::vector<std::string>& arguments) {
+Call readArguments(const std::vector<std::string>& arguments) {
     return Parser{}.parse(arguments);
 }
 

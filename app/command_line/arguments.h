@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -9,20 +10,26 @@
 
 namespace nettare {
 
+// A recipe is the path of a document; with a kitchen it is an id or the start of a title there.
+// `revision` is of a kitchen's recipe; nothing means the draft.
+
 struct FiguresCommand {
-    std::vector<std::string> documents;
+    std::vector<std::string> recipes;
+    std::optional<int> revision;
     Basis per = Basis::Portion;
     bool json = false;
 };
 
 struct StatementCommand {
-    std::string document;
+    std::string recipe;
+    std::optional<int> revision;
     std::string pieces = "1,2,3";
     std::string component = "ENERC_KCAL";
 };
 
 struct PanelCommand {
-    std::string document;
+    std::string recipe;
+    std::optional<int> revision;
     std::string rules = "us";
     std::string out;
 };
@@ -35,6 +42,22 @@ struct DemoCommand {
     std::string out;
 };
 
+struct AddCommand {
+    std::vector<std::string> documents;
+};
+
+struct ListCommand {};
+
+struct RevisionsCommand {
+    std::string recipe;
+};
+
+struct VerifyCommand {};
+
+struct BackupCommand {
+    std::string out;
+};
+
 /// Nothing to run: a text to print and the exit code (help, version, wrong usage).
 struct PrintAndExit {
     std::string text;
@@ -42,9 +65,16 @@ struct PrintAndExit {
 };
 
 using Command = std::variant<PrintAndExit, FiguresCommand, StatementCommand, PanelCommand,
-                             FoodsCommand, DemoCommand>;
+                             FoodsCommand, DemoCommand, AddCommand, ListCommand, RevisionsCommand,
+                             VerifyCommand, BackupCommand>;
+
+/// One call of the program. Commands that need a kitchen come with one.
+struct Call {
+    Command command;
+    std::optional<std::string> kitchen;  ///< path; nothing where recipes are documents
+};
 
 /// Reads the arguments of the command line, without the program's name.
-[[nodiscard]] Command readArguments(const std::vector<std::string>& arguments);
+[[nodiscard]] Call readArguments(const std::vector<std::string>& arguments);
 
 }  // namespace nettare

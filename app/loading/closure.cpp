@@ -25,7 +25,7 @@ std::optional<TableRow> rowOf(const Json& food) {
     return TableRow{*table, *release, *number};
 }
 
-const Json::Array& foodsOf(const Json& document) {
+const Json::Array& foodEntriesOf(const Json& document) {
     static const Json::Array kNone;
     const Json* foods = document.find("foods");
     return foods != nullptr && foods->items() != nullptr ? *foods->items() : kNone;
@@ -33,6 +33,10 @@ const Json::Array& foodsOf(const Json& document) {
 
 void addOnce(Closure& closure, const TableFood& food) {
     if (closure.food(food.row) == nullptr) closure.foods.push_back(food);
+}
+
+bool isMissing(const Error& error) {
+    return error.code == ErrorCode::RecipeNotFound || error.code == ErrorCode::RevisionNotFound;
 }
 
 /// Brings in the revisions that documents use, and those that these use. Each is read once, so
@@ -43,14 +47,16 @@ public:
 
     /// `name` is that of the document, for errors; empty where its reader knows it.
     Result<void> addUsedBy(const Json& document, const std::string& name) {
-        const Json::Array& foods = foodsOf(document);
+        const Json::Array& foods = foodEntriesOf(document);
         for (std::size_t i = 0; i < foods.size(); ++i) {
             const std::string* used = textOf(foods[i], "recipe");
             if (used == nullptr || closure_.recipes.contains(*used)) continue;
             if (auto added = add(*used); !added) {
                 Error error = added.error();
-                if (error.file.empty()) error.file = name;
-                if (error.pointer.empty()) error.pointer = pointerTo("/foods", i) + "/recipe";
+                if (error.code == ErrorCode::NotAKeptRecipe && error.pointer.empty()) {
+                    error.file = name;
+                    error.pointer = pointerTo("/foods", i) + "/recipe";
+                }
                 return fail(error);
             }
         }
@@ -62,6 +68,8 @@ private:
         const auto reference = keptReference(used);
         if (!reference) return fail(Error{ErrorCode::NotAKeptRecipe}.with("found", used));
         const auto kept = kitchen_.revision(reference->recipe, reference->revision);
+        if (!kept && isMissing(kept.error()))
+            return fail(Error{ErrorCode::NotAKeptRecipe}.with("found", used));
         if (!kept) return fail(kept.error());
         for (const PinnedFood& pinned : kept->foods) addOnce(closure_, pinned.food);
         closure_.recipes.emplace(used, kept->document);
@@ -91,7 +99,7 @@ const TableFood* Closure::food(const TableRow& row) const {
 Result<Closure> closureOfDraft(const Kitchen& kitchen, const Json& document,
                                const FoodTable& table) {
     Closure closure;
-    for (const Json& food : foodsOf(document)) {
+    for (const Json& food : foodEntriesOf(document)) {
         const auto row = rowOf(food);
         if (!row || closure.food(*row) != nullptr) continue;
         const auto found = rowFor(*row, kitchen, table);

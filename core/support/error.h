@@ -85,6 +85,8 @@ enum class ErrorCode {
     PanelLineOpen,     ///< the two ends of an amount print differently
     PanelNeedsCookedWeight,
     NothingPrintsSo,  ///< no unrounded value gives all printed ones
+    // documents for a kitchen
+    AlreadyKept,  ///< "title" is there as "revision" of "recipe"
     // drafts
     LastLine,        ///< a recipe has at least one
     EditDoesNotFit,  ///< a place, an index or what should stand there is another in this draft

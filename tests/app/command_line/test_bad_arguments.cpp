@@ -14,7 +14,8 @@ struct BadCall {
     std::string what;
 };
 
-const std::string kCommands = "figures, statement, panel, foods, demo";
+const std::string kCommands =
+    "figures, statement, panel, foods, demo, add, list, revisions, verify, backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {
@@ -31,14 +32,32 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
         {{"fig"}, "“fig” is no command, name one of: " + kCommands},
         {{"--nope"}, "“--nope” is no command, name one of: " + kCommands},
         {{"x\ny\u202e"}, "“x y ” is no command, name one of: " + kCommands},
-        {{"figures"}, "DOC is required"},
-        {{"statement"}, "DOC is required"},
+        {{"figures"}, "RECIPE is required"},
+        {{"statement"}, "RECIPE is required"},
         {{"foods"}, "WORDS is required"},
         {{"figures", "a.json", "--per", "week"}, "--per: week not in {piece,portion,100g,batch}"},
         {{"figures", "a.json", "--per", "a\nb"}, "--per: a b not in {piece,portion,100g,batch}"},
         {{"figures", "a.json", "--nope"}, "The following argument was not expected: --nope"},
         {{"statement", "a.json", "b.json"}, "The following argument was not expected: b.json"},
         {{"statement", "a.json", "--pieces="}, "--pieces: 1 required TEXT missing"},
+        {{"add", "a.json"}, "“add” works on a kitchen, name it: nettare --kitchen FILE add"},
+        {{"list"}, "“list” works on a kitchen, name it: nettare --kitchen FILE list"},
+        {{"revisions", "a"},
+         "“revisions” works on a kitchen, name it: nettare --kitchen FILE revisions"},
+        {{"verify"}, "“verify” works on a kitchen, name it: nettare --kitchen FILE verify"},
+        {{"backup", "b"}, "“backup” works on a kitchen, name it: nettare --kitchen FILE backup"},
+        {{"figures", "a.json", "--revision", "1"},
+         "a document has no revisions, --revision needs --kitchen FILE"},
+        {{"--kitchen", "k", "foods", "fennel"}, "“foods” works on no kitchen, leave --kitchen out"},
+        {{"--kitchen=k", "demo"}, "“demo” works on no kitchen, leave --kitchen out"},
+        {{"--kitchen", "k"}, "name a command: " + kCommands},
+        {{"--kitchen", "k", "cook"}, "“cook” is no command, name one of: " + kCommands},
+        {{"--kitchen", "k", "add"}, "DOC is required"},
+        {{"--kitchen", "k", "backup"}, "FILE is required"},
+        {{"--kitchen", "k", "figures", "a", "--revision", "0"},
+         "--revision: Value 0 not in range 1 to 1000000"},
+        {{"--kitchen", "k", "figures", "a", "--revision", "two"},
+         "--revision: Value two not in range 1 to 1000000"},
     };
     for (const BadCall& call : calls)
         checkRun(call.arguments, call.what + "; “nettare --help” explains them.", 2);

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <iosfwd>
+
+#include "app/command_line/arguments.h"
+#include "app/command_line/show_recipe.h"
+#include "app/loading/load_dossier.h"
+
+namespace nettare {
+
+/// Opens recipe documents by their path; `loader` outlives the answer.
+[[nodiscard]] OpenRecipe documentsOf(DossierLoader& loader);
+
+/// Foods of the table whose names match.
+Result<void> showFoods(const FoodsCommand& command, DossierLoader& loader, std::ostream& out);
+
+/// Both examples: their pages of figures, and their panels as files.
+Result<void> showDemo(const DemoCommand& command, DossierLoader& loader, std::ostream& out);
+
+}  // namespace nettare

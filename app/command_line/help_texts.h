@@ -1,0 +1,71 @@
+#pragma once
+
+#include <string_view>
+
+namespace nettare {
+
+// What --help says beside the options: of the program, and examples of each command.
+
+inline constexpr std::string_view kAbout =
+    "Recipe figures that can be defended: grams, figures with their uncertainty,\n"
+    "the statement and the nutrition panel, of recipe documents or of the recipes\n"
+    "and revisions that a kitchen keeps. Without a command the window opens.";
+
+inline constexpr std::string_view kFooter =
+    "Examples:\n"
+    "  nettare figures skewers.json\n"
+    "  nettare --kitchen spring.nettare add skewers.json patties.json\n"
+    "  nettare --kitchen spring.nettare figures skewers --revision 1\n"
+    "“nettare COMMAND --help” has more.\n\n"
+    "Exit codes: 0 done, 1 refused (one sentence on standard error) or faults found by “verify”,\n"
+    "2 wrong usage.\n"
+    "Figures are estimates. Labels and claims are governed by local law; this is no medical "
+    "advice.";
+
+inline constexpr std::string_view kFiguresExamples =
+    "Examples:\n"
+    "  nettare figures skewers.json --per piece\n"
+    "  nettare figures skewers.json patties.json --json\n"
+    "  nettare --kitchen spring.nettare figures \"charred prawn\"\n"
+    "  nettare --kitchen spring.nettare figures charred-prawn-fennel-skewers --revision 1\n"
+    "Where an old revision's figures come out otherwise today, both are shown.";
+
+inline constexpr std::string_view kStatementExamples =
+    "Examples:\n"
+    "  nettare statement skewers.json --pieces 1,2,3\n"
+    "  nettare --kitchen spring.nettare statement skewers --component NA";
+
+inline constexpr std::string_view kPanelExamples =
+    "Examples:\n"
+    "  nettare panel skewers.json --out panel.pdf\n"
+    "  nettare --kitchen spring.nettare panel skewers --revision 2 --out panel.pdf";
+
+inline constexpr std::string_view kFoodsExamples =
+    "Example:\n"
+    "  nettare foods fennel raw";
+
+inline constexpr std::string_view kAddExamples =
+    "Each document becomes a recipe with revision 1; recipes that it uses are added with it, and\n"
+    "what the scales showed goes to the ledger. All documents are added, or none is. A kitchen\n"
+    "that does not exist is made.\n"
+    "Example:\n"
+    "  nettare --kitchen spring.nettare add skewers.json patties.json";
+
+inline constexpr std::string_view kListExamples =
+    "Example:\n"
+    "  nettare --kitchen spring.nettare list";
+
+inline constexpr std::string_view kRevisionsExamples =
+    "Example:\n"
+    "  nettare --kitchen spring.nettare revisions skewers";
+
+inline constexpr std::string_view kVerifyExamples =
+    "Every fault is one sentence; the exit code is 1 where there is any.\n"
+    "Example:\n"
+    "  nettare --kitchen spring.nettare verify";
+
+inline constexpr std::string_view kBackupExamples =
+    "Example:\n"
+    "  nettare --kitchen spring.nettare backup spring-2026-05-30.nettare";
+
+}  // namespace nettare

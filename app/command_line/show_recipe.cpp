@@ -1,0 +1,102 @@
+#include "app/command_line/show_recipe.h"
+
+#include <ostream>
+
+#include "app/panel/panel_pdf.h"
+#include "core/publish/figures_json.h"
+#include "core/publish/figures_text.h"
+#include "core/publish/panel_of.h"
+#include "core/publish/statement.h"
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+/// "1,2,3" as counts; the errors of readAmount and RangeNotAllowed.
+Result<std::vector<Count>> piecesOf(std::string_view list) {
+    std::vector<Count> pieces;
+    for (const std::string_view text : split(list, ',')) {
+        const auto amount = readAmount(text);
+        if (!amount) return fail(amount.error());
+        if (amount->isRange()) return fail(Error{ErrorCode::RangeNotAllowed}.with("found", text));
+        pieces.push_back(*Count::from(amount->low()));
+    }
+    return pieces;
+}
+
+Result<void> show(const OpenedRecipe& recipe, Basis basis, bool json, std::ostream& out) {
+    const auto figures = figuresPer(basis, recipe.dossier, recipe.cooked);
+    if (!figures) return fail(figures.error());
+    const bool both = recipe.kept && differFromToday(*recipe.kept, recipe.dossier, recipe.cooked);
+    if (json) {
+        Json all = figuresJson(*figures, recipe.dossier, recipe.cooked);
+        if (both) all.set("kept", keptJson(*recipe.kept, basis));
+        out << writeJsonIndented(all);
+        return {};
+    }
+    const auto verdicts = verdictsOf(recipe.dossier, recipe.cooked);
+    if (!verdicts) return fail(verdicts.error());
+    out << figuresPage(*figures, recipe.dossier, recipe.cooked, *verdicts);
+    if (both) out << keptBesideToday(*recipe.kept, *figures);
+    return {};
+}
+
+/// A sentence where what was kept with a revision and today's figures are two things.
+void sayWhereTheyDiffer(const OpenedRecipe& recipe, std::ostream& out) {
+    if (recipe.kept && differFromToday(*recipe.kept, recipe.dossier, recipe.cooked))
+        out << "These are today's figures; those kept with this revision differ, and “nettare "
+               "figures” shows both.\n";
+}
+
+}  // namespace
+
+Error ofArgument(std::string_view argument, Error error) {
+    error.file = argument;
+    return error;
+}
+
+Result<OpenedRecipe> opened(Dossier dossier) {
+    auto cooked = cook(dossier);
+    if (!cooked) return fail(cooked.error());
+    return OpenedRecipe{std::move(dossier), std::move(*cooked), {}};
+}
+
+Result<void> showFigures(const FiguresCommand& command, const OpenRecipe& open, std::ostream& out) {
+    for (const std::string& name : command.recipes) {
+        const auto recipe = open(name);
+        if (!recipe) return fail(recipe.error());
+        if (auto shown = show(*recipe, command.per, command.json, out); !shown) return shown;
+    }
+    return {};
+}
+
+Result<void> showStatement(const StatementCommand& command, const OpenRecipe& open,
+                           std::ostream& out) {
+    const auto recipe = open(command.recipe);
+    if (!recipe) return fail(recipe.error());
+    const auto component = componentNamed(command.component);
+    if (!component)
+        return fail(ofArgument(
+            "--component", Error{ErrorCode::ComponentUnknown}.with("found", command.component)));
+    const auto pieces = piecesOf(command.pieces);
+    if (!pieces) return fail(ofArgument("--pieces", pieces.error()));
+    const auto figures = figuresPer(Basis::Piece, recipe->dossier, recipe->cooked);
+    if (!figures) return fail(figures.error());
+    out << statementText((*figures)[*component], recipe->dossier.main(), *pieces) << '\n';
+    sayWhereTheyDiffer(*recipe, out);
+    return {};
+}
+
+Result<void> writePanel(const PanelCommand& command, const OpenRecipe& open, std::ostream& out) {
+    const auto recipe = open(command.recipe);
+    if (!recipe) return fail(recipe.error());
+    const auto panel = usPanelOf(recipe->dossier, recipe->cooked);
+    if (!panel) return fail(panel.error());
+    if (auto written = writePanelPdf(*panel, command.out); !written) return written;
+    out << "Panel written to " << command.out << '\n';
+    sayWhereTheyDiffer(*recipe, out);
+    return {};
+}
+
+}  // namespace nettare
