@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Installs what is missing, builds the program and runs it.
-#   packaging/run.sh                     shows the demo and writes its panel as PDF
+#   packaging/run.sh                     opens the workbench; without a display it shows the demo
+#                                        and writes its panels as PDF
 #   packaging/run.sh -- ARGUMENTS...     runs nettare with these arguments
 set -euo pipefail
 # shellcheck source=packaging/common.sh
@@ -21,6 +22,10 @@ build_program() {
     [ -x "$program" ] || stop "the build made no program $program."
 }
 
+has_display() {
+    [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]
+}
+
 show_demo() {
     local folder=$root/build/demo
     mkdir -p "$folder"
@@ -35,10 +40,10 @@ if [ $# -gt 0 ]; then shift; fi
 
 install_packages build >&2
 build_program
-if [ -z "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
-    export QT_QPA_PLATFORM=${QT_QPA_PLATFORM:-offscreen}
-fi
 if [ $# -gt 0 ]; then
+    if ! has_display; then export QT_QPA_PLATFORM=${QT_QPA_PLATFORM:-offscreen}; fi
     exec "$program" "$@"
 fi
+if has_display; then exec "$program"; fi
+export QT_QPA_PLATFORM=${QT_QPA_PLATFORM:-offscreen}
 show_demo
