@@ -11,6 +11,7 @@ namespace {
 
 std::vector<StepEntry> steps(const std::vector<std::string>& texts) {
     std::vector<StepEntry> all;
+    all.reserve(texts.size());
     for (const std::string& text : texts) all.push_back({text});
     return all;
 }
