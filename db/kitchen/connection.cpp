@@ -8,7 +8,7 @@ namespace nettare {
 namespace {
 
 /// How long another program, such as a reader that tidies up, is waited for.
-constexpr int kPatienceMs = 5000;
+constexpr int kPatienceMs = 2000;
 
 void lookInside(SQLite::Database& database) {
     static_cast<void>(database.execAndGet("SELECT count(*) FROM sqlite_schema"));

@@ -39,7 +39,7 @@ Result<void> checkWritable(const KitchenStore& store) {
 
 Result<void> changeTogether(KitchenStore& store, const std::function<Result<void>()>& changes) {
     if (store.together) return changes();
-    if (const auto open = checkWritable(store); !open) return open;
+    if (auto open = checkWritable(store); !open) return open;
     WriteTransaction transaction{store};
     TogetherWhile together{store};
     auto changed = changes();

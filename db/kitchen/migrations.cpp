@@ -49,7 +49,7 @@ bool isOfTheDisk(int sqliteCode) {
 
 /// A name that is free, so that a copy made before stays.
 std::string safetyName(const std::string& path, std::size_t format) {
-    const std::string name = path + ".before-" + std::to_string(format);
+    std::string name = path + ".before-" + std::to_string(format);
     std::error_code ignored;
     if (!std::filesystem::exists(name, ignored)) return name;
     int number = 2;
@@ -83,7 +83,7 @@ Result<void> bringUpToDate(SQLite::Database& database, const std::string& path,
                            std::span<const SqlStep> steps, const std::function<void()>& finish) {
     if (static_cast<std::size_t>(formatOf(database)) >= steps.size()) return {};
     const std::string copy = safetyName(path, steps.size());
-    if (const auto copied = copyDatabase(database, copy); !copied) return copied;
+    if (auto copied = copyDatabase(database, copy); !copied) return copied;
     auto migrated = migrate(database, path, steps, finish);
     if (!migrated) removeDatabase(copy);
     return migrated;

@@ -23,7 +23,7 @@ Result<void> takeChange(DraftState& state, const JournalChange& change) {
     if (change.keptEdits > state.edits.size()) return fail(ErrorCode::EditDoesNotFit);
     // First back to what both sides share, with the edits as they were.
     const std::size_t shared = std::min({state.cursor, change.keptEdits, change.cursor});
-    if (const auto back = moveCursor(state, shared); !back) return back;
+    if (auto back = moveCursor(state, shared); !back) return back;
     state.edits.resize(change.keptEdits);
     state.edits.insert(state.edits.end(), change.edits.begin(), change.edits.end());
     return moveCursor(state, change.cursor);

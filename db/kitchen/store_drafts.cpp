@@ -1,6 +1,6 @@
 #include "db/kitchen/store_drafts.h"
 
-#include <algorithm>
+#include <utility>
 
 #include "core/support/sha256.h"
 #include "db/kitchen/move_draft.h"
@@ -42,7 +42,7 @@ Result<std::vector<Edit>> readEdits(KitchenStore& store, const std::string& reci
 /// The draft that was journalled last is at hand, and is handed out: an edit that does not fit
 /// leaves nothing behind.
 Result<DraftState> takeState(KitchenStore& store, const std::string& recipe) {
-    const std::optional<DraftState> last = std::exchange(store.lastDraft, std::nullopt);
+    std::optional<DraftState> last = std::exchange(store.lastDraft, std::nullopt);
     if (last && last->recipe == recipe) return std::move(*last);
     return draftState(store, recipe);
 }
@@ -115,10 +115,10 @@ Result<DraftState> draftState(KitchenStore& store, const std::string& recipe) {
 
 Result<void> journalDraft(KitchenStore& store, const std::string& recipe,
                           const JournalChange& change) {
-    if (const auto open = checkWritable(store); !open) return open;
+    if (auto open = checkWritable(store); !open) return open;
     auto state = takeState(store, recipe);
     if (!state) return fail(state.error());
-    if (const auto moved = takeChange(*state, change); !moved) return moved;
+    if (auto moved = takeChange(*state, change); !moved) return moved;
     writeChange(store, *state, change);
     store.lastDraft = std::move(*state);
     return {};

@@ -54,7 +54,7 @@ std::vector<std::string> addVersions(KitchenStore& store, const std::vector<Tabl
 }
 
 Result<void> copyFoodsIn(KitchenStore& store, const std::vector<TableFood>& foods) {
-    if (const auto open = checkWritable(store); !open) return open;
+    if (auto open = checkWritable(store); !open) return open;
     WriteTransaction transaction{store};
     static_cast<void>(addVersions(store, foods));
     transaction.commit();

@@ -13,7 +13,7 @@ bool hasEntry(KitchenStore& store, const std::string& id) {
     return row.next();
 }
 
-Result<void> checkReferences(KitchenStore& store, const LedgerEntry& entry) {
+Result<void> checkNames(KitchenStore& store, const LedgerEntry& entry) {
     if (hasEntry(store, entry.id))
         return fail(store.error(ErrorCode::LedgerIdUsed).with("found", entry.id));
     if (!entry.refersTo.empty() && !hasEntry(store, entry.refersTo))
@@ -43,7 +43,7 @@ LedgerHead ledgerHead(KitchenStore& store) {
 Result<ChainedEntry> appendEntry(KitchenStore& store, const LedgerEntry& entry) {
     if (const auto open = checkWritable(store); !open) return fail(open.error());
     WriteTransaction transaction{store};
-    if (const auto known = checkReferences(store, entry); !known) return fail(known.error());
+    if (const auto known = checkNames(store, entry); !known) return fail(known.error());
     std::string text;
     auto made = chained(entry, ledgerHead(store), text);
     if (!made) return made;

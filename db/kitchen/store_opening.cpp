@@ -94,10 +94,11 @@ Result<void> createStore(const std::string& path, const std::string& at) {
     removeDatabase(partial);
     try {
         SQLite::Database database{partial, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        const auto made =
-            migrate(database, path, kitchenSchema(), [&] { makeKitchen(database, at); });
-        if (!made) removeDatabase(partial);
-        if (!made) return made;
+        auto made = migrate(database, path, kitchenSchema(), [&] { makeKitchen(database, at); });
+        if (!made) {
+            removeDatabase(partial);
+            return made;
+        }
     } catch (const SQLite::Exception& cause) {
         removeDatabase(partial);
         if (cause.getErrorCode() == SQLITE_CANTOPEN)

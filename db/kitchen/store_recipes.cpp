@@ -30,7 +30,7 @@ bool hasRecipe(KitchenStore& store, const std::string& id) {
 }
 
 std::string freeId(KitchenStore& store, std::string_view title) {
-    const std::string slug = slugOf(title);
+    std::string slug = slugOf(title);
     if (!hasRecipe(store, slug)) return slug;
     int number = 2;
     while (hasRecipe(store, slug + "-" + std::to_string(number))) ++number;

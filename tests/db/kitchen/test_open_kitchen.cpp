@@ -35,7 +35,8 @@ TEST_CASE("every table of a kitchen is strict about its types", "[kitchen]") {
     const OneKitchen one;
     CHECK(askSql(one.path(),
                  "SELECT group_concat(name) FROM pragma_table_list WHERE type = 'table' AND NOT "
-                 "strict AND schema = 'main' AND name NOT LIKE 'sqlite_%'") == "");
+                 "strict AND schema = 'main' AND name NOT LIKE 'sqlite_%'")
+              .empty());
 }
 
 TEST_CASE("a closed kitchen is one file", "[kitchen]") {

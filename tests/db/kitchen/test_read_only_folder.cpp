@@ -13,7 +13,7 @@ namespace {
 
 std::string fillOne(const OneKitchen& one) {
     Kitchen kitchen = one.open();
-    const std::string id = *kitchen.addRecipe(dish("soup"), kNoon);
+    std::string id = *kitchen.addRecipe(dish("soup"), kNoon);
     REQUIRE(kitchen.keep(id, toKeep(dish("soup"), "")));
     return id;
 }

@@ -1,3 +1,4 @@
+#include <SQLiteCpp/Database.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -96,6 +97,20 @@ TEST_CASE("a holder that was killed holds nothing", "[kitchen][windows]") {
     REQUIRE(waitpid(child, nullptr, 0) == child);
     CHECK(one.folder().has("home.nettare.held"));
     CHECK(one.open().writable());
+}
+
+TEST_CASE("a kitchen that another program keeps busy refuses the change, and takes it afterwards",
+          "[kitchen][windows]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    {
+        SQLite::Database other{one.path(), SQLite::OPEN_READWRITE};
+        other.exec("BEGIN IMMEDIATE");
+        const auto refused = kitchen.record(shown(1, "340"));
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == ErrorCode::KitchenBusy);
+    }
+    CHECK(kitchen.record(shown(1, "340")));
 }
 
 TEST_CASE("a name that is not whole yet is another window", "[kitchen][windows]") {

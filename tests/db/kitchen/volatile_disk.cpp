@@ -11,27 +11,23 @@
 #include <string>
 #include <vector>
 
-namespace {
-
 /// One write that was not synced yet; without bytes it cuts the file there.
-struct Unsynced {
+struct VolatileWrite {
     sqlite3_int64 offset = 0;
     std::optional<std::string> bytes;
 };
 
 /// A file as whoever reads it sees it, and what of that is not on the disk.
-struct Volatile {
+struct VolatileFile {
     std::string content;
-    std::vector<Unsynced> unsynced;
+    std::vector<VolatileWrite> unsynced;
     int handles = 0;
 };
-
-}  // namespace
 
 struct VolatileDisk::State {
     sqlite3_vfs vfs{};
     sqlite3_vfs* base = nullptr;
-    std::map<std::string, Volatile> files;
+    std::map<std::string, VolatileFile> files;
     int syncs = 0;
     int cutAt = 0;
     int writesLeft = -1;
@@ -47,7 +43,7 @@ using State = VolatileDisk::State;
 struct ShimFile {
     sqlite3_file file;
     State* disk;
-    Volatile* content;
+    VolatileFile* content;
     sqlite3_file* real;
 };
 
@@ -55,7 +51,7 @@ ShimFile* shimOf(sqlite3_file* file) {
     return reinterpret_cast<ShimFile*>(file);
 }
 
-void take(std::string& content, const Unsynced& change) {
+void take(std::string& content, const VolatileWrite& change) {
     const auto offset = static_cast<std::size_t>(change.offset);
     if (!change.bytes) {
         content.resize(offset);
@@ -66,7 +62,7 @@ void take(std::string& content, const Unsynced& change) {
     content.replace(offset, change.bytes->size(), *change.bytes);
 }
 
-void bringToDisk(sqlite3_file* real, const Unsynced& change) {
+void bringToDisk(sqlite3_file* real, const VolatileWrite& change) {
     if (!change.bytes)
         real->pMethods->xTruncate(real, change.offset);
     else
@@ -78,7 +74,7 @@ void bringToDisk(sqlite3_file* real, const Unsynced& change) {
 void cutPower(State& disk, ShimFile& asking) {
     disk.off = true;
     if (disk.coin)
-        for (const Unsynced& change : asking.content->unsynced)
+        for (const VolatileWrite& change : asking.content->unsynced)
             if (((*disk.coin)() & 1U) != 0) bringToDisk(asking.real, change);
     for (auto& [path, file] : disk.files) file.unsynced.clear();
 }
@@ -101,7 +97,7 @@ int readFile(sqlite3_file* file, void* bytes, int count, sqlite3_int64 offset) {
     return there == wanted ? SQLITE_OK : SQLITE_IOERR_SHORT_READ;
 }
 
-int change(ShimFile& shim, Unsynced unsynced) {
+int change(ShimFile& shim, VolatileWrite unsynced) {
     if (shim.disk->off) return SQLITE_IOERR_WRITE;
     take(shim.content->content, unsynced);
     shim.content->unsynced.push_back(std::move(unsynced));
@@ -128,7 +124,7 @@ int syncFile(sqlite3_file* file, int) {
         cutPower(disk, *shim);
         return SQLITE_IOERR_FSYNC;
     }
-    for (const Unsynced& change : shim->content->unsynced) bringToDisk(shim->real, change);
+    for (const VolatileWrite& change : shim->content->unsynced) bringToDisk(shim->real, change);
     shim->content->unsynced.clear();
     return SQLITE_OK;
 }
@@ -189,7 +185,7 @@ State& diskOf(sqlite3_vfs* vfs) {
     return *static_cast<State*>(vfs->pAppData);
 }
 
-void load(Volatile& file, sqlite3_file* real) {
+void load(VolatileFile& file, sqlite3_file* real) {
     sqlite3_int64 size = 0;
     real->pMethods->xFileSize(real, &size);
     file.content.assign(static_cast<std::size_t>(size), '\0');
@@ -208,7 +204,7 @@ int openFile(sqlite3_vfs* vfs, const char* path, sqlite3_file* file, int flags, 
     if (const int answer = disk.base->xOpen(disk.base, path, real, flags, outFlags);
         answer != SQLITE_OK)
         return answer;
-    Volatile& content = disk.files[path];
+    VolatileFile& content = disk.files[path];
     // Another file may have been given this name.
     if (content.handles == 0 && content.unsynced.empty()) load(content, real);
     ++content.handles;
