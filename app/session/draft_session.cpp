@@ -32,6 +32,11 @@ DraftSession::DraftSession(QString recipe, StoredDraft draft, Closure closure, b
     });
 }
 
+// A stack that ends empties itself and says so; nothing of that is for the journal.
+DraftSession::~DraftSession() {
+    stack_.disconnect(this);
+}
+
 // The undo history of the journal, with its undone edits, as if it had been typed here.
 void DraftSession::restore(const StoredDraft& draft) {
     restoring_ = true;

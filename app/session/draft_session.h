@@ -24,6 +24,7 @@ class DraftSession : public QObject {
 public:
     DraftSession(QString recipe, StoredDraft draft, Closure closure, bool readOnly,
                  QObject* parent = nullptr);
+    ~DraftSession() override;
 
     [[nodiscard]] const QString& recipe() const { return recipe_; }
     [[nodiscard]] const Json& document() const { return document_; }
