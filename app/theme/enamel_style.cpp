@@ -4,7 +4,9 @@
 #include "app/theme/spacing.h"
 
 #include <QPainter>
+#include <QPushButton>
 #include <QStyleOption>
+#include <QToolButton>
 
 #include <algorithm>
 
@@ -100,6 +102,10 @@ EnamelStyle::EnamelStyle() : QProxyStyle{QStringLiteral("Fusion")} {}
 
 void EnamelStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
                                 QPainter* painter, const QWidget* widget) const {
+    // The style sheet rings buttons at their border.
+    if (element == PE_FrameFocusRect && (qobject_cast<const QPushButton*>(widget) != nullptr ||
+                                         qobject_cast<const QToolButton*>(widget) != nullptr))
+        return;
     void (*paint)(QPainter&, const QStyleOption&) = nullptr;
     if (element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck)
         paint = &paintCheckBox;
