@@ -17,7 +17,7 @@ constexpr int kMostColumns = 6;
 
 ChangeCards::ChangeCards(QWidget* parent)
     : FocusGroup{tr("What changed"), parent}, grid_{new QGridLayout{this}} {
-    grid_->setContentsMargins(ringRoomPx(), ringRoomPx(), ringRoomPx(), ringRoomPx());
+    grid_->setContentsMargins(0, ringRoomPx(), 0, ringRoomPx());
     grid_->setSpacing(kSpace3Px);
 }
 

@@ -14,7 +14,7 @@ public:
     explicit FocusGroup(const QString& name, QWidget* parent = nullptr);
 
     void setSpoken(const QString& text) { setAccessibleDescription(text); }
-    /// Room that the ring needs on every side.
+    /// Room that the ring needs above and below.
     [[nodiscard]] static int ringRoomPx();
 
 protected:

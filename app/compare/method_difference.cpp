@@ -13,8 +13,6 @@ namespace nettare {
 
 namespace {
 
-constexpr QChar kBetween{0x2009};  // thin space
-
 QString markedUp(const WordRun& run, Shade shade) {
     const QString text = run.text.toHtmlEscaped();
     switch (run.side) {
@@ -32,13 +30,7 @@ QString markedUp(const WordRun& run, Shade shade) {
 
 QString markedUp(const ComparedStep& step, Shade shade) {
     QString text;
-    WordsOn before = WordsOn::Both;
-    for (const WordRun& run : step.runs) {
-        // The old word and the new one must not read as one.
-        if (before == WordsOn::LeftOnly && run.side == WordsOn::RightOnly) text += kBetween;
-        text += markedUp(run, shade);
-        before = run.side;
-    }
+    for (const WordRun& run : step.runs) text += markedUp(run, shade);
     return text;
 }
 
@@ -53,7 +45,7 @@ QLabel* numberLabel(const QString& number) {
 
 MethodDifference::MethodDifference(QWidget* parent)
     : FocusGroup{tr("Method"), parent}, grid_{new QGridLayout{this}}, nothing_{new QLabel} {
-    grid_->setContentsMargins(ringRoomPx(), ringRoomPx(), ringRoomPx(), ringRoomPx());
+    grid_->setContentsMargins(0, ringRoomPx(), 0, ringRoomPx());
     grid_->setHorizontalSpacing(kSpace2Px);
     grid_->setVerticalSpacing(kSpace2Px);
     grid_->setColumnStretch(1, 1);
@@ -74,34 +66,44 @@ void MethodDifference::setChangesOnly(bool changesOnly) {
 }
 
 void MethodDifference::build() {
-    for (QLabel* label : labels_) delete label;
-    labels_.clear();
-    const Shade shade = shadeOf(palette());
+    for (QLabel* label : numbers_) delete label;
+    for (const auto& [step, label] : texts_) delete label;
+    numbers_.clear();
+    texts_.clear();
     QStringList spoken;
     int row = 1;
     bool changed = false;
-    for (const ComparedStep& step : steps_) {
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+        const ComparedStep& step = steps_[i];
         changed = changed || step.changed();
         if (changesOnly_ && !step.changed()) continue;
         auto* const number = numberLabel(step.number);
-        auto* const text = new QLabel{markedUp(step, shade)};
+        auto* const text = new QLabel;
         text->setFont(typeFont(TypeSize::Body));
         text->setTextFormat(Qt::RichText);
         text->setWordWrap(true);
         text->setAccessibleName(step.spoken());
         grid_->addWidget(number, row, 0, Qt::AlignTop);
         grid_->addWidget(text, row++, 1, Qt::AlignTop);
-        labels_.insert(labels_.end(), {number, text});
+        numbers_.push_back(number);
+        texts_.emplace_back(i, text);
         spoken << step.spoken();
     }
+    recolour();
     nothing_->setVisible(!changed);
     if (!changed) spoken.prepend(nothing_->text());
     setSpoken(spoken.join(u'\n'));
 }
 
+// In place: while a palette spreads, no child may come or go.
+void MethodDifference::recolour() {
+    const Shade shade = shadeOf(palette());
+    for (const auto& [step, label] : texts_) label->setText(markedUp(steps_[step], shade));
+}
+
 void MethodDifference::changeEvent(QEvent* event) {
     FocusGroup::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) build();
+    if (event->type() == QEvent::PaletteChange) recolour();
 }
 
 }  // namespace nettare

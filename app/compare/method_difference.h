@@ -3,6 +3,9 @@
 #include "app/compare/focus_group.h"
 #include "app/compare/method_words.h"
 
+#include <utility>
+#include <vector>
+
 class QGridLayout;
 class QLabel;
 
@@ -24,11 +27,13 @@ protected:
 
 private:
     void build();
+    void recolour();
 
     QGridLayout* grid_;
     QLabel* nothing_;
     std::vector<ComparedStep> steps_;
-    std::vector<QLabel*> labels_;
+    std::vector<QLabel*> numbers_;
+    std::vector<std::pair<std::size_t, QLabel*>> texts_;  ///< by the step they show
     bool changesOnly_ = false;
 };
 
