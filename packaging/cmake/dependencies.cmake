@@ -10,7 +10,7 @@ find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui) # paints the panel and writes
 find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets) # the window
 find_package(Qt6 6.4 REQUIRED COMPONENTS Svg) # draws the icons; in app/icons only
 find_package(Qt6 6.4 REQUIRED COMPONENTS DBus) # light or dark, by the desktop; in app/theme only
-find_package(SQLite3 REQUIRED)            # table files
+find_package(SQLite3 REQUIRED)            # kitchens and table files
 find_package(SQLiteCpp REQUIRED)          # RAII over SQLite; in db only
 find_package(CLI11 REQUIRED)              # the command line; in app/command_line/arguments.cpp only
 

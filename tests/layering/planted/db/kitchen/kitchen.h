@@ -1,0 +1,2 @@
+// Planted: a kitchen that hands out statements.
+#include <sqlite3.h>
