@@ -107,7 +107,6 @@ private:
         change.edits = draft.edits;
         change.cursor = draft.edits.size();
         change.at = draft.changedAt;
-        change.title = *document->find("title")->text();
         return kitchen_.journal(ids_[draft.recipe], change);
     }
 

@@ -8,15 +8,6 @@
 
 namespace nettare {
 
-namespace {
-
-std::string titleOf(const Json& document) {
-    const Json* title = document.find("title");
-    return title != nullptr && title->text() != nullptr ? *title->text() : std::string{};
-}
-
-}  // namespace
-
 DraftSession::DraftSession(QString recipe, StoredDraft draft, Closure closure, bool readOnly,
                            QObject* parent)
     : QObject{parent},
@@ -130,7 +121,6 @@ std::optional<JournalChange> DraftSession::takeJournalChange() {
         change.edits.push_back(command->edit());
     }
     change.cursor = toldCursor_ = cursor;
-    change.title = titleOf(document_);
     toldEdits_ = journalEdits_ = count;
     return change;
 }

@@ -47,8 +47,7 @@ struct JournalChange {
     std::size_t keptEdits = 0;  ///< so many edits of the journal stay
     std::vector<Edit> edits;    ///< those that follow them now
     std::size_t cursor = 0;
-    std::string at;     ///< ISO 8601 with offset
-    std::string title;  ///< of the draft after the change, for the shelf
+    std::string at;  ///< ISO 8601 with offset
 };
 
 /// A food that a revision was computed with.
@@ -97,15 +96,23 @@ struct KitchenCheck {
 /// A kitchen: what a cook made, in one file (*.nettare). Every change is one transaction and is on
 /// the disk when the call returns. Revisions, food versions and the ledger are only ever added to.
 /// One thread at a time may use an object of this class.
+///
+/// A change that fails leaves everything as it was. Any of them may fail with KitchenHeld
+/// ("holder") or KitchenOpenToRead or KitchenNotWritable where writable() is false, and with
+/// KitchenDiskFull, KitchenDiskFault, KitchenBusy; whatever reads, with KitchenDamaged ("reason");
+/// whatever names a recipe, with RecipeNotFound.
 class Kitchen {
 public:
-    /// Makes a new, empty kitchen, which must not exist. Fails: KitchenExists, KitchenNotWritable.
+    /// Makes a new, empty kitchen, which must not exist, and opens it to write.
+    /// Fails: KitchenExists, KitchenNotWritable, KitchenDiskFull.
     [[nodiscard]] static Result<Kitchen> create(const std::string& path, const std::string& at);
 
-    /// Opens a kitchen, after a safety copy and its migrations where it is of an older format.
-    /// Fails: KitchenMissing, NotAKitchen (a foreign or empty file, a directory), KitchenNewer
-    /// ("found", "known"), KitchenDamaged, KitchenNotWritable (an older format in a read-only
-    /// folder), MigrationFailed (content and version are as before).
+    /// Opens a kitchen, after a safety copy ("x.nettare.before-3") and its migrations where it is
+    /// of an older format. Fails: KitchenMissing, KitchenIsFolder, KitchenEmpty, NotAKitchen (a
+    /// foreign file), KitchenUnreadable, KitchenNewer ("found", "known"), KitchenOlder (where it
+    /// is only read), KitchenUnfinished (a read-only folder, and changes beside the file that
+    /// would be hidden), KitchenDamaged, KitchenDiskFull, KitchenBusy, MigrationFailed (content
+    /// and format are as before).
     [[nodiscard]] static Result<Kitchen> open(const std::string& path, KitchenAccess access);
 
     /// A kitchen that lives in memory: the sample before it is kept.
@@ -132,7 +139,8 @@ public:
     // Recipes
     /// All recipes, by title.
     [[nodiscard]] Result<std::vector<ShelvedRecipe>> recipes() const;
-    /// Those whose title, foods, note or steps hold all words, each as the start of a word.
+    /// Those whose title, foods, note or steps hold all words, each as the start of a word or in
+    /// its other number ("tomatoes" finds "tomato"). No words, no recipes.
     [[nodiscard]] Result<std::vector<ShelvedRecipe>> find(std::string_view words) const;
     /// Adds a recipe with a draft; answers its new id, made from the title ("charred-prawns").
     [[nodiscard]] Result<std::string> addRecipe(const Json& document, const std::string& at);
@@ -142,10 +150,12 @@ public:
 
     // Drafts
     [[nodiscard]] Result<StoredDraft> draft(const std::string& recipe) const;
+    /// Fails: EditDoesNotFit, where the edits do not lead from the draft as it is.
     [[nodiscard]] Result<void> journal(const std::string& recipe, const JournalChange& change);
 
     // Revisions
     /// Keeps a revision; answers its number. The draft goes on from it, with its undo history.
+    /// Fails: RevisionNotFound (the parent).
     [[nodiscard]] Result<int> keep(const std::string& recipe, const RevisionToKeep& revision);
     [[nodiscard]] Result<std::vector<RevisionSummary>> revisions(const std::string& recipe) const;
     /// Fails: RevisionNotFound.
@@ -159,6 +169,7 @@ public:
 
     // Ledger
     /// Appends what a scale showed; answers the entry with its sequence, previous hash and hash.
+    /// Fails: LedgerIdUsed, LedgerEntryNotFound (the one it refers to), and like readEntry().
     [[nodiscard]] Result<ChainedEntry> record(const LedgerEntry& entry);
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledger() const;
 

@@ -46,11 +46,11 @@ Edit retitled(const std::string& before, const std::string& after) {
 
 JournalChange added(std::size_t kept, std::vector<Edit> edits) {
     const std::size_t all = kept + edits.size();
-    return {kept, std::move(edits), all, kLater, ""};
+    return {kept, std::move(edits), all, kLater};
 }
 
 JournalChange cursorAt(std::size_t all, std::size_t cursor) {
-    return {all, {}, cursor, kLater, ""};
+    return {all, {}, cursor, kLater};
 }
 
 TableFood rowOf(const std::string& number, double energyKcal) {
