@@ -166,7 +166,7 @@ TEST_CASE("a disk that takes no more keeps the kitchen as it was", "[badkitchen]
     const HomeKitchen home;
     Outcome refused;
     {
-        const SmallDisk disk{64 * 1024};
+        const SmallDisk disk{rlim_t{64} * 1024};
         refused = run(atHome({"add", "patties.json"}));
     }
     CHECK(refused.code == 1);

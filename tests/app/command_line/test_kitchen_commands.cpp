@@ -74,9 +74,9 @@ TEST_CASE("a kitchen's recipe has the very figures, words and panel of its docum
          {std::pair{"skewers.json", "charred"}, std::pair{"patties.json", "Barley & beet"}})
         for (const std::vector<std::string>& revision :
              std::vector<std::vector<std::string>>{{}, {"--revision", "1"}}) {
-            const auto both = [&](std::vector<std::string> command) {
+            const auto both = [&, named = recipe](std::vector<std::string> command) {
                 const std::string expected = done(command);
-                command[1] = recipe;
+                command[1] = named;
                 command.insert(command.end(), revision.begin(), revision.end());
                 CHECK(inHome(command) == expected);
             };
