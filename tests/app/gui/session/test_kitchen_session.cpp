@@ -1,0 +1,142 @@
+#include <catch2/catch.hpp>
+
+#include <QTemporaryDir>
+
+#include "app/gui/session/demo_kitchen.h"
+#include "core/edit/line_edits.h"
+
+namespace nettare {
+
+namespace {
+
+void setAmount(KitchenSession& session, std::string_view line, std::string_view text) {
+    const auto edit = setLineAmount(session.draft()->document(), line, text);
+    REQUIRE(edit);
+    REQUIRE(session.draft()->apply(edit->edit));
+    session.draft()->endTyping();
+}
+
+std::string text(const KitchenSession& session) {
+    return writeJson(session.draft()->document());
+}
+
+/// The errors that the session reports while this lives.
+class Reported {
+public:
+    explicit Reported(KitchenSession& session) {
+        QObject::connect(&session, &KitchenSession::failed, &session,
+                         [this](const Error& error) { codes.push_back(error.code); });
+    }
+    std::vector<ErrorCode> codes;
+};
+
+}  // namespace
+
+TEST_CASE("A change reaches the file, and another window finds it there with its history") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("k.nettare"));
+    const auto session = skewersSession();
+    session->keepKitchenAs(path);
+    rest(*session);
+    CHECK_FALSE(session->isSample());
+    CHECK(session->path() == path);
+    setAmount(*session, "garlic", "3");
+    CHECK(session->saveState() == SaveState::Pending);
+    rest(*session);
+    CHECK(session->saveState() == SaveState::Saved);
+    CHECK(session->savedSecondsAgo());
+
+    auto other = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+    REQUIRE(other);
+    CHECK_FALSE(other->writable());
+    CHECK_FALSE(other->heldBy().empty());
+    const auto draft = other->draft(session->draft()->recipe().toStdString());
+    REQUIRE(draft);
+    REQUIRE(draft->edits.size() == 1);
+    CHECK(draft->cursor == 1);
+    REQUIRE(applied(draft->base, draft->edits.front()));
+    CHECK(writeJson(*applied(draft->base, draft->edits.front())) == text(*session));
+}
+
+TEST_CASE("Kept revisions are numbered, listed and recomputed to the same figures") {
+    const auto session = skewersSession();
+    Reported reported{*session};
+    session->keep(QStringLiteral(" as cooked "));
+    setAmount(*session, "garlic", "4");
+    session->keep(QStringLiteral("more garlic"));
+    rest(*session);
+    CHECK(reported.codes.empty());
+    REQUIRE(session->revisions().size() == 2);
+    CHECK(session->draft()->baseRevision() == 2);
+    std::vector<OpenedRevision> opened;
+    session->openRevision(2, [&](OpenedRevision one) { opened.push_back(std::move(one)); });
+    rest(*session);
+    REQUIRE(opened.size() == 1);
+    CHECK(opened[0].kept.summary.note == "more garlic");
+    CHECK(opened[0].kept.summary.parent == 1);
+    CHECK(writeJson(opened[0].kept.document) == text(*session));
+    const auto energy = [](const Evaluation& evaluation) {
+        return (*evaluation[Basis::Portion])[Component::ENERC_KCAL].value;
+    };
+    CHECK(energy(*opened[0].evaluation) == energy(*session->draft()->evaluation()));
+}
+
+TEST_CASE("A revision that is brought back is a new one, and undo gives the draft back") {
+    const auto session = skewersSession();
+    session->keep(QStringLiteral("first"));
+    const std::string first = text(*session);
+    setAmount(*session, "garlic", "4");
+    const std::string second = text(*session);
+    session->keep(QStringLiteral("second"));
+    rest(*session);
+    session->bringBack(1);
+    rest(*session);
+    CHECK(text(*session) == first);
+    REQUIRE(session->revisions().size() == 3);
+    CHECK(session->draft()->baseRevision() == 3);
+    session->draft()->undoStack().undo();
+    CHECK(text(*session) == second);
+}
+
+TEST_CASE("A draft without figures is not kept, and the session says why") {
+    const auto session = skewersSession();
+    Reported reported{*session};
+    setAmount(*session, "garlic", "about two");
+    session->keep(QStringLiteral("no"));
+    rest(*session);
+    CHECK(session->revisions().empty());
+    REQUIRE(reported.codes.size() == 1);
+    CHECK(reported.codes.front() == ErrorCode::NotAnAmount);
+}
+
+TEST_CASE("A new recipe is on the shelf and open, and its empty draft is kept") {
+    const auto session = skewersSession();
+    session->newRecipe(QStringLiteral("Leek tart"));
+    rest(*session);
+    CHECK(session->shelf().size() == 2);
+    REQUIRE(session->draft()->failure());
+    const auto edit = addLine(session->draft()->document(), 0, "200 g",
+                              {"", {"usda-sr", "28", "11957"}, "fennel"}, "");
+    REQUIRE(edit);
+    const auto food = session->food({"usda-sr", "28", "11957"});
+    REQUIRE(food);
+    REQUIRE(session->draft()->apply(edit->edit, *food));
+    CHECK_FALSE(session->draft()->failure());
+    rest(*session);
+    CHECK(session->saveState() == SaveState::Saved);
+}
+
+TEST_CASE("The shelf shows what the cook looks for") {
+    const auto session = skewersSession();
+    session->newRecipe(QStringLiteral("Leek tart"));
+    rest(*session);
+    session->findRecipes(QStringLiteral("fenn"));
+    rest(*session);
+    REQUIRE(session->shelf().size() == 1);
+    CHECK(session->shelf().front().title == "Charred prawn & fennel skewers");
+    session->findRecipes({});
+    rest(*session);
+    CHECK(session->shelf().size() == 2);
+}
+
+}  // namespace nettare
