@@ -292,6 +292,12 @@ void KitchenSession::keepKitchenAs(const QString& path) {
         });
 }
 
+void KitchenSession::backUp(const QString& path) {
+    tellJournal();
+    ask([path = path.toStdString()](const Kitchen& kitchen) { return kitchen.backUp(path); },
+        [] {});
+}
+
 void KitchenSession::settle() {
     tellJournal();
     store_.drain();

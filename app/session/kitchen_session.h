@@ -62,6 +62,8 @@ public:
     [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;
     /// Writes the whole kitchen to a new file and goes on in it.
     void keepKitchenAs(const QString& path);
+    /// Writes a whole copy of the kitchen to a new file; the session stays where it is.
+    void backUp(const QString& path);
     /// Everything told to the disk so far is there when this returns: before closing, in tests.
     void settle();
 
