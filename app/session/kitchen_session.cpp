@@ -190,9 +190,11 @@ void KitchenSession::loadRevisions() {
 }
 
 void KitchenSession::keep(const QString& note) {
-    if (draft_) keepAs(note, draft_->baseRevision());
+    if (draft_) keepAs(note, std::nullopt);
 }
 
+// Without a parent it is what the draft began from, as the file has it by then: the keep before may
+// still be on its way.
 void KitchenSession::keepAs(const QString& note, std::optional<int> parent) {
     draft_->endTyping();
     tellJournal();
@@ -200,8 +202,13 @@ void KitchenSession::keepAs(const QString& note, std::optional<int> parent) {
         [recipe = draft_->recipe().toStdString(), document = draft_->document(),
          closure = draft_->closure(), note = note.trimmed().toStdString(), at = now(),
          parent](Kitchen& kitchen) -> Result<int> {
-            const auto revision = revisionToKeep(document, closure, note, at, parent);
+            auto revision = revisionToKeep(document, closure, note, at, parent);
             if (!revision) return fail(revision.error());
+            if (!parent) {
+                const auto draft = kitchen.draft(recipe);
+                if (!draft) return fail(draft.error());
+                revision->parent = draft->baseRevision;
+            }
             return kitchen.keep(recipe, *revision);
         },
         [this, recipe = draft_->recipe()](int number) {
