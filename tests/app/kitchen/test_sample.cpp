@@ -11,9 +11,9 @@ using namespace nettare;
 
 namespace {
 
-const std::string kDemo = NETTARE_RESOURCES "/demo";
-const std::string kSkewers = "charred-prawn-fennel-skewers";
-const std::string kPatties = "barley-beetroot-patties";
+const std::string kDemoFolder = NETTARE_RESOURCES "/demo";
+const std::string kSkewersId = "charred-prawn-fennel-skewers";
+const std::string kPattiesId = "barley-beetroot-patties";
 
 std::string tablePath() {
     return shareFolder() + "/starter.table";
@@ -21,7 +21,7 @@ std::string tablePath() {
 
 Kitchen built() {
     DossierLoader loader{tablePath()};
-    auto kitchen = buildSample(kDemo, loader);
+    auto kitchen = buildSample(kDemoFolder, loader);
     REQUIRE(kitchen);
     return std::move(*kitchen);
 }
@@ -48,7 +48,7 @@ std::vector<TargetVerdict> verdicts(const Kitchen& kitchen, const std::string& r
 }
 
 Json parsedDemo(const std::string& name) {
-    auto json = parseJson(bytesOf(kDemo + "/" + name));
+    auto json = parseJson(bytesOf(kDemoFolder + "/" + name));
     REQUIRE(json);
     return std::move(*json);
 }
@@ -73,7 +73,7 @@ TEST_CASE("every build of the sample gives the same revisions, figures and ledge
     const Kitchen shipped = opened();
     for (const Kitchen* again : {&other, &shipped}) {
         CHECK(again->verify()->ledgerHead == one.verify()->ledgerHead);
-        for (const auto& [recipe, count] : {std::pair{kSkewers, 3}, std::pair{kPatties, 2}})
+        for (const auto& [recipe, count] : {std::pair{kSkewersId, 3}, std::pair{kPattiesId, 2}})
             for (int number = 1; number <= count; ++number) {
                 const auto a = one.revision(recipe, number);
                 const auto b = again->revision(recipe, number);
@@ -91,11 +91,11 @@ TEST_CASE("one dish of the sample is in work and one is proven", "[sample]") {
     const auto shelf = opened().recipes();
     REQUIRE(shelf);
     REQUIRE(shelf->size() == 2);
-    CHECK(shelf->front().id == kPatties);
+    CHECK(shelf->front().id == kPattiesId);
     CHECK_FALSE(shelf->front().inWork);
-    CHECK(shelf->back().id == kSkewers);
+    CHECK(shelf->back().id == kSkewersId);
     CHECK(shelf->back().inWork);
-    const auto draft = opened().draft(kSkewers);
+    const auto draft = opened().draft(kSkewersId);
     CHECK(draft->baseRevision == 3);
     CHECK(draft->cursor == 1);
     const auto document = documentOf(*draft);
@@ -106,20 +106,20 @@ TEST_CASE("one dish of the sample is in work and one is proven", "[sample]") {
 
 TEST_CASE("the newest revisions of the sample are the example documents", "[sample]") {
     const Kitchen sample = opened();
-    CHECK(sample.revision(kSkewers, 3)->document == parsedDemo("prawn-fennel-skewers.json"));
-    CHECK(sample.revision(kPatties, 2)->document == parsedDemo("barley-beetroot-patties.json"));
-    CHECK(sample.revision(kSkewers, 3)->summary.parent == 2);
-    CHECK(sample.revision(kSkewers, 1)->summary.parent == std::nullopt);
+    CHECK(sample.revision(kSkewersId, 3)->document == parsedDemo("prawn-fennel-skewers.json"));
+    CHECK(sample.revision(kPattiesId, 2)->document == parsedDemo("barley-beetroot-patties.json"));
+    CHECK(sample.revision(kSkewersId, 3)->summary.parent == 2);
+    CHECK(sample.revision(kSkewersId, 1)->summary.parent == std::nullopt);
 }
 
 TEST_CASE("the notes of the sample say what its figures are", "[sample]") {
     const Kitchen sample = opened();
     const std::tuple<std::string, int, TargetState, std::string> cases[] = {
-        {kSkewers, 1, TargetState::NotMet, "165 kcal"},
-        {kSkewers, 2, TargetState::NotMet, "153 kcal"},
-        {kSkewers, 3, TargetState::ValueOnly, "144 kcal"},
-        {kPatties, 1, TargetState::NotMet, "9.3 g of protein"},
-        {kPatties, 2, TargetState::ValueOnly, "11.7 g of protein"},
+        {kSkewersId, 1, TargetState::NotMet, "165 kcal"},
+        {kSkewersId, 2, TargetState::NotMet, "153 kcal"},
+        {kSkewersId, 3, TargetState::ValueOnly, "144 kcal"},
+        {kPattiesId, 1, TargetState::NotMet, "9.3 g of protein"},
+        {kPattiesId, 2, TargetState::ValueOnly, "11.7 g of protein"},
     };
     for (const auto& [recipe, number, state, figure] : cases) {
         INFO(recipe << " " << number);
