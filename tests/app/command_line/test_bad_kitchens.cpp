@@ -8,6 +8,7 @@
 #include "command_line/bad_input.h"
 #include "command_line/scratch_kitchen.h"
 #include "db/kitchen/kitchen.h"
+#include "support/run_tool.h"
 #include "without_rights.h"
 
 using namespace nettare;
@@ -102,6 +103,16 @@ TEST_CASE("a file that is no kitchen of this program is refused and stays", "[ba
                  "ends in .nettare.");
     }
     CHECK(std::filesystem::file_size("empty") == 0);
+}
+
+TEST_CASE("a kitchen of a later program is refused", "[badkitchen]") {
+    const HomeKitchen home;
+    printedByTool("sqlite3", "sqlite3 home.nettare \"PRAGMA user_version = 99\"");
+    for (const std::vector<std::string>& command :
+         std::vector<std::vector<std::string>>{{"list"}, {"add", "patties.json"}, {"verify"}})
+        checkRun(atHome(command),
+                 "home.nettare: this kitchen has format 99, this program knows formats up to 3; "
+                 "update the program.");
 }
 
 TEST_CASE("a recipe is named by its id or a title that only it begins with", "[badkitchen]") {
