@@ -36,7 +36,8 @@ public:
         app_.footer(std::string{kFooter});
         app_.set_version_flag("--version", std::string{"nettare " NETTARE_VERSION});
         kitchenOption_ =
-            app_.add_option("--kitchen", kitchen_, "Kitchen (*.nettare) that the command works on");
+            app_.add_option("--kitchen", kitchen_, "Kitchen (*.nettare) that the command works on")
+                ->type_name("FILE");
         app_.require_subcommand(1);
         app_.fallthrough();  // its commands take --kitchen behind them as well
         addFigures();

@@ -15,7 +15,7 @@ inline constexpr std::string_view kFooter =
     "Examples:\n"
     "  nettare figures skewers.json\n"
     "  nettare --kitchen spring.nettare add skewers.json patties.json\n"
-    "  nettare --kitchen spring.nettare figures skewers --revision 1\n"
+    "  nettare --kitchen spring.nettare figures charred --revision 1\n"
     "“nettare COMMAND --help” has more.\n\n"
     "Exit codes: 0 done, 1 refused (one sentence on standard error) or faults found by “verify”,\n"
     "2 wrong usage.\n"
@@ -33,12 +33,12 @@ inline constexpr std::string_view kFiguresExamples =
 inline constexpr std::string_view kStatementExamples =
     "Examples:\n"
     "  nettare statement skewers.json --pieces 1,2,3\n"
-    "  nettare --kitchen spring.nettare statement skewers --component NA";
+    "  nettare --kitchen spring.nettare statement charred --component NA";
 
 inline constexpr std::string_view kPanelExamples =
     "Examples:\n"
     "  nettare panel skewers.json --out panel.pdf\n"
-    "  nettare --kitchen spring.nettare panel skewers --revision 2 --out panel.pdf";
+    "  nettare --kitchen spring.nettare panel charred --revision 2 --out panel.pdf";
 
 inline constexpr std::string_view kFoodsExamples =
     "Example:\n"
@@ -57,7 +57,7 @@ inline constexpr std::string_view kListExamples =
 
 inline constexpr std::string_view kRevisionsExamples =
     "Example:\n"
-    "  nettare --kitchen spring.nettare revisions skewers";
+    "  nettare --kitchen spring.nettare revisions charred";
 
 inline constexpr std::string_view kVerifyExamples =
     "Every fault is one sentence; the exit code is 1 where there is any.\n"
