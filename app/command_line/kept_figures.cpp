@@ -68,6 +68,12 @@ std::string both(const Figure& kept, const Figure& today) {
 
 }  // namespace
 
+std::optional<Figure> keptFigure(const KeptFigures& kept, Basis basis, Component component) {
+    for (const Json& json : keptOf(kept, basis))
+        if (auto figure = figureFrom(json); figure && figure->component == component) return figure;
+    return std::nullopt;
+}
+
 bool differFromToday(const KeptFigures& kept, const Dossier& dossier, const Cooked& cooked) {
     return kept.arithmetic != kArithmeticVersion ||
            !(kept.figures == figuresRecord(dossier, cooked));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "core/nutrition/figures.h"
@@ -17,6 +18,10 @@ struct KeptFigures {
 /// Whether today's arithmetic is another one, or comes out with any other number.
 [[nodiscard]] bool differFromToday(const KeptFigures& kept, const Dossier& dossier,
                                    const Cooked& cooked);
+
+/// The figure that was kept; nothing where the basis or the component was not.
+[[nodiscard]] std::optional<Figure> keptFigure(const KeptFigures& kept, Basis basis,
+                                               Component component);
 
 /// What was kept for a basis beside today's figures, component by component where they differ, as
 /// lines for people.

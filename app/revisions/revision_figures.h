@@ -5,8 +5,8 @@
 
 namespace nettare {
 
-/// The row of a revision: its energy per portion, as recomputed with its pinned foods, and whether
-/// its targets are met.
-[[nodiscard]] RevisionFigures revisionFiguresOf(const Evaluation& evaluation);
+/// The row of a revision: its energy per portion as it was kept, and whether its targets are met.
+/// Where today's arithmetic comes out otherwise, the energy says so.
+[[nodiscard]] RevisionFigures revisionFiguresOf(const OpenedRevision& revision);
 
 }  // namespace nettare

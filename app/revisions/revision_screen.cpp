@@ -173,7 +173,7 @@ void RevisionScreen::loadFigures() {
                 loading_ = false;
                 const DraftSession* const draft = kitchen_.draft();
                 if (draft != nullptr && draft->recipe() == recipe)
-                    model_->setFigures(number, revisionFiguresOf(*opened.evaluation));
+                    model_->setFigures(number, revisionFiguresOf(opened));
                 loadFigures();
             });
     }

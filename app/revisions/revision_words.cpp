@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QStringList>
 
 #include "core/publish/compared_figures.h"
@@ -36,7 +37,9 @@ QString amountOf(Component component, double value) {
 
 QString revisionDay(const std::string& at) {
     const QDate day = QDateTime::fromString(QString::fromStdString(at), Qt::ISODate).date();
-    return day.isValid() ? QLocale{}.toString(day, RevisionWords::tr("d MMMM yyyy")) : QString{};
+    static const QRegularExpression kDayOfWeek{QStringLiteral("\\W*dddd\\W*")};
+    const QString format = QLocale{}.dateFormat(QLocale::LongFormat).remove(kDayOfWeek);
+    return day.isValid() ? QLocale{}.toString(day, format) : QString{};
 }
 
 QString revisionTitle(const RevisionSummary& revision) {

@@ -10,7 +10,7 @@
 
 namespace nettare {
 
-/// "12 March 2026", where it was kept; empty for no time.
+/// "12 March 2026", in the way of the user's country; empty for no time.
 [[nodiscard]] QString revisionDay(const std::string& at);
 
 /// "Revision 4 · 12 March 2026 · “oilier, more garlic”".

@@ -12,6 +12,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTableView>
 
@@ -127,6 +128,24 @@ TEST_CASE("changes only leaves out what is the same and keeps the batch") {
         CHECK_FALSE(cellText(model, row, CompareModel::GramsChange).empty());
     CHECK(cellText(model, model.rowCount() - 1, CompareModel::LeftAmount) == "Batch");
     keepScreenPictures(*screen, QStringLiteral("compare-changes-only"));
+}
+
+TEST_CASE("the page scrolls by the wheel over the table and follows the cell that keys reach") {
+    const auto kitchen = sampleSession();
+    const auto screen = shownScreen(*kitchen);
+    compareReady(*screen, 1, 3);
+    screen->resize(1280, 420);
+    settle();
+    const QScrollBar& bar = *pageOf(*screen).verticalScrollBar();
+    REQUIRE(bar.maximum() > 0);
+    auto& table = pageOf(*screen).table().view();
+    turnWheel(*table.viewport());
+    CHECK(bar.value() > 0);
+    pageOf(*screen).verticalScrollBar()->setValue(0);
+    table.setFocus();
+    table.setCurrentIndex(table.model()->index(0, 0));
+    for (int i = 0; i < 7; ++i) pressKey(table, Qt::Key_Down);
+    CHECK(bar.value() > 0);
 }
 
 TEST_CASE("a change is told by mark and word, not by colour alone") {

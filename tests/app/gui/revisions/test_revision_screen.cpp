@@ -3,6 +3,7 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
 #include "app/revisions/bring_back_bar.h"
+#include "app/revisions/revision_figures.h"
 #include "app/revisions/revision_model.h"
 #include "app/widgets/empty_state.h"
 
@@ -59,6 +60,23 @@ TEST_CASE("revisions are listed newest first with their energy and their ceiling
               .text()
               .startsWith(QStringLiteral("Revision 3 · 16 May 2026 · “3 tbsp oil")));
     keepScreenPictures(screen, QStringLiteral("revisions"));
+}
+
+TEST_CASE("a revision's energy stays as it was kept, and says where today's is another") {
+    const auto kitchen = sampleSession();
+    std::optional<OpenedRevision> opened;
+    kitchen->openRevision(1, [&](OpenedRevision revision) { opened = std::move(revision); });
+    kitchen->settle();
+    REQUIRE(opened);
+    CHECK(revisionFiguresOf(*opened).energy.problem.isEmpty());
+    for (Json& basis : *opened->kept.figures.find("bases")->items())
+        for (Json& figure : *basis.find("figures")->items())
+            if (*figure.find("component") == Json{std::string{"ENERC_KCAL"}})
+                figure.set("value", Json{171.0});
+    const Cell energy = revisionFiguresOf(*opened).energy;
+    CHECK(energy.text == QStringLiteral("171"));
+    CHECK(energy.problem.startsWith(
+        QStringLiteral("As it was kept. Today's arithmetic comes to 165 kcal")));
 }
 
 TEST_CASE("a revision is compared with the draft, and two with each other, by keys alone") {
