@@ -15,6 +15,7 @@ QPushButton, QToolButton {
   background: {raised}; color: {ink}; border: 1px solid {outline}; border-radius: {corner};
   padding: 0 12px; min-height: {inner};
 }
+QPushButton, QToolButton { outline: none; }
 QToolButton { padding: 0 6px; }
 QToolButton::menu-indicator { width: 0; height: 0; }
 QPushButton:hover, QToolButton:hover { background: {alt}; }
