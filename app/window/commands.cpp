@@ -1,0 +1,84 @@
+#include "app/window/commands.h"
+
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QWidget>
+
+#include "app/icons/icon_engine.h"
+
+namespace nettare {
+
+namespace {
+
+struct CommandWords {
+    Q_DECLARE_TR_FUNCTIONS(Commands)
+};
+
+/// An action of the window: its shortcut works wherever in it the focus is.
+QAction* command(QWidget* window, const char* name, const QString& text,
+                 const QKeySequence& sequence) {
+    auto* action = new QAction{text, window};
+    action->setObjectName(QLatin1String{name});
+    action->setShortcut(sequence);
+    action->setShortcutContext(Qt::WindowShortcut);
+    window->addAction(action);
+    return action;
+}
+
+QAction* undoCommand(QAction* action, const char* name, Sign sign, const QKeySequence& keys,
+                     QWidget* window) {
+    action->setObjectName(QLatin1String{name});
+    action->setShortcut(keys);
+    action->setIcon(iconOf(sign));
+    window->addAction(action);
+    return action;
+}
+
+void makeChoice(QWidget* window, std::initializer_list<QAction*> actions) {
+    auto* group = new QActionGroup{window};
+    for (QAction* action : actions) {
+        action->setCheckable(true);
+        group->addAction(action);
+    }
+}
+
+}  // namespace
+
+Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
+    const auto make = [window](const char* name, const QString& text, const char* sequence = "") {
+        return command(window, name, text, QKeySequence::fromString(QLatin1String{sequence}));
+    };
+    newRecipe = make("newRecipe", CommandWords::tr("&New recipe"), "Ctrl+N");
+    openKitchen = make("openKitchen", CommandWords::tr("&Open kitchen…"), "Ctrl+O");
+    keepKitchen = make("keepKitchen", CommandWords::tr("&Keep this kitchen…"), "Ctrl+Shift+S");
+    backUp = make("backUp", CommandWords::tr("&Back up…"));
+    quit = make("quit", CommandWords::tr("&Quit"), "Ctrl+Q");
+
+    undo = undoCommand(undoGroup.createUndoAction(window, CommandWords::tr("&Undo")), "undo",
+                       Sign::Undo, QKeySequence::fromString(QStringLiteral("Ctrl+Z")), window);
+    redo =
+        undoCommand(undoGroup.createRedoAction(window, CommandWords::tr("&Redo")), "redo",
+                    Sign::Redo, QKeySequence::fromString(QStringLiteral("Ctrl+Shift+Z")), window);
+
+    addLine = make("addLine", CommandWords::tr("&Add line"), "Alt+Insert");
+    removeLine = make("removeLine", CommandWords::tr("&Remove line or step"), "Alt+Delete");
+    moveUp = make("moveUp", CommandWords::tr("Move line or step &up"), "Alt+Up");
+    moveDown = make("moveDown", CommandWords::tr("Move line or step &down"), "Alt+Down");
+    addStep = make("addStep", CommandWords::tr("Add &step"), "Alt+Shift+Insert");
+    keep = make("keep", CommandWords::tr("&Keep as revision…"), "Ctrl+K");
+    revisions = make("revisions", CommandWords::tr("Re&visions"), "Ctrl+R");
+    weigh = make("weigh", CommandWords::tr("&Weigh"), "F8");
+
+    followSystem = make("followSystem", CommandWords::tr("As the &system"));
+    light = make("light", CommandWords::tr("&Light"));
+    dark = make("dark", CommandWords::tr("&Dark"));
+    makeChoice(window, {followSystem, light, dark});
+    findRecipe = make("findRecipe", CommandWords::tr("&Find a recipe"), "Ctrl+F");
+    nextPane = make("nextPane", CommandWords::tr("&Next pane"), "F6");
+    paneBefore = make("paneBefore", CommandWords::tr("Pane &before"), "Shift+F6");
+
+    keys = make("keys", CommandWords::tr("&Keys"), "F1");
+    about = make("about", CommandWords::tr("&About Nettare"));
+}
+
+}  // namespace nettare

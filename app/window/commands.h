@@ -1,0 +1,25 @@
+#pragma once
+
+#include <QAction>
+#include <QUndoGroup>
+
+namespace nettare {
+
+/// Every command of the window as an action, whoever carries it out. Each has its words, its keys
+/// where it has any, and an object name by which tests and the list of keys find it.
+struct Commands {
+    Commands(QUndoGroup& undoGroup, QWidget* window);
+
+    // kitchen
+    QAction *newRecipe, *openKitchen, *keepKitchen, *backUp, *quit;
+    // edit
+    QAction *undo, *redo;
+    // recipe
+    QAction *addLine, *removeLine, *moveUp, *moveDown, *addStep, *keep, *revisions, *weigh;
+    // view
+    QAction *followSystem, *light, *dark, *findRecipe, *nextPane, *paneBefore;
+    // help
+    QAction *keys, *about;
+};
+
+}  // namespace nettare

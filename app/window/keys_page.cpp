@@ -1,0 +1,52 @@
+#include "app/window/keys_page.h"
+
+#include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace nettare {
+
+namespace {
+
+QString keysRow(const QString& keys, const QString& words) {
+    return QStringLiteral("<tr><td style=\"padding-right:24px\">%1</td><td>%2</td></tr>")
+        .arg(keys.toHtmlEscaped(), words.toHtmlEscaped());
+}
+
+QString commandWords(const QAction& action) {
+    return action.text().remove(QLatin1Char{'&'});
+}
+
+}  // namespace
+
+KeysPage::KeysPage(QMenuBar& menus, QWidget* parent)
+    : Page{tr("Keys"), parent}, menus_{menus}, keys_{new QLabel} {
+    keys_->setTextFormat(Qt::RichText);
+    keys_->setFocusPolicy(Qt::TabFocus);
+    column().addWidget(keys_);
+}
+
+void KeysPage::list(const QMenu& menu, QString& rows) const {
+    for (const QAction* action : menu.actions()) {
+        if (action->menu() != nullptr)
+            list(*action->menu(), rows);
+        else if (!action->shortcut().isEmpty())
+            rows += keysRow(action->shortcut().toString(QKeySequence::NativeText),
+                            commandWords(*action));
+    }
+}
+
+void KeysPage::showEvent(QShowEvent* event) {
+    QString rows;
+    for (const QAction* menu : menus_.actions())
+        if (menu->menu() != nullptr) list(*menu->menu(), rows);
+    rows += keysRow(tr("Tab, Shift+Tab"), tr("next or previous place"));
+    rows += keysRow(tr("F2 or typing"), tr("edit the cell of the table"));
+    rows += keysRow(tr("Left, Right"), tr("on the switch: what figures are per"));
+    rows += keysRow(tr("Enter"), tr("on the scale strip: record the reading"));
+    keys_->setText(QStringLiteral("<table>%1</table>").arg(rows));
+    keys_->setAccessibleName(tr("Keys"));
+    Page::showEvent(event);
+}
+
+}  // namespace nettare

@@ -1,0 +1,31 @@
+#include "app/window/path_asker.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+
+namespace nettare {
+
+namespace {
+
+struct PathWords {
+    Q_DECLARE_TR_FUNCTIONS(PathAsker)
+};
+
+QString kitchenFilter() {
+    return PathWords::tr("Kitchens (*.nettare)");
+}
+
+}  // namespace
+
+QString DialogPathAsker::kitchenToOpen(QWidget* window) {
+    return QFileDialog::getOpenFileName(window, PathWords::tr("Open kitchen"), {}, kitchenFilter());
+}
+
+QString DialogPathAsker::newKitchen(QWidget* window, const QString& title) {
+    QString path = QFileDialog::getSaveFileName(window, title, {}, kitchenFilter());
+    const QString ending = QStringLiteral(".nettare");
+    if (!path.isEmpty() && !path.endsWith(ending)) path += ending;
+    return path;
+}
+
+}  // namespace nettare

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QString>
+
+class QWidget;
+
+namespace nettare {
+
+/// Asks the cook for a file. Behind one interface, so that a test can answer.
+class PathAsker {
+public:
+    virtual ~PathAsker() = default;
+
+    /// An existing kitchen; empty where the cook changed their mind.
+    [[nodiscard]] virtual QString kitchenToOpen(QWidget* window) = 0;
+    /// A file that does not exist yet, with the ending of kitchens.
+    [[nodiscard]] virtual QString newKitchen(QWidget* window, const QString& title) = 0;
+};
+
+/// The file dialogs of the desktop.
+class DialogPathAsker : public PathAsker {
+public:
+    [[nodiscard]] QString kitchenToOpen(QWidget* window) override;
+    [[nodiscard]] QString newKitchen(QWidget* window, const QString& title) override;
+};
+
+}  // namespace nettare
