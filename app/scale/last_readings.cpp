@@ -1,0 +1,96 @@
+#include "app/scale/last_readings.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+
+#include "core/publish/number_text.h"
+
+namespace nettare {
+
+namespace {
+
+constexpr std::size_t kShown = 5;
+
+struct LastReadings {
+    Q_DECLARE_TR_FUNCTIONS(LastReadings)
+};
+
+/// Indices of readings and whether they are of pieces.
+struct Bound {
+    std::vector<std::size_t> readings;
+    bool perPiece = false;
+};
+
+const Line* lineOf(const Recipe& recipe, const std::string& id) {
+    const auto found = std::ranges::find(recipe.lines, id, &Line::id);
+    return found == recipe.lines.end() ? nullptr : &*found;
+}
+
+void takeLeft(const Evaluation& evaluation, ResidueKind kind, Bound& bound) {
+    for (const Residue& residue : evaluation.dossier.main().residues)
+        if (residue.kind == kind)
+            bound.readings.insert(bound.readings.end(), residue.readings.begin(),
+                                  residue.readings.end());
+}
+
+Bound boundTo(const Evaluation& evaluation, const Purpose& purpose) {
+    const Recipe& recipe = evaluation.dossier.main();
+    const Line* line = lineOf(recipe, purpose.line);
+    Bound bound;
+    switch (purpose.kind) {
+        case PurposeKind::Line:
+            if (line != nullptr) bound.readings = line->weighed;
+            break;
+        case PurposeKind::Series:
+            bound.perPiece = true;
+            if (line != nullptr && line->series)
+                bound.readings = evaluation.dossier.series[line->series->series].readings;
+            break;
+        case PurposeKind::Cooked:
+            bound.readings = recipe.cooked;
+            break;
+        case PurposeKind::NotEaten:
+            bound.readings = recipe.notEaten;
+            break;
+        case PurposeKind::LeftMixture:
+            takeLeft(evaluation, ResidueKind::Mixture, bound);
+            break;
+        case PurposeKind::LeftOfLine:
+            takeLeft(evaluation, ResidueKind::Line, bound);
+            break;
+        case PurposeKind::LeftUnknown:
+            takeLeft(evaluation, ResidueKind::Unknown, bound);
+            break;
+    }
+    return bound;
+}
+
+QString netText(const Evaluation& evaluation, std::size_t index, bool perPiece) {
+    const Reading& reading = evaluation.dossier.readings[index];
+    const double grams = netGrams(evaluation.dossier, reading) / (perPiece ? reading.pieces : 1);
+    const int decimals =
+        evaluation.dossier.scales[evaluation.dossier.indications[reading.gross].scale]
+            .readability.decimals();
+    return QString::fromStdString(numberAt(decimals, grams));
+}
+
+}  // namespace
+
+QString lastReadings(const Evaluation& evaluation, const Purpose& purpose) {
+    const Bound bound = boundTo(evaluation, purpose);
+    const std::size_t count = bound.readings.size();
+    if (count == 0) return {};
+    QStringList nets;
+    for (std::size_t i = count - std::min(count, kShown); i < count; ++i)
+        nets += netText(evaluation, bound.readings[i], bound.perPiece);
+    const QString list = nets.join(QStringLiteral("  "));
+    // Without a translation %n has one form only.
+    const QString head = count == 1 ? LastReadings::tr("1 reading")
+                                    : LastReadings::tr("%n readings", "", static_cast<int>(count));
+    return bound.perPiece ? LastReadings::tr("%1 · last: %2 g each").arg(head, list)
+                          : LastReadings::tr("%1 · last: %2 g").arg(head, list);
+}
+
+}  // namespace nettare
