@@ -1,0 +1,51 @@
+#include "app/sheet/draft_member.h"
+
+namespace nettare {
+
+void DraftMember::setDraft(DraftSession* draft) {
+    draft_ = draft;
+    step_ = 0;
+    refusal_.reset();
+}
+
+// A text on its way passes by others: "3 tb" means another unit than "3 tbsp" and would end the
+// line's binding to its weighing. So each text is read against the state before the first.
+void DraftMember::takeBack() {
+    if (draft_ == nullptr) return;
+    QUndoStack& stack = draft_->undoStack();
+    if (step_ > 0 && stack.index() == step_) stack.undo();
+    step_ = 0;
+}
+
+bool DraftMember::type(const QString& text) {
+    if (draft_ == nullptr) return false;
+    refusal_.reset();
+    typing_ = true;
+    takeBack();
+    auto edit = typed_(draft_->document(), text.trimmed().toStdString());
+    const Result<void> done = edit ? draft_->apply(*edit) : fail(edit.error());
+    if (!done)
+        refusal_ = done.error();
+    else if (!changesNothing(*edit))
+        step_ = draft_->undoStack().index();
+    typing_ = false;
+    return done.has_value();
+}
+
+std::optional<Error> DraftMember::problem() const {
+    if (refusal_ || draft_ == nullptr || !draft_->failure() || !concerns_) return refusal_;
+    return concerns_(*draft_, draft_->failure()->pointer) ? draft_->failure() : std::nullopt;
+}
+
+void DraftMember::leave() {
+    step_ = 0;
+    if (draft_ != nullptr) draft_->endTyping();
+}
+
+DraftMember::Concerns concernsPointer(std::string pointer) {
+    return [pointer = std::move(pointer)](const DraftSession&, const std::string& failing) {
+        return failing == pointer || failing.starts_with(pointer + "/");
+    };
+}
+
+}  // namespace nettare

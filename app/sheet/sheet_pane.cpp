@@ -1,0 +1,132 @@
+#include "app/sheet/sheet_pane.h"
+
+#include <QScrollArea>
+
+#include "app/session/kitchen_session.h"
+#include "app/sheet/document_texts.h"
+#include "app/sheet/draft_text.h"
+#include "app/sheet/line_table.h"
+#include "app/sheet/method_list.h"
+#include "app/sheet/refusal_line.h"
+#include "app/sheet/yield_row.h"
+#include "app/theme/spacing.h"
+#include "app/theme/type.h"
+#include "core/edit/heading_edits.h"
+
+namespace nettare {
+
+namespace {
+
+constexpr int kTitlePx = 27;
+constexpr int kTextFrame = 5;
+
+QString shownTitle(const DraftSession& draft) {
+    return documentTitle(draft.document());
+}
+
+}  // namespace
+
+SheetPane::SheetPane(KitchenSession& kitchen, QWidget* parent)
+    : Pane{tr("Sheet"), Role::Paper, parent},
+      kitchen_{kitchen},
+      title_{new DraftText{tr("Title"), DraftMember{shownTitle, setTitle}}},
+      refusal_{new RefusalLine},
+      yields_{new YieldRow{*refusal_}},
+      lines_{new LineTable{kitchen}},
+      method_{new MethodList} {
+    title_->setFont(resized(typeFont(TypeSize::PaneTitle, Weight::Bold), kTitlePx));
+    title_->setObjectName(QStringLiteral("title"));
+    build();
+    refusal_->watch(title_);
+    connect(lines_, &LineTable::failed, this, &SheetPane::failed);
+    connect(lines_, &LineTable::lineChosen, this, &SheetPane::lineChosen);
+    connect(method_, &MethodList::failed, this, &SheetPane::failed);
+    connect(yields_, &YieldRow::weighCookedAsked, this, [this] {
+        emit weighAsked(Purpose{PurposeKind::Cooked, {}});
+    });
+    connect(yields_, &YieldRow::weighLeftAsked, this, [this] {
+        emit weighAsked(Purpose{PurposeKind::LeftMixture, {}});
+    });
+    connect(&kitchen_, &KitchenSession::draftOpened, this, &SheetPane::followDraft);
+    followDraft();
+}
+
+void SheetPane::build() {
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout{page};
+    column->setContentsMargins(kSpace6Px - kTextFrame, kSpace3Px, kSpace6Px, kSpace6Px);
+    column->setSpacing(0);
+    column->setAlignment(Qt::AlignTop);
+    // The title's frame, seen while it is edited, stands out so that its text does not.
+    column->addWidget(title_);
+    auto* inset = new QVBoxLayout;
+    inset->setContentsMargins(kTextFrame, 0, 0, 0);
+    inset->setSpacing(0);
+    inset->addWidget(yields_);
+    inset->addWidget(refusal_);
+    inset->addSpacing(kSpace4Px);
+    inset->addWidget(lines_);
+    inset->addSpacing(kSpace4Px);
+    inset->addWidget(method_);
+    column->addLayout(inset);
+    column->addStretch(1);
+
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(page);
+    page->setAutoFillBackground(false);
+    scroll->viewport()->setAutoFillBackground(false);
+    auto* whole = new QVBoxLayout{this};
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+    setEntry(lines_->entry());
+}
+
+void SheetPane::followDraft() {
+    DraftSession* draft = kitchen_.draft();
+    title_->setDraft(draft);
+    yields_->setDraft(draft);
+    lines_->setDraft(draft);
+    method_->setDraft(draft);
+}
+
+QString SheetPane::title() const {
+    return kitchen_.draft() == nullptr ? QString{} : shownTitle(*kitchen_.draft());
+}
+
+void SheetPane::editTitle() {
+    title_->setFocus(Qt::OtherFocusReason);
+    title_->selectAll();
+}
+
+QString SheetPane::currentLine() const {
+    return QString::fromStdString(lines_->currentLine());
+}
+
+void SheetPane::addLine() {
+    lines_->addLine();
+}
+
+void SheetPane::addStep() {
+    method_->addStep();
+}
+
+// The same keys mean the line or the step, whichever has the focus.
+void SheetPane::removeCurrent() {
+    if (const auto step = method_->focusedStep())
+        method_->removeStep(*step);
+    else
+        lines_->removeCurrent();
+}
+
+void SheetPane::moveCurrent(bool up) {
+    if (const auto step = method_->focusedStep())
+        method_->moveStep(*step, up);
+    else
+        lines_->moveCurrent(up);
+}
+
+}  // namespace nettare

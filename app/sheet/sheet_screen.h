@@ -1,0 +1,59 @@
+#pragma once
+
+#include <QStackedWidget>
+#include <QWidget>
+
+#include <vector>
+
+#include "core/support/error.h"
+
+namespace nettare {
+
+class FiguresPane;
+class KitchenSession;
+class Pane;
+class ScaleStrip;
+class SheetPane;
+class Shelf;
+
+/// The main screen: shelf at the left, the sheet, its figures at the right, the scale at the foot.
+class SheetScreen : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SheetScreen(KitchenSession& kitchen, QWidget* parent = nullptr);
+
+    /// In the order of F6.
+    [[nodiscard]] std::vector<Pane*> panes() const;
+    /// Of the open recipe.
+    [[nodiscard]] QString title() const;
+
+    // What commands do here.
+    void addLine();
+    void addStep();
+    void removeCurrent();
+    void moveCurrent(bool up);
+    void weigh();
+    void findRecipe();
+    /// The recipe that opens next gets the focus on its title, to be typed over.
+    void titleNext() { titleNext_ = true; }
+
+signals:
+    void newRecipeAsked();
+    void failed(const nettare::Error& error);
+
+private:
+    QWidget* makeEmpty();
+    void followDraft();
+    void openFirst();
+
+    KitchenSession& kitchen_;
+    Shelf* shelf_;
+    SheetPane* sheet_;
+    FiguresPane* figures_;
+    ScaleStrip* scale_;
+    QStackedWidget* middle_;
+    bool titleNext_ = false;
+};
+
+}  // namespace nettare

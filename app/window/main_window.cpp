@@ -1,0 +1,216 @@
+#include "app/window/main_window.h"
+
+#include <QCloseEvent>
+#include <QMenuBar>
+#include <QVBoxLayout>
+
+#include "app/compare/compare_screen.h"
+#include "app/panel_screen/panel_screen.h"
+#include "app/revisions/revision_screen.h"
+#include "app/session/kitchen_session.h"
+#include "app/sheet/sheet_screen.h"
+#include "app/window/about_page.h"
+#include "app/window/keep_bar.h"
+#include "app/window/keys_page.h"
+#include "app/window/kitchen_banner.h"
+#include "app/window/menus.h"
+#include "app/window/pane_ring.h"
+#include "app/window/saved_text.h"
+#include "app/window/top_bar.h"
+#include "app/window/window_place.h"
+#include "app/words/error_sentence.h"
+
+namespace nettare {
+
+MainWindow::MainWindow(KitchenSession& kitchen, Theme& theme, std::unique_ptr<PathAsker> paths)
+    : kitchen_{kitchen},
+      theme_{theme},
+      paths_{paths ? std::move(paths) : std::make_unique<DialogPathAsker>()},
+      commands_{undo_, this},
+      panes_{new PaneRing{this}},
+      screens_{new ScreenStack},
+      top_{new TopBar{kitchen, commands_.undo, commands_.redo, commands_.keep}},
+      message_{new InlineBar{Role::ErrorFill, Role::Error}},
+      keep_{new KeepBar{kitchen}},
+      sheet_{new SheetScreen{kitchen}} {
+    build();
+    connectKitchenCommands();
+    connectRecipeCommands();
+    connectViewCommands();
+    addOwnScreens();
+    followDraft();
+    restorePlace(*this);
+}
+
+MainWindow::~MainWindow() {
+    // The session outlives the window; its answers must not reach half a window.
+    kitchen_.disconnect(this);
+}
+
+void MainWindow::build() {
+    auto* banner = new KitchenBanner{kitchen_};
+    connect(banner, &KitchenBanner::keepKitchenAsked, this, &MainWindow::keepKitchen);
+    connect(message_->addButton(tr("Close")), &QPushButton::clicked, message_, &QWidget::hide);
+    message_->hide();
+
+    auto* whole = new QWidget;
+    auto* column = new QVBoxLayout{whole};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(top_);
+    for (QWidget* bar : {static_cast<QWidget*>(banner), static_cast<QWidget*>(message_),
+                         static_cast<QWidget*>(keep_)})
+        column->addWidget(bar);
+    column->addWidget(screens_, 1);
+    setCentralWidget(whole);
+    buildMenus(*menuBar(), commands_, *screens_);
+
+    panes_->add(top_);
+    for (Pane* pane : sheet_->panes()) panes_->add(pane);
+    connect(screens_, &ScreenStack::screenAdded, top_, &TopBar::addScreenButton);
+}
+
+void MainWindow::connectKitchenCommands() {
+    const Commands& c = commands_;
+    connect(c.newRecipe, &QAction::triggered, this, [this] {
+        showScreen(QStringLiteral("sheet"));
+        kitchen_.newRecipe(tr("New recipe"));
+        sheet_->titleNext();
+    });
+    connect(c.openKitchen, &QAction::triggered, this, [this] {
+        const QString path = paths_->kitchenToOpen(this);
+        if (!path.isEmpty()) emit kitchenAsked(path);
+    });
+    connect(c.keepKitchen, &QAction::triggered, this, &MainWindow::keepKitchen);
+    connect(c.backUp, &QAction::triggered, this, [this] {
+        const QString path = paths_->newKitchen(this, tr("Back up"));
+        if (!path.isEmpty()) kitchen_.backUp(path);
+    });
+    connect(c.quit, &QAction::triggered, this, &QWidget::close);
+    connect(&kitchen_, &KitchenSession::failed, this, &MainWindow::tell);
+    connect(&kitchen_, &KitchenSession::draftOpened, this, &MainWindow::followDraft);
+    connect(&kitchen_, &KitchenSession::revisionsChanged, this, &MainWindow::followRights);
+    connect(&kitchen_, &KitchenSession::kitchenMoved, this, &MainWindow::followRights);
+}
+
+void MainWindow::connectRecipeCommands() {
+    const Commands& c = commands_;
+    connect(c.addLine, &QAction::triggered, sheet_, &SheetScreen::addLine);
+    connect(c.addStep, &QAction::triggered, sheet_, &SheetScreen::addStep);
+    connect(c.removeLine, &QAction::triggered, sheet_, &SheetScreen::removeCurrent);
+    connect(c.moveUp, &QAction::triggered, sheet_, [this] { sheet_->moveCurrent(true); });
+    connect(c.moveDown, &QAction::triggered, sheet_, [this] { sheet_->moveCurrent(false); });
+    connect(c.keep, &QAction::triggered, keep_, &KeepBar::ask);
+    connect(keep_, &KeepBar::refused, this, &MainWindow::say);
+    connect(c.weigh, &QAction::triggered, this, [this] {
+        showScreen(QStringLiteral("sheet"));
+        sheet_->weigh();
+    });
+    connect(sheet_, &SheetScreen::newRecipeAsked, c.newRecipe, &QAction::trigger);
+    connect(sheet_, &SheetScreen::failed, this, &MainWindow::tell);
+}
+
+void MainWindow::connectViewCommands() {
+    const Commands& c = commands_;
+    connect(c.findRecipe, &QAction::triggered, this, [this] {
+        showScreen(QStringLiteral("sheet"));
+        sheet_->findRecipe();
+    });
+    connect(c.nextPane, &QAction::triggered, panes_, [this] { panes_->step(true); });
+    connect(c.paneBefore, &QAction::triggered, panes_, [this] { panes_->step(false); });
+    const auto choose = [this](QAction* action, ShadeChoice choice) {
+        action->setChecked(theme_.choice() == choice);
+        connect(action, &QAction::triggered, &theme_, [this, choice] { theme_.choose(choice); });
+    };
+    choose(c.followSystem, ShadeChoice::System);
+    choose(c.light, ShadeChoice::Light);
+    choose(c.dark, ShadeChoice::Dark);
+}
+
+void MainWindow::addOwnScreens() {
+    addScreen(QStringLiteral("sheet"), new QAction{tr("&Sheet")}, sheet_);
+    auto* compare = new CompareScreen{kitchen_};
+    addScreen(QStringLiteral("compare"), new QAction{tr("Com&pare")}, compare);
+    auto* panel = new PanelScreen{kitchen_};
+    addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
+    auto* revisions = new RevisionScreen{kitchen_};
+    screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
+    screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
+    screens_->addQuietScreen(QStringLiteral("about"), commands_.about, new AboutPage);
+
+    const auto toSheet = [this] { showScreen(QStringLiteral("sheet")); };
+    connect(compare, &CompareScreen::sheetWanted, this, toSheet);
+    connect(panel, &PanelScreen::sheetWanted, this, toSheet);
+    connect(compare, &CompareScreen::keepAsked, keep_, &KeepBar::ask);
+    connect(revisions, &RevisionScreen::keepAsked, keep_, &KeepBar::ask);
+    connect(revisions, &RevisionScreen::compareAsked, this,
+            [this, compare](int revision, std::optional<int> other) {
+                compare->compare(revision, other);
+                showScreen(QStringLiteral("compare"));
+            });
+}
+
+void MainWindow::addScreen(const QString& name, QAction* action, QWidget* screen) {
+    const auto place = screens_->actions().size() + 1;
+    action->setParent(this);
+    action->setObjectName(name);
+    if (action->shortcut().isEmpty() && place <= 9)
+        action->setShortcut(QKeySequence{QStringLiteral("Ctrl+%1").arg(place)});
+    addAction(action);
+    screens_->addScreen(name, action, screen);
+}
+
+void MainWindow::followDraft() {
+    DraftSession* draft = kitchen_.draft();
+    if (draft != nullptr) {
+        undo_.addStack(&draft->undoStack());
+        undo_.setActiveStack(&draft->undoStack());
+        connect(draft, &DraftSession::documentChanged, this, [this] {
+            message_->hide();
+            showTitle();
+        });
+    }
+    showTitle();
+    followRights();
+}
+
+void MainWindow::showTitle() {
+    const QString title = sheet_->title();
+    setWindowTitle(title.isEmpty() ? tr("Nettare") : tr("%1 – Nettare").arg(title));
+}
+
+void MainWindow::followRights() {
+    const Commands& c = commands_;
+    const bool open = kitchen_.draft() != nullptr;
+    const bool editable = open && !kitchen_.draft()->readOnly();
+    c.newRecipe->setEnabled(kitchen_.writable());
+    c.keepKitchen->setEnabled(kitchen_.isSample());
+    for (QAction* action :
+         {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.keep, c.weigh})
+        action->setEnabled(editable);
+    c.revisions->setEnabled(open);
+    c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))
+                             : tr("&Keep as revision…"));
+}
+
+void MainWindow::keepKitchen() {
+    const QString path = paths_->newKitchen(this, tr("Keep this kitchen"));
+    if (!path.isEmpty()) kitchen_.keepKitchenAs(path);
+}
+
+void MainWindow::tell(const Error& error) {
+    say(QString::fromStdString(errorSentence(error)));
+}
+
+void MainWindow::say(const QString& sentence) {
+    message_->setText(sentence);
+    message_->show();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    rememberPlace(*this);
+    kitchen_.settle();
+    event->accept();
+}
+
+}  // namespace nettare

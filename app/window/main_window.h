@@ -1,0 +1,75 @@
+#pragma once
+
+#include <QMainWindow>
+#include <QPointer>
+#include <QUndoGroup>
+
+#include <memory>
+
+#include "app/theme/theme.h"
+#include "app/window/commands.h"
+#include "app/window/path_asker.h"
+#include "app/window/screen_stack.h"
+
+namespace nettare {
+
+struct Error;
+class InlineBar;
+class KeepBar;
+class KitchenSession;
+class PaneRing;
+class SheetScreen;
+class TopBar;
+
+/// The window of one open kitchen: menus, top bar, banners and the screens. It wires commands to
+/// the session and to the screens, and nothing else.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// Kitchen and theme must outlive the window. Without `paths` the desktop's dialogs ask.
+    MainWindow(KitchenSession& kitchen, Theme& theme, std::unique_ptr<PathAsker> paths = {});
+    ~MainWindow() override;
+
+    /// Adds a screen with the action that shows it: a button in the top bar, an entry in View and
+    /// the next of the keys Ctrl+1, Ctrl+2 ... Takes both over.
+    void addScreen(const QString& name, QAction* action, QWidget* screen);
+    void showScreen(const QString& name) { screens_->show(name); }
+    [[nodiscard]] ScreenStack& screens() { return *screens_; }
+    [[nodiscard]] const Commands& commands() const { return commands_; }
+    /// One sentence in the window, until the next change or until it is closed.
+    void say(const QString& sentence);
+
+signals:
+    /// The cook wants that kitchen in place of this one.
+    void kitchenAsked(const QString& path);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void build();
+    void connectKitchenCommands();
+    void connectRecipeCommands();
+    void connectViewCommands();
+    void addOwnScreens();
+    void followDraft();
+    void followRights();
+    void showTitle();
+    void keepKitchen();
+    void tell(const Error& error);
+
+    KitchenSession& kitchen_;
+    Theme& theme_;
+    std::unique_ptr<PathAsker> paths_;
+    QUndoGroup undo_;
+    Commands commands_;
+    PaneRing* panes_;
+    ScreenStack* screens_;
+    TopBar* top_;
+    InlineBar* message_;
+    KeepBar* keep_;
+    SheetScreen* sheet_;
+};
+
+}  // namespace nettare

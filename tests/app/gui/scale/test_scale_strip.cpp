@@ -1,0 +1,125 @@
+#include "app/gui/support/gui.h"
+#include "app/gui/window/demo_window.h"
+#include "app/sheet/line_rows.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+
+namespace nettare {
+
+namespace {
+
+constexpr int kOilLine = 2;
+constexpr int kGarlic = 3;
+constexpr int kWayColumn = static_cast<int>(LineColumn::Way);
+constexpr int kGramsColumn = static_cast<int>(LineColumn::Grams);
+
+void chooseLine(DemoWindow& demo, int row) {
+    auto& view = child<QTableView>(demo.window(), "lines");
+    view.setCurrentIndex(view.model()->index(row, 0));
+}
+
+void choose(QComboBox& box, const QString& part) {
+    for (int i = 0; i < box.count(); ++i)
+        if (box.itemText(i).contains(part)) return box.setCurrentIndex(i);
+    FAIL("no entry with " << part.toStdString());
+}
+
+void record(DemoWindow& demo, const QString& shown) {
+    QSignalSpy recorded{&demo.kitchen(), &KitchenSession::recorded};
+    auto& gross = child<QLineEdit>(demo.window(), "gross");
+    typeText(gross, shown);
+    pressKey(gross, Qt::Key_Return);
+    REQUIRE(waitUntil([&] { return recorded.count() == 1; }));
+    settle();
+}
+
+}  // namespace
+
+TEST_CASE("recording a reading binds it to the line, and undo takes it off again") {
+    DemoWindow demo;
+    chooseLine(demo, kGarlic);
+    CHECK(demo.lineText(kGarlic, kWayColumn).startsWith(QStringLiteral("table")));
+    record(demo, QStringLiteral("5,2"));
+    CHECK(demo.lineText(kGarlic, kWayColumn).startsWith(QStringLiteral("weighed")));
+    demo.draft().undoStack().undo();
+    CHECK(demo.lineText(kGarlic, kWayColumn).startsWith(QStringLiteral("table")));
+}
+
+TEST_CASE("the net is the number less the tare, exactly") {
+    DemoWindow demo;
+    choose(child<QComboBox>(demo.window(), "tare"), QStringLiteral("steel bowl"));
+    typeText(child<QLineEdit>(demo.window(), "gross"), QStringLiteral("271.1"));
+    CHECK(child<QLabel>(demo.window(), "net").text() == QStringLiteral("58.9 g"));
+}
+
+TEST_CASE("what the scale shows now can be the tare of what comes next") {
+    DemoWindow demo;
+    auto& gross = child<QLineEdit>(demo.window(), "gross");
+    typeText(gross, QStringLiteral("300.5"));
+    click(child<QPushButton>(demo.window(), "useAsTare"));
+    typeText(gross, QStringLiteral("342.0"));
+    CHECK(child<QLabel>(demo.window(), "net").text() == QStringLiteral("41.5 g"));
+}
+
+TEST_CASE("a number that this scale cannot show is refused in its place") {
+    DemoWindow demo;
+    auto& gross = child<QLineEdit>(demo.window(), "gross");
+    auto& button = child<QPushButton>(demo.window(), "record");
+    for (const char* bad : {"12.34", "twelve", "1.2.3"}) {
+        gross.clear();
+        typeText(gross, QString::fromLatin1(bad));
+        CHECK(gross.property("refused").toBool());
+        CHECK_FALSE(button.isEnabled());
+        CHECK_FALSE(child<QLabel>(demo.window(), "note").text().isEmpty());
+    }
+    gross.clear();
+    typeText(gross, QStringLiteral("100"));
+    choose(child<QComboBox>(demo.window(), "tare"), QStringLiteral("steel bowl"));
+    CHECK_FALSE(button.isEnabled());
+}
+
+TEST_CASE("a coarse net is cautioned and can still be recorded") {
+    DemoWindow demo;
+    chooseLine(demo, kGarlic);
+    choose(child<QComboBox>(demo.window(), "scale"), QStringLiteral("counter"));
+    typeText(child<QLineEdit>(demo.window(), "gross"), QStringLiteral("5"));
+    CHECK(child<QLabel>(demo.window(), "note").text().contains(QStringLiteral("20 steps")));
+    CHECK(child<QPushButton>(demo.window(), "record").isEnabled());
+}
+
+TEST_CASE("a piece joins its series") {
+    DemoWindow demo;
+    chooseLine(demo, 0);
+    choose(child<QComboBox>(demo.window(), "purpose"), QStringLiteral("weight of a piece"));
+    CHECK(child<QLabel>(demo.window(), "note").text().contains(QStringLiteral("6 readings")));
+    record(demo, QStringLiteral("9.9"));
+    CHECK(demo.lineText(0, kWayColumn).contains(QStringLiteral("series, 7×")));
+}
+
+TEST_CASE("the cooked dish is weighed on the way that its text opens") {
+    DemoWindow demo;
+    click(child<QPushButton>(demo.window(), "leftInBowl"));
+    CHECK(child<QComboBox>(demo.window(), "purpose")
+              .currentText()
+              .contains(QStringLiteral("left in the bowl")));
+    CHECK(child<QLineEdit>(demo.window(), "gross").hasFocus());
+    const QString before = demo.lineText(kGarlic, kGramsColumn);
+    record(demo, QStringLiteral("5.0"));
+    CHECK(demo.lineText(kGarlic, kGramsColumn) != before);
+}
+
+TEST_CASE("a weighing that other ways contradict says so in the row") {
+    DemoWindow demo;
+    chooseLine(demo, kOilLine);
+    CHECK_FALSE(demo.lineText(kOilLine, kWayColumn).contains(QStringLiteral("says")));
+    choose(child<QComboBox>(demo.window(), "scale"), QStringLiteral("counter"));
+    record(demo, QStringLiteral("60"));
+    CHECK(demo.lineText(kOilLine, kWayColumn).contains(QStringLiteral("label says 42 g")));
+}
+
+}  // namespace nettare

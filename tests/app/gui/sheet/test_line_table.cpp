@@ -1,0 +1,204 @@
+#include "app/gui/support/gui.h"
+#include "app/gui/window/demo_window.h"
+#include "app/sheet/line_rows.h"
+#include "app/widgets/cell.h"
+#include "app/widgets/message_line.h"
+
+#include <QAbstractItemModelTester>
+#include <QAbstractItemView>
+#include <QCompleter>
+#include <QLineEdit>
+#include <QTableView>
+
+namespace nettare {
+
+namespace {
+
+constexpr int kOil = 2;
+constexpr int kAmount = static_cast<int>(LineColumn::Amount);
+constexpr int kIngredient = static_cast<int>(LineColumn::Ingredient);
+constexpr int kGrams = static_cast<int>(LineColumn::Grams);
+constexpr int kWay = static_cast<int>(LineColumn::Way);
+
+Cell cellOf(DemoWindow& demo, int row, int column) {
+    const auto& view = child<QTableView>(demo.window(), "lines");
+    return view.model()->index(row, column).data(kCellRole).value<Cell>();
+}
+
+}  // namespace
+
+TEST_CASE("typing an amount moves the figures at each keystroke") {
+    DemoWindow demo;
+    const double before = demo.kcal();
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("6 tbsp"));
+    CHECK(demo.kcal() > before * 1.2);
+    CHECK(demo.lineText(kOil, kWay) == QStringLiteral("weighed, scaled"));
+    pressKey(editor, Qt::Key_Return);
+    settle();
+    CHECK(demo.lineText(kOil, kAmount) == QStringLiteral("6 tbsp"));
+}
+
+TEST_CASE("undo inside a field takes the typing back, and redo brings it again") {
+    DemoWindow demo;
+    const double before = demo.kcal();
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("6 tbsp"));
+    const double typed = demo.kcal();
+    pressKey(editor, Qt::Key_Z, Qt::ControlModifier);
+    CHECK(demo.kcal() == before);
+    CHECK(static_cast<QLineEdit&>(editor).text() == QStringLiteral("3 tbsp"));
+    CHECK_FALSE(demo.draft().undoStack().canUndo());
+    pressKey(editor, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    CHECK(demo.kcal() == typed);
+    CHECK(static_cast<QLineEdit&>(editor).text() == QStringLiteral("6 tbsp"));
+}
+
+TEST_CASE("a unit on its way does not end a weighing") {
+    DemoWindow demo;
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("3 tb"));
+    CHECK(demo.draft().failure().has_value());
+    typeText(editor, QStringLiteral("sp"));
+    CHECK_FALSE(demo.draft().failure().has_value());
+    CHECK(demo.lineText(kOil, kWay) == QStringLiteral("weighed"));
+}
+
+TEST_CASE("an amount that is none is marked in its place, and the last figures stay") {
+    DemoWindow demo;
+    const double before = demo.kcal();
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("some"));
+    CHECK(editor.property("refused").toBool());
+    CHECK(demo.kcal() == before);
+    CHECK_FALSE(child<MessageLine>(demo.window(), "trouble").text().isEmpty());
+    pressKey(editor, Qt::Key_Return);
+    settle();
+    CHECK(demo.lineText(kOil, kAmount) == QStringLiteral("some"));
+    CHECK_FALSE(cellOf(demo, kOil, kAmount).problem.isEmpty());
+    CHECK(cellOf(demo, kOil, kGrams).ink == Role::Ink2);
+    demo.draft().undoStack().undo();
+    CHECK(cellOf(demo, kOil, kAmount).problem.isEmpty());
+    CHECK(child<MessageLine>(demo.window(), "trouble").text().isEmpty());
+}
+
+TEST_CASE("a line is added as it is written, its food completed while typing") {
+    DemoWindow demo;
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("2 cloves garli"));
+    auto* completer = entry.findChild<QCompleter*>();
+    REQUIRE(completer != nullptr);
+    REQUIRE(completer->popup()->isVisible());
+    pressKey(*completer->popup(), Qt::Key_Return);
+    settle();
+    CHECK(demo.lineText(7, kAmount) == QStringLiteral("2 cloves"));
+    CHECK(demo.lineText(7, kIngredient) == QStringLiteral("garlic"));
+    CHECK(entry.text().isEmpty());
+    CHECK(entry.hasFocus());
+}
+
+TEST_CASE("a new food comes from the table by its name, with its preparation") {
+    DemoWindow demo;
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("100 g celery, sliced"));
+    pressKey(*entry.findChild<QCompleter*>()->popup(), Qt::Key_Escape);
+    CHECK(entry.text() == QStringLiteral("100 g celery, sliced"));
+    pressKey(entry, Qt::Key_Return);
+    settle();
+    CHECK(demo.draft().document().find("lines")->items()->size() == 8);
+    CHECK(demo.lineText(7, kIngredient).startsWith(QStringLiteral("celery stalks · sliced")));
+    CHECK(demo.lineText(7, kGrams).startsWith(QStringLiteral("100")));
+}
+
+TEST_CASE("a line without an amount or a food says what is missing") {
+    DemoWindow demo;
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("moon dust"));
+    pressKey(entry, Qt::Key_Return);
+    CHECK(entry.property("refused").toBool());
+    CHECK(entry.text() == QStringLiteral("moon dust"));
+    entry.clear();
+    typeText(entry, QStringLiteral("2 moon dust"));
+    pressKey(entry, Qt::Key_Return);
+    CHECK(entry.property("refused").toBool());
+    CHECK(demo.draft().document().find("lines")->items()->size() == 7);
+}
+
+TEST_CASE("another food is chosen from the list that opens in the cell") {
+    DemoWindow demo;
+    QWidget& editor = demo.edit(3, kIngredient);
+    auto& field = static_cast<QLineEdit&>(editor);
+    field.selectAll();
+    typeText(field, QStringLiteral("ginger"));
+    auto* completer = field.findChild<QCompleter*>();
+    REQUIRE(completer != nullptr);
+    REQUIRE(completer->popup()->isVisible());
+    pressKey(*completer->popup(), Qt::Key_Return);
+    settle();
+    CHECK(demo.lineText(3, kIngredient).contains(QStringLiteral("ginger")));
+}
+
+TEST_CASE("the arrows choose among the foods that fit") {
+    DemoWindow demo;
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("1 cup celer"));
+    QAbstractItemView* list = entry.findChild<QCompleter*>()->popup();
+    REQUIRE(list->model()->rowCount() > 1);
+    const QString second = list->model()->index(1, 0).data().toString();
+    pressKey(*list, Qt::Key_Down);
+    pressKey(*list, Qt::Key_Return);
+    settle();
+    CHECK(second.startsWith(demo.lineText(7, kIngredient)));
+}
+
+TEST_CASE("Esc in a cell leaves the line as it was") {
+    DemoWindow demo;
+    const double before = demo.kcal();
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("6 tbsp"));
+    pressKey(editor, Qt::Key_Escape);
+    settle();
+    CHECK(demo.kcal() == before);
+    CHECK(demo.lineText(kOil, kAmount) == QStringLiteral("3 tbsp"));
+}
+
+TEST_CASE("a preparation is typed after the food") {
+    DemoWindow demo;
+    QWidget& editor = demo.edit(3, kIngredient);
+    auto& field = static_cast<QLineEdit&>(editor);
+    field.selectAll();
+    typeText(field, QStringLiteral("garlic, crushed"));
+    CHECK(demo.lineText(3, kIngredient).startsWith(QStringLiteral("garlic · crushed")));
+    CHECK(demo.draft().undoStack().count() == 1);
+}
+
+TEST_CASE("lines are removed and moved by keys, and undo brings them back") {
+    DemoWindow demo;
+    auto& view = child<QTableView>(demo.window(), "lines");
+    view.setFocus();
+    view.setCurrentIndex(view.model()->index(0, 0));
+    pressKey(view, Qt::Key_Down, Qt::AltModifier);
+    CHECK(demo.lineText(1, kIngredient).startsWith(QStringLiteral("prawns")));
+    CHECK(view.currentIndex().row() == 1);
+    pressKey(view, Qt::Key_Delete);
+    CHECK(view.model()->rowCount() == 6);
+    pressKey(view, Qt::Key_Z, Qt::ControlModifier);
+    pressKey(view, Qt::Key_Z, Qt::ControlModifier);
+    CHECK(view.model()->rowCount() == 7);
+    CHECK(demo.lineText(0, kIngredient).startsWith(QStringLiteral("prawns")));
+}
+
+TEST_CASE("the ingredient table keeps the rules of models while a recipe is edited") {
+    DemoWindow demo;
+    auto* model = child<QTableView>(demo.window(), "lines").model();
+    const QAbstractItemModelTester tester{model,
+                                          QAbstractItemModelTester::FailureReportingMode::Warning};
+    auto& view = child<QTableView>(demo.window(), "lines");
+    view.setCurrentIndex(model->index(1, 0));
+    pressKey(view, Qt::Key_Delete);
+    demo.draft().undoStack().undo();
+    typeText(demo.edit(kOil, kAmount), QStringLiteral("4 tbsp"));
+    CHECK(model->rowCount() == 7);
+}
+
+}  // namespace nettare
