@@ -12,13 +12,13 @@
 #include "app/figures/figure_words.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/document_texts.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/widgets/basis_switch.h"
 #include "app/widgets/beam_gauge.h"
 #include "app/widgets/message_line.h"
 #include "app/widgets/table_delegate.h"
-#include "app/words/error_sentence.h"
 #include "core/publish/number_text.h"
 
 namespace nettare {
@@ -195,7 +195,7 @@ void FiguresPane::showTrouble(const DraftSession& draft) {
     if (entriesIn(draft.document(), "lines").empty())
         return trouble_->say(MessageKind::Info,
                              tr("Figures appear with the first line. Type it under “Add a line”."));
-    const QString why = QString::fromStdString(errorSentence(*draft.failure()));
+    const QString why = draftSentence(draft.document(), *draft.failure());
     trouble_->say(MessageKind::Warning,
                   draft.evaluation()
                       ? tr("These are the last figures that could be computed. %1").arg(why)

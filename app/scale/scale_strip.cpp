@@ -12,6 +12,7 @@
 #include "app/scale/weighing_words.h"
 #include "app/session/kitchen_session.h"
 #include "app/session/now.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/theme/spacing.h"
 #include "app/words/error_sentence.h"
 
@@ -253,6 +254,9 @@ void ScaleStrip::showNet() {
     if (const QString coarse = weighing ? coarseCaution(*weighing) : QString{}; !coarse.isEmpty())
         return showNote(coarse, "warning");
     const auto& evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    if (purposes_.empty())
+        return showNote(tr("What is weighed can be chosen once the recipe has a line."),
+                        "secondary");
     if (gross_->text().isEmpty() && takeOff_->isVisible()) return;
     showNote(evaluation ? lastReadings(*evaluation, purpose()) : QString{}, "secondary");
 }
@@ -285,7 +289,7 @@ void ScaleStrip::record() {
     const Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
     const auto edit = recordReading(kitchen_.draft()->document(), recording.reading);
     if (!edit) {
-        showNote(QString::fromStdString(errorSentence(edit.error())), "error");
+        showNote(draftSentence(kitchen_.draft()->document(), edit.error()), "error");
         return;
     }
     recorded_ = recording.reading.gross.id;

@@ -18,6 +18,7 @@ namespace {
 constexpr int kGrossWidth = 132;
 constexpr int kNetWidth = 150;
 constexpr int kBoxWidth = 210;
+constexpr int kWidestPurpose = 460;
 
 struct StripWords {
     Q_DECLARE_TR_FUNCTIONS(ScaleStrip)
@@ -77,9 +78,11 @@ void sizeParts(const ScaleStripParts& parts) {
 QLayout* purposeRow(const ScaleStripParts& parts) {
     auto* row = new QHBoxLayout;
     row->setSpacing(kSpace2Px);
+    parts.purpose.setMaximumWidth(kWidestPurpose);
     row->addWidget(&parts.purpose, 1);
     row->addWidget(&parts.piecesLabel);
     row->addWidget(&parts.pieces);
+    row->addStretch(0);
     return row;
 }
 

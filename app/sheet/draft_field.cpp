@@ -7,7 +7,6 @@
 #include <memory>
 
 #include "app/sheet/field_undo.h"
-#include "app/words/error_sentence.h"
 
 namespace nettare {
 
@@ -75,13 +74,12 @@ void DraftField::takeBack() {
 }
 
 void DraftField::showRefusal() {
-    const auto problem = member_.problem();
-    if (property("refused").toBool() != problem.has_value()) {
-        setProperty("refused", problem.has_value());
+    const QString sentence = member_.complaint();
+    if (property("refused").toBool() == sentence.isEmpty()) {
+        setProperty("refused", !sentence.isEmpty());
         style()->unpolish(this);
         style()->polish(this);
     }
-    const QString sentence = problem ? QString::fromStdString(errorSentence(*problem)) : QString{};
     if (sentence == accessibleDescription()) return;
     setAccessibleDescription(sentence);
     emit refused(sentence);

@@ -1,5 +1,7 @@
 #include "app/sheet/draft_member.h"
 
+#include "app/sheet/draft_sentence.h"
+
 namespace nettare {
 
 void DraftMember::setDraft(DraftSession* draft) {
@@ -35,6 +37,12 @@ bool DraftMember::type(const QString& text) {
 std::optional<Error> DraftMember::problem() const {
     if (refusal_ || draft_ == nullptr || !draft_->failure() || !concerns_) return refusal_;
     return concerns_(*draft_, draft_->failure()->pointer) ? draft_->failure() : std::nullopt;
+}
+
+QString DraftMember::complaint() const {
+    const auto wrong = problem();
+    if (!wrong || draft_ == nullptr) return {};
+    return draftSentence(draft_->document(), *wrong);
 }
 
 void DraftMember::leave() {

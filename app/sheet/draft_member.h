@@ -43,6 +43,8 @@ public:
     [[nodiscard]] const std::optional<Error>& refusal() const { return refusal_; }
     /// What is wrong with it: the refusal, or the failure of the draft that it is to blame for.
     [[nodiscard]] std::optional<Error> problem() const;
+    /// The sentence about the problem; empty where there is none.
+    [[nodiscard]] QString complaint() const;
     /// True while the draft changes because of what was typed here.
     [[nodiscard]] bool isTyping() const { return typing_; }
 

@@ -8,10 +8,10 @@
 #include <memory>
 
 #include "app/session/kitchen_session.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/sheet/field_undo.h"
 #include "app/sheet/line_rows.h"
 #include "app/sheet/line_text.h"
-#include "app/words/error_sentence.h"
 
 namespace nettare {
 
@@ -77,7 +77,7 @@ void IngredientField::typePreparation(const QString& preparation) {
     step_ = 0;
     const auto edit = setPreparation(draft->document(), line_, preparation.toStdString());
     if (!edit) {
-        refuse(QString::fromStdString(errorSentence(edit.error())));
+        refuse(draftSentence(draft->document(), edit.error()));
     } else if (draft->apply(edit->edit) && !changesNothing(edit->edit)) {
         step_ = draft->undoStack().index();
     }
@@ -97,11 +97,11 @@ void IngredientField::choose(const FoodOffer& offer) {
     if (draft == nullptr) return;
     const QString preparation = splitIngredient(text(), name_).preparation;
     const auto edit = setLineFood(draft->document(), line_, offer.choice);
-    if (!edit) return refuse(QString::fromStdString(errorSentence(edit.error())));
+    if (!edit) return refuse(draftSentence(draft->document(), edit.error()));
     draft->endTyping();
     const auto food = broughtBy(kitchen_, offer);
     const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
-    if (!done) return refuse(QString::fromStdString(errorSentence(done.error())));
+    if (!done) return refuse(draftSentence(draft->document(), done.error()));
     draft->endTyping();
     follow();
     typePreparation(preparation);

@@ -6,8 +6,8 @@
 #include <charconv>
 
 #include "app/sheet/document_texts.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/sheet/line_figures.h"
-#include "app/words/error_sentence.h"
 #include "core/edit/line_amount.h"
 #include "core/publish/number_text.h"
 
@@ -103,7 +103,7 @@ std::vector<LineRow> lineRows(const DraftSession& draft) {
     }
     if (const auto failing = failingLine(draft); failing && *failing < rows.size())
         rowCell(rows[*failing], columnOf(draft.failure()->pointer)).problem =
-            QString::fromStdString(errorSentence(*draft.failure()));
+            draftSentence(draft.document(), *draft.failure());
     return rows;
 }
 

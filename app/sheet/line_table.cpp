@@ -8,13 +8,13 @@
 #include <QVBoxLayout>
 
 #include "app/session/kitchen_session.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/sheet/entry_line.h"
 #include "app/sheet/food_completer.h"
 #include "app/sheet/line_delegate.h"
 #include "app/sheet/line_text.h"
 #include "app/sheet/refusal_line.h"
 #include "app/theme/spacing.h"
-#include "app/words/error_sentence.h"
 
 namespace nettare {
 
@@ -26,7 +26,7 @@ struct ColumnShare {
     int least_px, share;
 };
 constexpr ColumnShare kColumns[] = {
-    {LineColumn::Amount, 86, 3}, {LineColumn::Ingredient, 200, 10}, {LineColumn::Grams, 62, 1},
+    {LineColumn::Amount, 86, 3}, {LineColumn::Ingredient, 180, 10}, {LineColumn::Grams, 62, 1},
     {LineColumn::Spread, 50, 1}, {LineColumn::Way, 112, 4},         {LineColumn::Energy, 54, 1},
     {LineColumn::Share, 56, 3},
 };
@@ -111,22 +111,25 @@ void LineTable::follow() {
 void LineTable::showFailure() {
     const DraftSession* draft = model_->draft();
     const bool here = draft != nullptr && failingLine(*draft);
-    refusal_->tell(model_,
-                   here ? QString::fromStdString(errorSentence(*draft->failure())) : QString{});
+    refusal_->tell(model_, here ? draftSentence(draft->document(), *draft->failure()) : QString{});
 }
 
 void LineTable::fit() {
+    const QHeaderView& header = *view_->horizontalHeader();
+    const auto leastOf = [&header](const ColumnShare& each) {
+        return std::max(each.least_px, header.sectionSizeHint(static_cast<int>(each.column)));
+    };
     int least = 0, shares = 0;
     for (const ColumnShare& each : kColumns) {
-        least += each.least_px;
+        least += leastOf(each);
         shares += each.share;
     }
     const int left = std::max(0, width() - least);
     int used = 0;
     for (const ColumnShare& each : kColumns) {
         const bool last = each.column == LineColumn::Share;
-        const int wide = last ? std::max(each.least_px, width() - used)
-                              : each.least_px + left * each.share / shares;
+        const int wide = last ? std::max(leastOf(each), width() - used)
+                              : leastOf(each) + left * each.share / shares;
         view_->setColumnWidth(static_cast<int>(each.column), wide);
         used += wide;
     }
@@ -220,11 +223,11 @@ void LineTable::add(const QString& text, const std::optional<FoodOffer>& chosen)
     const auto edit =
         nettare::addLine(draft->document(), static_cast<std::size_t>(model_->rowCount()),
                          line.amount.toStdString(), offer->choice, line.preparation.toStdString());
-    if (!edit) return refuseNew(QString::fromStdString(errorSentence(edit.error())));
+    if (!edit) return refuseNew(draftSentence(draft->document(), edit.error()));
     draft->endTyping();
     const auto food = broughtBy(kitchen_, *offer);
     const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
-    if (!done) return refuseNew(QString::fromStdString(errorSentence(done.error())));
+    if (!done) return refuseNew(draftSentence(draft->document(), done.error()));
     draft->endTyping();
     entry_->clear();
     choose(edit->line);

@@ -67,7 +67,11 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
     const LineRow& line = row(index.row());
     if (role == Qt::EditRole)
         return index.column() == static_cast<int>(LineColumn::Amount) ? line.amount : line.food;
-    return cellData(line.cells[index.column()], role);
+    const Cell& cell = line.cells[index.column()];
+    // The whole of what a narrow column may cut.
+    if (role == Qt::ToolTipRole && cell.problem.isEmpty() && !cell.muted.isEmpty())
+        return plainText(cell);
+    return cellData(cell, role);
 }
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {

@@ -46,7 +46,7 @@ MethodList::MethodList(QWidget* parent)
     heading->setProperty("tone", QStringLiteral("secondary"));
     rows_->setSpacing(0);
     auto* entryRow = new QHBoxLayout;
-    entryRow->setContentsMargins(kNumberWidth - kSpace1Px, 0, 0, 0);
+    entryRow->setContentsMargins(kNumberWidth - kSpace2Px - 3, 0, 0, 0);
     entryRow->addWidget(entry_);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -92,7 +92,7 @@ void MethodList::addRow() {
     auto* number = new QLabel{tr("%1.").arg(step + 1)};
     number->setFont(figureFont(TypeSize::Body));
     number->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    number->setFixedWidth(kNumberWidth - kSpace2Px);
+    number->setMinimumWidth(kNumberWidth - kSpace2Px);
     number->setContentsMargins(0, 5, 0, 0);
     auto* text = new DraftText{tr("Step %1").arg(step + 1), std::move(member)};
     auto* row = new QHBoxLayout{whole};

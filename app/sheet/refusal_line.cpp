@@ -1,11 +1,14 @@
 #include "app/sheet/refusal_line.h"
 
+#include "app/theme/spacing.h"
+
 namespace nettare {
 
 RefusalLine::RefusalLine(QWidget* parent) : QLabel{parent} {
     setProperty("tone", QStringLiteral("error"));
     setWordWrap(true);
     setTextFormat(Qt::PlainText);
+    setContentsMargins(0, kSpace1Px, 0, kSpace1Px);
     hide();
 }
 

@@ -4,8 +4,8 @@
 #include <QKeyEvent>
 
 #include "app/session/kitchen_session.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/window/saved_text.h"
-#include "app/words/error_sentence.h"
 
 namespace nettare {
 
@@ -30,7 +30,7 @@ void KeepBar::ask() {
     if (draft == nullptr) return;
     if (draft->failure()) {
         emit refused(tr("This draft has no figures yet and cannot be kept: %1")
-                         .arg(QString::fromStdString(errorSentence(*draft->failure()))));
+                         .arg(draftSentence(draft->document(), *draft->failure())));
         return;
     }
     const QString question = tr("Note for revision %1").arg(nextRevision(kitchen_));

@@ -8,6 +8,7 @@
 #include "app/panel_screen/panel_screen.h"
 #include "app/revisions/revision_screen.h"
 #include "app/session/kitchen_session.h"
+#include "app/sheet/draft_sentence.h"
 #include "app/sheet/sheet_screen.h"
 #include "app/window/about_page.h"
 #include "app/window/keep_bar.h"
@@ -199,7 +200,9 @@ void MainWindow::keepKitchen() {
 }
 
 void MainWindow::tell(const Error& error) {
-    say(QString::fromStdString(errorSentence(error)));
+    const DraftSession* draft = kitchen_.draft();
+    say(draft == nullptr ? QString::fromStdString(errorSentence(error))
+                         : draftSentence(draft->document(), error));
 }
 
 void MainWindow::say(const QString& sentence) {

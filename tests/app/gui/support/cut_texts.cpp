@@ -37,7 +37,10 @@ QStringList cutTexts(const QWidget& root) {
     const auto take = [&](const QWidget& widget, const QString& text, bool whole) {
         if (!widget.isVisible() || text.isEmpty()) return;
         if (!whole) cut << text;
-        const QRect place{widget.mapTo(&root, QPoint{0, 0}), widget.size()};
+        // What a scroll area hides lies over nothing.
+        const QRect place =
+            widget.visibleRegion().boundingRect().translated(widget.mapTo(&root, QPoint{0, 0}));
+        if (place.isEmpty()) return;
         for (const auto& [other, otherText] : places)
             if (place.intersects(other)) cut << text + QStringLiteral(" lies over ") + otherText;
         places.emplace_back(place, text);

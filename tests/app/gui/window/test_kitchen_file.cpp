@@ -1,0 +1,99 @@
+#include "app/gui/support/gui.h"
+#include "app/session/kitchen_session.h"
+#include "app/theme/theme.h"
+#include "app/window/kitchen_banner.h"
+#include "app/window/main_window.h"
+
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTemporaryDir>
+
+namespace nettare {
+
+namespace {
+
+constexpr auto kFileAt = "2026-05-23T12:00:00+02:00";
+
+/// Answers what the test says, as a cook would in the desktop's dialog.
+class GivenPath : public PathAsker {
+public:
+    explicit GivenPath(QString path) : path_{std::move(path)} {}
+    QString kitchenToOpen(QWidget*) override { return path_; }
+    QString newKitchen(QWidget*, const QString&) override { return path_; }
+
+private:
+    QString path_;
+};
+
+/// A window with its session.
+struct FileWindow {
+    FileWindow(Kitchen kitchen, bool sample, const QString& path)
+        : theme{QDBusConnection{QStringLiteral("no bus")}},
+          session{std::move(kitchen), NETTARE_STARTER_TABLE, sample},
+          window{session, theme, std::make_unique<GivenPath>(path)} {
+        showReady(window, {1280, 800});
+    }
+    Theme theme;
+    KitchenSession session;
+    MainWindow window;
+};
+
+}  // namespace
+
+TEST_CASE("a sample is kept in a file of its own, and the window goes on in it") {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("mine.nettare"));
+    auto kitchen = Kitchen::inMemory(kFileAt);
+    REQUIRE(kitchen);
+    FileWindow open{std::move(*kitchen), true, path};
+    auto& banner = *open.window.findChild<KitchenBanner*>();
+    CHECK(banner.isVisible());
+    QSignalSpy moved{&open.session, &KitchenSession::kitchenMoved};
+    open.window.commands().keepKitchen->trigger();
+    REQUIRE(waitUntil([&] { return moved.count() == 1; }));
+    CHECK(QFile::exists(path));
+    CHECK_FALSE(banner.isVisible());
+    CHECK_FALSE(open.window.commands().keepKitchen->isEnabled());
+}
+
+TEST_CASE("a kitchen that another window holds is shown read-only, with who holds it") {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("held.nettare"));
+    auto first = Kitchen::create(path.toStdString(), kFileAt);
+    REQUIRE(first);
+    FileWindow holding{std::move(*first), false, path};
+    holding.session.newRecipe(QStringLiteral("Broth"));
+    REQUIRE(waitUntil([&] { return holding.session.draft() != nullptr; }));
+    holding.session.settle();
+
+    auto second = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+    REQUIRE(second);
+    FileWindow reading{std::move(*second), false, path};
+    auto& banner = *reading.window.findChild<KitchenBanner*>();
+    CHECK(banner.isVisible());
+    CHECK(banner.text().startsWith(QStringLiteral("held.nettare is open in another window (")));
+    CHECK_FALSE(reading.window.commands().newRecipe->isEnabled());
+    REQUIRE(waitUntil([&] { return reading.session.draft() != nullptr; }));
+    settle();
+    CHECK(child<QLineEdit>(reading.window, "makes").isReadOnly());
+    CHECK_FALSE(child<QLineEdit>(reading.window, "newLine").isVisible());
+    CHECK_FALSE(reading.window.commands().keep->isEnabled());
+}
+
+TEST_CASE("a copy of the kitchen is written where the cook says") {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("copy.nettare"));
+    auto kitchen = Kitchen::inMemory(kFileAt);
+    REQUIRE(kitchen);
+    FileWindow open{std::move(*kitchen), true, path};
+    open.window.commands().backUp->trigger();
+    CHECK(waitUntil([&] { return QFile::exists(path); }));
+    CHECK(open.session.isSample());
+    QSignalSpy asked{&open.window, &MainWindow::kitchenAsked};
+    open.window.commands().openKitchen->trigger();
+    REQUIRE(asked.count() == 1);
+    CHECK(asked.first().first().toString() == path);
+}
+
+}  // namespace nettare
