@@ -2,6 +2,7 @@
 
 #include "app/compare/comparison_page.h"
 #include "app/revisions/bring_back_bar.h"
+#include "app/session/draft_title.h"
 #include "app/theme/spacing.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/screen_header.h"
@@ -186,7 +187,7 @@ void CompareScreen::showFailure(const Error& error) {
 }
 
 QString CompareScreen::titleOf(StateOf state) const {
-    const QString title = choice_.title(state);
+    QString title = choice_.title(state);
     if (state || !kitchen_.draft()->failure()) return title;
     return tr("%1, with its last figures: as it stands it has none").arg(title);
 }
@@ -215,9 +216,7 @@ void CompareScreen::refresh() {
     stale_ = !isVisible();
     if (stale_) return;
     const DraftSession* const draft = kitchen_.draft();
-    header_->setSubject(draft != nullptr && draft->evaluation()
-                            ? QString::fromStdString(draft->evaluation()->document.title)
-                            : QString{});
+    header_->setSubject(draftTitle(draft));
     if (draft == nullptr || choice_.count() == 1 || (choice_.count() == 2 && !draftTouched()))
         return showEmpty();
     if (!right_ && !draft->evaluation()) return showNoFigures();
@@ -254,6 +253,7 @@ void CompareScreen::askBringBack() {
 
 void CompareScreen::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    header_->setSubject(draftTitle(kitchen_.draft()));
     if (stale_) refresh();
 }
 

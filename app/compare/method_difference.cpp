@@ -14,7 +14,7 @@ namespace nettare {
 namespace {
 
 QString markedUp(const WordRun& run, Shade shade) {
-    const QString text = run.text.toHtmlEscaped();
+    QString text = run.text.toHtmlEscaped();
     switch (run.side) {
         case WordsOn::Both:
             break;

@@ -6,6 +6,7 @@
 #include "app/panel/panel_pdf.h"
 #include "app/panel_screen/check_bar.h"
 #include "app/panel_screen/panel_trouble.h"
+#include "app/session/draft_title.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
@@ -141,15 +142,14 @@ void PanelScreen::lookAtDraft() {
     panel_.reset();
     export_->setEnabled(false);
     const DraftSession* const draft = kitchen_.draft();
+    header_->setSubject(draftTitle(draft));
     if (draft == nullptr) {
-        header_->setSubject({});
         trouble_->show(tr("No recipe is open"),
                        tr("Open a recipe from the shelf, and its nutrition panel appears here."));
         return stack_->setCurrentIndex(1);
     }
     if (draft->failure()) return showTrouble(*draft->failure());
     const Evaluation& evaluation = *draft->evaluation();
-    header_->setSubject(QString::fromStdString(evaluation.document.title));
     const auto panel = usPanelOf(evaluation.dossier, evaluation.cooked);
     if (!panel) return showTrouble(panel.error());
     showPanel(*panel);

@@ -4,6 +4,7 @@
 #include "app/revisions/revision_figures.h"
 #include "app/revisions/revision_model.h"
 #include "app/revisions/revision_words.h"
+#include "app/session/draft_title.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
 #include "app/widgets/empty_state.h"
@@ -115,13 +116,13 @@ std::vector<int> RevisionScreen::selected() const {
 void RevisionScreen::follow() {
     const DraftSession* const draft = kitchen_.draft();
     const auto before = selected();
+    header_->setSubject(draftTitle(draft));
     model_->show(draft == nullptr ? QString{} : draft->recipe(), kitchen_.revisions());
     const bool any = model_->rowCount() > 0;
     if (any) {
         fitColumns();
         const int row = before.empty() ? 0 : std::max(0, model_->rowOf(before.front()));
         table_->selectRow(row);
-        header_->setSubject(QString::fromStdString(model_->at(0).title));
     } else {
         showEmpty();
     }
@@ -132,14 +133,9 @@ void RevisionScreen::follow() {
 
 void RevisionScreen::showEmpty() {
     const DraftSession* const draft = kitchen_.draft();
-    if (draft == nullptr) {
-        header_->setSubject({});
+    if (draft == nullptr)
         return empty_->show(tr("No recipe is open"),
                             tr("Open a recipe from the shelf, and its revisions appear here."));
-    }
-    header_->setSubject(draft->evaluation()
-                            ? QString::fromStdString(draft->evaluation()->document.title)
-                            : QString{});
     empty_->show(tr("No revision kept yet"),
                  tr("A revision is the recipe as it is now, kept for good with its readings, its "
                     "foods and its figures. Later ones can be compared with it."),
@@ -191,6 +187,7 @@ void RevisionScreen::compareTwo() {
 
 void RevisionScreen::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    header_->setSubject(draftTitle(kitchen_.draft()));
     loadFigures();
 }
 

@@ -29,6 +29,10 @@ void ScreenHeader::setSubject(const QString& subject) {
     subject_->setText(subject);
 }
 
+QString ScreenHeader::subject() const {
+    return subject_->text();
+}
+
 void ScreenHeader::addAction(QWidget* button) {
     row_->addWidget(button);
 }

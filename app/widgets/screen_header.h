@@ -16,6 +16,7 @@ public:
 
     /// The recipe that the screen shows; it wraps where it is long.
     void setSubject(const QString& subject);
+    [[nodiscard]] QString subject() const;
     /// At the right, in the order of calls.
     void addAction(QWidget* button);
 

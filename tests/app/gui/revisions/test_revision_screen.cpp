@@ -6,6 +6,7 @@
 #include "app/revisions/revision_figures.h"
 #include "app/revisions/revision_model.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/screen_header.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -147,6 +148,7 @@ TEST_CASE("a recipe without a revision offers to keep the first") {
     REQUIRE(waitUntil([&] { return screen.findChild<EmptyState*>()->isVisible(); }));
     CHECK(
         screen.findChild<EmptyState*>()->text().startsWith(QStringLiteral("No revision kept yet")));
+    CHECK(screen.findChild<ScreenHeader*>()->subject() == QStringLiteral("Barley soup"));
     QSignalSpy keep{&screen, &RevisionScreen::keepAsked};
     auto& action = child<QPushButton>(screen, "emptyAction");
     CHECK(action.text() == QStringLiteral("Keep as revision 1"));
