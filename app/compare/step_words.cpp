@@ -30,7 +30,7 @@ std::vector<WordsRun> oldFirst(std::vector<WordsRun> runs) {
 
 QString numberOf(const StepDifference& step) {
     const std::size_t index = step.after ? *step.after : *step.before;
-    const QString number =
+    QString number =
         QCoreApplication::translate("StepWords", "%1.").arg(static_cast<qulonglong>(index) + 1);
     if (step.before && step.after) return number;
     return (step.after ? QStringLiteral("+ ") : QString::fromUtf8("− ")) + number;
