@@ -52,17 +52,26 @@ def key(name):
     subprocess.run(["xdotool", "key", "--clearmodifiers", name], check=True)
 
 
+def focus_window():
+    """Without a window manager nobody gives the window the keys."""
+    found = subprocess.run(["xdotool", "search", "--onlyvisible", "--name", "Nettare"],
+                           check=True, capture_output=True, text=True).stdout.split()
+    subprocess.run(["xdotool", "windowfocus", "--sync", found[-1]], check=True)
+    time.sleep(0.5)
+
+
 def focused(app):
-    found = [n for n, _ in below(app) if has(n, pyatspi.STATE_FOCUSED)]
-    # The innermost: a table says that it has the focus beside its cell.
+    """What Tab stopped at. Cells and viewports say that they have the focus when they do not."""
+    found = [n for n, inside in below(app)
+             if not inside and has(n, pyatspi.STATE_FOCUSED) and has(n, pyatspi.STATE_FOCUSABLE)]
     return found[-1] if found else None
 
 
-def stop_of(app, node):
-    """The Tab stop that an object belongs to, as something that can be compared."""
-    while node is not None and node.parent is not None and node.parent.getRole() in ONE_STOP:
-        node = node.parent
-    return place_of(app, node)
+def in_a_group_visited(stops, visited, stop):
+    """One of several to choose from, side by side: Tab stops at the chosen one, arrows do the rest."""
+    return (stops[stop].startswith("check box")
+            and any(other[:-1] == stop[:-1] and stops.get(other, "").startswith("check box")
+                    for other in visited))
 
 
 def place_of(app, node):
@@ -76,6 +85,7 @@ def place_of(app, node):
 def main():
     app = application(sys.argv[1])
     time.sleep(2)
+    focus_window()
     faults = []
     stops = {}
     for node, inside in below(app):
@@ -95,7 +105,7 @@ def main():
         if node is None:
             faults.append("after Tab nothing has the focus")
             break
-        stop = stop_of(app, node)
+        stop = place_of(app, node)
         if visited and stop == visited[0]:
             break
         if stop in visited:
@@ -107,7 +117,7 @@ def main():
     for stop in visited:
         print("  ", names[stop])
     for stop, name in stops.items():
-        if stop not in visited:
+        if stop not in visited and not in_a_group_visited(stops, visited, stop):
             faults.append(f"Tab does not reach {name} at {stop}")
     for fault in faults:
         print("fault:", fault)
