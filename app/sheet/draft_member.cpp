@@ -10,8 +10,6 @@ void DraftMember::setDraft(DraftSession* draft) {
     refusal_.reset();
 }
 
-// A text on its way passes by others: "3 tb" means another unit than "3 tbsp" and would end the
-// line's binding to its weighing. So each text is read against the state before the first.
 void DraftMember::takeBack() {
     if (draft_ == nullptr) return;
     QUndoStack& stack = draft_->undoStack();
@@ -19,17 +17,24 @@ void DraftMember::takeBack() {
     step_ = 0;
 }
 
+// A text on its way passes by others: "3 tb" means another unit than "3 tbsp" and would end the
+// line's binding to its weighing. So each text is read against the state before the first.
 bool DraftMember::type(const QString& text) {
     if (draft_ == nullptr) return false;
-    refusal_.reset();
+    QUndoStack& stack = draft_->undoStack();
+    const bool again = step_ > 0 && stack.index() == step_;
+    if (!again) before_ = draft_->document();
+    auto edit = typed_(before_, text.trimmed().toStdString());
+    const bool changes = edit && !changesNothing(*edit);
     typing_ = true;
-    takeBack();
-    auto edit = typed_(draft_->document(), text.trimmed().toStdString());
+    if (again) {
+        // What follows at once is told instead: all screens would do their work twice.
+        const QSignalBlocker quiet{changes ? draft_.data() : nullptr};
+        stack.undo();
+    }
     const Result<void> done = edit ? draft_->apply(*edit) : fail(edit.error());
-    if (!done)
-        refusal_ = done.error();
-    else if (!changesNothing(*edit))
-        step_ = draft_->undoStack().index();
+    refusal_ = done ? std::nullopt : std::optional{done.error()};
+    step_ = changes && done ? stack.index() : 0;
     typing_ = false;
     return done.has_value();
 }

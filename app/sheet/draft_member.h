@@ -55,6 +55,7 @@ private:
     QPointer<DraftSession> draft_;
     std::optional<Error> refusal_;
     bool typing_ = false;
+    Json before_;   ///< the document before what was typed in this stay
     int step_ = 0;  ///< index of the undo stack after what was typed last; 0: nothing yet
 };
 

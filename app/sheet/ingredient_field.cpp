@@ -24,21 +24,35 @@ std::optional<LineRow> lineRowOf(const DraftSession* draft, const std::string& l
     return found == rows.end() ? std::nullopt : std::optional{std::move(*found)};
 }
 
+DraftMember preparationMember(const std::string& line) {
+    return {[line](const DraftSession& draft) {
+                const auto row = lineRowOf(&draft, line);
+                return row ? row->preparation : QString{};
+            },
+            [line](const Json& document, const std::string& typed) -> Result<Edit> {
+                auto edit = setPreparation(document, line, typed);
+                if (!edit) return fail(edit.error());
+                return std::move(edit->edit);
+            }};
+}
+
 }  // namespace
 
 IngredientField::IngredientField(KitchenSession& kitchen, std::string line, QWidget* parent)
     : QLineEdit{parent},
       kitchen_{kitchen},
       line_{std::move(line)},
+      preparation_{preparationMember(line_)},
       completer_{new FoodCompleter{kitchen, *this, [this](const QString& text) {
                                        const QString food = splitIngredient(text, name_).food;
                                        return food == name_ ? QString{} : food;
                                    }}} {
     setProperty("refused", false);
+    preparation_.setDraft(kitchen.draft());
     connect(this, &QLineEdit::textEdited, this, &IngredientField::typed);
     connect(completer_, &FoodCompleter::chosen, this, &IngredientField::choose);
     connect(kitchen.draft(), &DraftSession::evaluationChanged, this, [this] {
-        if (!typing_) follow();
+        if (!preparation_.isTyping()) follow();
     });
     follow();
     setAccessibleName(tr("Ingredient %1").arg(name_));
@@ -68,27 +82,13 @@ void IngredientField::typed(const QString& text) {
     if (parts.food == name_) typePreparation(parts.preparation);
 }
 
-// As DraftMember does: what is typed takes the place of what was typed before in the same stay.
 void IngredientField::typePreparation(const QString& preparation) {
-    DraftSession* draft = kitchen_.draft();
-    if (draft == nullptr) return;
-    typing_ = true;
-    if (step_ > 0 && draft->undoStack().index() == step_) draft->undoStack().undo();
-    step_ = 0;
-    const auto edit = setPreparation(draft->document(), line_, preparation.toStdString());
-    if (!edit) {
-        refuse(draftSentence(draft->document(), edit.error()));
-    } else if (draft->apply(edit->edit) && !changesNothing(edit->edit)) {
-        step_ = draft->undoStack().index();
-    }
-    typing_ = false;
+    preparation_.type(preparation);
+    refuse(preparation_.complaint());
 }
 
 void IngredientField::takeBack() {
-    DraftSession* draft = kitchen_.draft();
-    if (draft != nullptr && step_ > 0 && draft->undoStack().index() == step_)
-        draft->undoStack().undo();
-    step_ = 0;
+    preparation_.takeBack();
     follow();
 }
 
@@ -102,7 +102,7 @@ void IngredientField::choose(const FoodOffer& offer) {
     const auto food = broughtBy(kitchen_, offer);
     const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
     if (!done) return refuse(draftSentence(draft->document(), done.error()));
-    draft->endTyping();
+    preparation_.leave();
     follow();
     typePreparation(preparation);
     setText(shown());
@@ -140,7 +140,7 @@ void IngredientField::keyPressEvent(QKeyEvent* event) {
 void IngredientField::focusOutEvent(QFocusEvent* event) {
     QLineEdit::focusOutEvent(event);
     if (event->reason() == Qt::PopupFocusReason || completer_->isOpen()) return;
-    if (kitchen_.draft() != nullptr) kitchen_.draft()->endTyping();
+    preparation_.leave();
     if (!isOpenQuestion()) return;
     const auto best = completer_->best();
     if (best)

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "app/sheet/draft_member.h"
 #include "app/sheet/food_completer.h"
 
 namespace nettare {
@@ -45,10 +46,9 @@ private:
 
     KitchenSession& kitchen_;
     std::string line_;
+    DraftMember preparation_;
     FoodCompleter* completer_;
     QString name_;  ///< of the line's food
-    int step_ = 0;  ///< index of the undo stack after the preparation typed last
-    bool typing_ = false;
 };
 
 }  // namespace nettare
