@@ -106,6 +106,7 @@ void CompareScreen::followRecipe() {
         kept_.clear();
         chosen_ = false;
         recipe_ = recipe;
+        page_->clear();
     }
     opening_.reset();
     if (draft != nullptr)

@@ -46,6 +46,7 @@ ComparisonPage::ComparisonPage(QWidget* parent)
     column->addStretch(1);
     setWidget(page_);
     page_->setAutoFillBackground(false);
+    clear();
     connect(changesOnly_, &QCheckBox::toggled, this, &ComparisonPage::setChangesOnly);
     connect(table_, &CompareTable::cellReached, this, &ComparisonPage::bringIntoSight);
 }
@@ -56,6 +57,7 @@ void ComparisonPage::show(const QString& leftTitle, const QString& rightTitle,
     cards_->show(words.cards);
     method_->show(std::move(words.steps));
     sameLines_->setVisible(!table_->model().anyChange());
+    page_->show();
 }
 
 void ComparisonPage::setChangesOnly(bool changesOnly) {

@@ -21,6 +21,8 @@ public:
     explicit ComparisonPage(QWidget* parent = nullptr);
 
     void show(const QString& leftTitle, const QString& rightTitle, ComparisonWords words);
+    /// Nothing is said until the next comparison is there.
+    void clear() { page_->hide(); }
     [[nodiscard]] CompareTable& table() const { return *table_; }
     [[nodiscard]] ChangeCards& cards() const { return *cards_; }
     [[nodiscard]] MethodDifference& method() const { return *method_; }

@@ -74,6 +74,15 @@ TEST_CASE("compare begins with the newest revision and the draft that goes on fr
     keepScreenPictures(*screen, QStringLiteral("compare-draft"));
 }
 
+TEST_CASE("nothing is said of two states before they are compared") {
+    const auto kitchen = sampleSession();
+    CompareScreen screen{*kitchen};
+    showReady(screen, {1280, 800});
+    if (screen.isBusy()) CHECK_FALSE(pageOf(screen).table().isVisible());
+    REQUIRE(waitUntil([&] { return !screen.isBusy(); }));
+    CHECK(pageOf(screen).table().isVisible());
+}
+
 TEST_CASE("two revisions of the demo differ by known grams and kilocalories") {
     const auto kitchen = sampleSession();
     const auto screen = shownScreen(*kitchen);
