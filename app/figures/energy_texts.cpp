@@ -27,9 +27,8 @@ const TargetVerdict* energyVerdict(const Evaluation& evaluation, Basis basis) {
 }
 
 QString energySentence(const Evaluation& evaluation, const Figure& energy, Basis basis) {
-    const QString spread = energy.complete()
-                               ? EnergyWords::tr("%1 (95 %)").arg(figureSpread(energy))
-                               : knownFor(energy);
+    QString spread = energy.complete() ? EnergyWords::tr("%1 (95 %)").arg(figureSpread(energy))
+                                       : knownFor(energy);
     const TargetVerdict* verdict = energyVerdict(evaluation, basis);
     if (verdict == nullptr) return spread;
     return EnergyWords::tr("%1 · %2").arg(spread,

@@ -123,7 +123,7 @@ QString basisName(Basis basis, const Recipe& recipe) {
 }
 
 QString verdictText(const TargetVerdict& verdict, const Recipe& recipe, bool withBasis) {
-    const QString words = verdict.target.atMost ? ceilingText(verdict) : floorText(verdict);
+    QString words = verdict.target.atMost ? ceilingText(verdict) : floorText(verdict);
     if (!withBasis) return words;
     return FigureWords::tr("%1 %2: %3")
         .arg(componentName(verdict.target.component), basisName(verdict.target.per, recipe), words);

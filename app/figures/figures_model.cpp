@@ -21,6 +21,7 @@ bool isMain(Component component) {
 
 std::vector<Figure> shownOf(const Figures& figures, bool all) {
     std::vector<Figure> shown;
+    shown.reserve(kComponentCount);
     for (const Component component : kMain) shown.push_back(figures[component]);
     for (const Figure& figure : figures.figures)
         if (all && !isMain(figure.component) && figure.component != Component::ENERC_KCAL)

@@ -16,6 +16,7 @@ ShelfModel::Row ShelfModel::rowOf(const ShelvedRecipe& recipe) {
 
 void ShelfModel::show(const std::vector<ShelvedRecipe>& recipes) {
     std::vector<Row> rows;
+    rows.reserve(recipes.size() + 2);
     for (const bool inWork : {true, false}) {
         const auto ofGroup = [inWork](const ShelvedRecipe& r) { return r.inWork == inWork; };
         if (std::ranges::none_of(recipes, ofGroup)) continue;
