@@ -132,7 +132,9 @@ void MainWindow::addOwnScreens() {
     addScreen(QStringLiteral("sheet"), new QAction{tr("&Sheet")}, sheet_);
     auto* compare = new CompareScreen{kitchen_};
     addScreen(QStringLiteral("compare"), new QAction{tr("Com&pare")}, compare);
-    auto* panel = new PanelScreen{kitchen_};
+    auto* panel = new PanelScreen{kitchen_, [this](QWidget* window, const QString& name) {
+                                      return paths_->panelPdf(window, name);
+                                  }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);

@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QFileDialog>
 
+#include "app/panel_screen/ask_for_pdf.h"
+
 namespace nettare {
 
 namespace {
@@ -26,6 +28,10 @@ QString DialogPathAsker::newKitchen(QWidget* window, const QString& title) {
     const QString ending = QStringLiteral(".nettare");
     if (!path.isEmpty() && !path.endsWith(ending)) path += ending;
     return path;
+}
+
+QString DialogPathAsker::panelPdf(QWidget* window, const QString& suggestedName) {
+    return askForPdfByDialog(window, suggestedName);
 }
 
 }  // namespace nettare

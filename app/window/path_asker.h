@@ -15,6 +15,8 @@ public:
     [[nodiscard]] virtual QString kitchenToOpen(QWidget* window) = 0;
     /// A file that does not exist yet, with the ending of kitchens.
     [[nodiscard]] virtual QString newKitchen(QWidget* window, const QString& title) = 0;
+    /// Where a panel is to be written, with a name that is offered.
+    [[nodiscard]] virtual QString panelPdf(QWidget* window, const QString& suggestedName) = 0;
 };
 
 /// The file dialogs of the desktop.
@@ -22,6 +24,7 @@ class DialogPathAsker : public PathAsker {
 public:
     [[nodiscard]] QString kitchenToOpen(QWidget* window) override;
     [[nodiscard]] QString newKitchen(QWidget* window, const QString& title) override;
+    [[nodiscard]] QString panelPdf(QWidget* window, const QString& suggestedName) override;
 };
 
 }  // namespace nettare

@@ -21,6 +21,7 @@ public:
     explicit GivenPath(QString path) : path_{std::move(path)} {}
     QString kitchenToOpen(QWidget*) override { return path_; }
     QString newKitchen(QWidget*, const QString&) override { return path_; }
+    [[nodiscard]] QString panelPdf(QWidget*, const QString&) override { return {}; }
 
 private:
     QString path_;
