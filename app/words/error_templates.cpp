@@ -184,8 +184,8 @@ std::string_view ofTheShape(ErrorCode code) {
             return "“{found}” is no kept revision of this kitchen; write the recipe's id and the "
                    "revision's number, like barley-patties#2.";
         case AlreadyKept:
-            return "“{title}” is in this kitchen already, as {recipe}, revision {revision}; leave it "
-                   "out or change it.";
+            return "“{title}” is in this kitchen already, as {recipe}, revision {revision}; leave "
+                   "it out or change it.";
         case ComponentUnknown:
             return "“{found}” is no component that can be used here; write an INFOODS tagname such "
                    "as ENERC_KCAL.";
