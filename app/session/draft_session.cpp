@@ -8,7 +8,7 @@
 
 namespace nettare {
 
-DraftSession::DraftSession(QString recipe, StoredDraft draft, Closure closure, bool readOnly,
+DraftSession::DraftSession(QString recipe, const StoredDraft& draft, Closure closure, bool readOnly,
                            QObject* parent)
     : QObject{parent},
       recipe_{std::move(recipe)},

@@ -22,7 +22,7 @@ class DraftSession : public QObject {
     Q_OBJECT
 
 public:
-    DraftSession(QString recipe, StoredDraft draft, Closure closure, bool readOnly,
+    DraftSession(QString recipe, const StoredDraft& draft, Closure closure, bool readOnly,
                  QObject* parent = nullptr);
     ~DraftSession() override;
 

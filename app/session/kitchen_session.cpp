@@ -19,6 +19,16 @@ Json currentOf(const StoredDraft& draft) {
     return document;
 }
 
+/// What work gave goes to `done`, which takes nothing where work gives nothing. No part of the
+/// generic lambda that calls it: there clang 14 asks both calls of `done` to compile.
+template <class Answer, class Done>
+void handOn(Answer& answer, const Done& done) {
+    if constexpr (std::is_void_v<typename Answer::value_type>)
+        done();
+    else
+        done(std::move(*answer));
+}
+
 }  // namespace
 
 struct KitchenSession::LoadedDraft {
@@ -28,7 +38,8 @@ struct KitchenSession::LoadedDraft {
     std::vector<RevisionSummary> revisions;
 };
 
-KitchenSession::KitchenSession(Kitchen kitchen, std::string tablePath, bool sample, QObject* parent)
+KitchenSession::KitchenSession(Kitchen kitchen, const std::string& tablePath, bool sample,
+                               QObject* parent)
     : QObject{parent},
       kitchen_{std::make_shared<Kitchen>(std::move(kitchen))},
       sample_{sample},
@@ -66,10 +77,8 @@ void KitchenSession::ask(Work work, Done done) {
         [this, done = std::move(done)](auto answer) {
             if (!answer)
                 emit failed(answer.error());
-            else if constexpr (std::is_void_v<typename decltype(answer)::value_type>)
-                done();
             else
-                done(std::move(*answer));
+                handOn(answer, done);
         });
 }
 
@@ -105,9 +114,8 @@ void KitchenSession::openRecipe(const QString& id) {
 }
 
 void KitchenSession::showDraft(LoadedDraft loaded) {
-    draft_ = std::make_unique<DraftSession>(QString::fromStdString(loaded.recipe),
-                                            std::move(loaded.draft), std::move(loaded.closure),
-                                            !writable_);
+    draft_ = std::make_unique<DraftSession>(QString::fromStdString(loaded.recipe), loaded.draft,
+                                            std::move(loaded.closure), !writable_);
     connect(draft_.get(), &DraftSession::journalGrew, this, [this] {
         if (!writable_) return;
         setSaveState(SaveState::Pending);

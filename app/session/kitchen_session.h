@@ -33,7 +33,8 @@ class KitchenSession : public QObject {
 
 public:
     /// Takes the kitchen over. `sample` says that it is the demo, kept nowhere yet.
-    KitchenSession(Kitchen kitchen, std::string tablePath, bool sample, QObject* parent = nullptr);
+    KitchenSession(Kitchen kitchen, const std::string& tablePath, bool sample,
+                   QObject* parent = nullptr);
     ~KitchenSession() override;
 
     [[nodiscard]] bool isSample() const { return sample_; }
