@@ -18,7 +18,7 @@ struct RowWords {
 constexpr int kGramsDecimals = 1;
 constexpr int kEnergyDecimals = 0;
 
-QString text(const std::string& utf8) {
+QString rowText(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }
 
@@ -44,9 +44,9 @@ struct EnergySide {
 
 void writeEnergy(ComparedSide& side, const EnergySide& energy, const std::string& exact) {
     side.energyAtLeast = !energy.complete;
-    side.energyKcal = energy.complete
-                          ? text(exact)
-                          : text(numberAt(kEnergyDecimals, energy.kcalAtLeast, Direction::Floor));
+    side.energyKcal =
+        energy.complete ? rowText(exact)
+                        : rowText(numberAt(kEnergyDecimals, energy.kcalAtLeast, Direction::Floor));
 }
 
 EnergySide energyOf(const SheetLine& line) {
@@ -59,9 +59,9 @@ EnergySide energyOf(const Figure& figure) {
 
 ComparedSide sideOf(const SheetLine& line) {
     ComparedSide side;
-    side.amount = text(line.amount);
-    side.food = text(line.name);
-    side.preparation = text(line.preparation);
+    side.amount = rowText(line.amount);
+    side.food = rowText(line.name);
+    side.preparation = rowText(line.preparation);
     return side;
 }
 
@@ -78,19 +78,19 @@ ComparedRow rowOf(const ComparedLine& line) {
                                        line.after ? line.after->kcal : 0);
     if (line.before) {
         row.left = sideOf(*line.before);
-        row.left->grams = text(grams.before);
+        row.left->grams = rowText(grams.before);
         writeEnergy(*row.left, energyOf(*line.before), energy.before);
     }
     if (line.after) {
         row.right = sideOf(*line.after);
-        row.right->grams = text(grams.after);
+        row.right->grams = rowText(grams.after);
         writeEnergy(*row.right, energyOf(*line.after), energy.after);
     }
     // A line counts as the same below 0.1 g; what its numbers then show is still told.
     const bool same = row.kind == RowKind::Same;
-    if (!same || grams.before != grams.after) row.gramsChange = text(grams.difference);
+    if (!same || grams.before != grams.after) row.gramsChange = rowText(grams.difference);
     if (!same || energy.before != energy.after)
-        row.energyChange = line.kcalComplete ? text(energy.difference) : openWord();
+        row.energyChange = line.kcalComplete ? rowText(energy.difference) : openWord();
     return row;
 }
 
@@ -104,13 +104,13 @@ ComparedRow totalOf(const Comparison& comparison) {
     row.left.emplace();
     row.right.emplace();
     row.left->amount = row.right->amount = RowWords::tr("Batch");
-    row.left->grams = text(grams.before);
-    row.right->grams = text(grams.after);
+    row.left->grams = rowText(grams.before);
+    row.right->grams = rowText(grams.after);
     writeEnergy(*row.left, energyOf(energy.before), kcal.before);
     writeEnergy(*row.right, energyOf(energy.after), kcal.after);
-    row.gramsChange = text(grams.difference);
+    row.gramsChange = rowText(grams.difference);
     row.energyChange =
-        energy.kind == DifferenceKind::CannotBeTold ? openWord() : text(kcal.difference);
+        energy.kind == DifferenceKind::CannotBeTold ? openWord() : rowText(kcal.difference);
     return row;
 }
 

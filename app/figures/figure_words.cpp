@@ -13,7 +13,7 @@ struct FigureWords {
     Q_DECLARE_TR_FUNCTIONS(FigureWords)
 };
 
-QString text(const std::string& utf8) {
+QString wordText(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }
 
@@ -21,7 +21,7 @@ QString limitText(const TargetVerdict& verdict) {
     const TargetEntry& target = verdict.target;
     const Decimal limit = target.atMost ? *target.atMost : *target.atLeast;
     const auto unit = factsOf(target.component).unit;
-    return text(limit.text() + " " + std::string{unit});
+    return wordText(limit.text() + " " + std::string{unit});
 }
 
 // The end of the interval that decides, rounded away from the value: nothing looks safer than it
@@ -29,9 +29,9 @@ QString limitText(const TargetVerdict& verdict) {
 QString deciding(const TargetVerdict& verdict) {
     const int decimals = factsOf(verdict.target.component).decimals;
     if (!verdict.target.atMost)
-        return text(numberAt(decimals, verdict.interval.low, Direction::Floor));
+        return wordText(numberAt(decimals, verdict.interval.low, Direction::Floor));
     return verdict.interval.high
-               ? text(numberAt(decimals, *verdict.interval.high, Direction::Ceiling))
+               ? wordText(numberAt(decimals, *verdict.interval.high, Direction::Ceiling))
                : QString{};
 }
 
@@ -82,25 +82,26 @@ QString componentName(Component component) {
 
 QString figureValue(const Figure& figure) {
     const int decimals = factsOf(figure.component).decimals;
-    if (figure.complete()) return text(numberAt(decimals, figure.value));
+    if (figure.complete()) return wordText(numberAt(decimals, figure.value));
     return FigureWords::tr("at least %1")
-        .arg(text(numberAt(decimals, figure.atLeast, Direction::Floor)));
+        .arg(wordText(numberAt(decimals, figure.atLeast, Direction::Floor)));
 }
 
 QString figureSpread(const Figure& figure) {
     if (!figure.complete()) return {};
-    return text(halfWidthText(factsOf(figure.component).decimals, intervalOf(figure).halfWidth));
+    return wordText(
+        halfWidthText(factsOf(figure.component).decimals, intervalOf(figure).halfWidth));
 }
 
 QString knownFor(const Figure& figure) {
     if (figure.complete()) return {};
     return FigureWords::tr("known for %1 % of the weight")
-        .arg(text(numberAt(0, 100 * figure.knownShare, Direction::Floor)));
+        .arg(wordText(numberAt(0, 100 * figure.knownShare, Direction::Floor)));
 }
 
 QString spokenFigure(const Figure& figure) {
     const ComponentFacts& facts = factsOf(figure.component);
-    const QString name = componentName(figure.component), unit = text(std::string{facts.unit});
+    const QString name = componentName(figure.component), unit = wordText(std::string{facts.unit});
     if (!figure.complete())
         return FigureWords::tr("%1: %2 %3, %4")
             .arg(name, figureValue(figure), unit, knownFor(figure));
@@ -111,9 +112,9 @@ QString spokenFigure(const Figure& figure) {
 QString basisName(Basis basis, const Recipe& recipe) {
     switch (basis) {
         case Basis::Piece:
-            return FigureWords::tr("per %1").arg(text(recipe.pieceWord));
+            return FigureWords::tr("per %1").arg(wordText(recipe.pieceWord));
         case Basis::Portion:
-            return FigureWords::tr("per portion of %1").arg(text(portionText(recipe)));
+            return FigureWords::tr("per portion of %1").arg(wordText(portionText(recipe)));
         case Basis::Hundred:
             return FigureWords::tr("per 100 g");
         case Basis::Batch:
