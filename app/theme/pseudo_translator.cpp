@@ -3,6 +3,8 @@
 #include <QRegularExpression>
 #include <QStringList>
 
+#include <cmath>
+
 namespace nettare {
 
 namespace {
@@ -52,7 +54,8 @@ QString pseudoText(const QString& source) {
         from = part.capturedEnd();
     }
     text += dressedText(QStringView{source}.sliced(from));
-    const auto wanted = static_cast<qsizetype>(static_cast<double>(source.size()) * kLonger + 0.5);
+    const auto wanted =
+        static_cast<qsizetype>(std::lround(static_cast<double>(source.size()) * kLonger));
     constexpr qsizetype kBrackets = 2;
     return u'[' + text + filler(wanted - text.size() - kBrackets) + u']';
 }

@@ -17,7 +17,7 @@ Progress TaskRunner::begin(const QString& name, QObject& receiver, const QString
                            std::function<Delivery(const Progress&)> work) {
     if (!lane.isEmpty()) cancel(lane);
     const quint64 number = ++lastNumber_;
-    const Progress progress{[this, number] {
+    Progress progress{[this, number] {
         QMetaObject::invokeMethod(
             this, [this, number] { take(number); }, Qt::QueuedConnection);
     }};
