@@ -1,3 +1,4 @@
+#include <fmt/format.h>
 #include <sys/stat.h>
 
 #include <catch2/catch.hpp>
@@ -102,15 +103,20 @@ TEST_CASE("recipes in recipes end at eight levels and at 2000 lines", "[badinput
 TEST_CASE("a line that uses a kept recipe refuses keys that say nothing about it", "[badinput]") {
     const ScratchKitchen kitchen;
     kitchen.write("inner.json", skewers());
-    const std::string line = R"({"id":"fennel","amount":"1","piece":"batch","food":"fennel",)";
+    const auto line = [](const std::string& key, const std::string& value) {
+        return fmt::format(
+            R"({{"id":"fennel","amount":"1","piece":"batch","food":"fennel","{}":"{}"}})", key,
+            value);
+    };
     for (const std::string& key : std::vector<std::string>{"way", "trim", "size"}) {
         const std::string value = key == "way" ? "assumed" : "prawn-meat";
-        const Edit edit{"/lines/1", line + "\"" + key + "\":\"" + value + "\"}"};
+        const Edit edit{"/lines/1", line(key, value)};
         kitchen.write("a.json", edited(usingKept("inner.json"), {edit}));
         checkRun({"figures", "a.json"},
-                 "a.json, /lines/1/" + key + ": “" + key +
-                     "” says nothing about fennel, which is a recipe of its own; give its amount "
-                     "in pieces, batches or grams, or weigh it, and remove the key.");
+                 fmt::format("a.json, /lines/1/{0}: “{0}” says nothing about fennel, which is a "
+                             "recipe of its own; give its amount in pieces, batches or grams, or "
+                             "weigh it, and remove the key.",
+                             key));
     }
 }
 

@@ -101,7 +101,8 @@ public:
         std::ostringstream out, err;
         INFO(words[2]);
         const int code = runCommandLine(words, out, err);
-        CHECK(err.str() == "");
+        INFO(err.str());
+        CHECK(err.str().empty());
         REQUIRE(code == 0);
         return out.str();
     }
