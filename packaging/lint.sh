@@ -15,45 +15,47 @@ all_sources() {
     done
 }
 
-# lint_base: the commit with which "changed" compares; nothing where every file is meant.
-lint_base() {
-    local base
-    if [ "${LINT_ALL:-}" = 1 ]; then return; fi
-    if [ -n "${LINT_BASE:-}" ]; then
-        echo "$LINT_BASE"
-        return
-    fi
-    base=$(project_git merge-base HEAD origin/main 2>/dev/null) || base=
-    if [ -n "$base" ] && [ "$base" != "$(project_git rev-parse HEAD)" ]; then
-        echo "$base"
-        return
-    fi
-    project_git rev-parse --quiet --verify HEAD~20 2>/dev/null || true
+# big_sources: what the preset tidy gathers the sources of a target into. What AUTOMOC and the
+# layering tests write is none of them.
+big_sources() {
+    sed -n 's|^ *"file": "\(.*/Unity/unity_[^"]*\)".*|\1|p' "$root/build/tidy/compile_commands.json"
 }
 
-# sources_to_tidy: changed .cpp files, and those beside a changed header.
-sources_to_tidy() {
-    local base
-    base=$(lint_base)
-    if [ -z "$base" ]; then
-        all_sources cpp
-    else
-        project_git diff --name-only --diff-filter=d "$base" -- '*.cpp' '*.h' |
-            sed 's/\.h$/.cpp/' | sort -u
-    fi
-}
-
-# Planted and generated files are in no compile command of their own, and left out by that.
-check_tidy() {
-    local commands=$root/build/clang/compile_commands.json
-    local list=$root/build/clang/sources_to_tidy.txt
+# sources_with_using: compiled sources that take over a name or a namespace; planted ones are not compiled.
+sources_with_using() {
     local file
-    sources_to_tidy | while read -r file; do
-        if grep -qF "\"file\": \"$root/$file\"" "$commands"; then echo "$file"; fi
-    done >"$list"
+    all_sources cpp |
+        (cd -- "$root" && xargs grep -lE '^ *(using [^=]*::[^=]*;|namespace [a-z]+ =)') |
+        while read -r file; do
+            if grep -qF "\"file\": \"$root/$file\"" "$root/build/clang/compile_commands.json"; then
+                echo "$file"
+            fi
+        done
+}
+
+# tidy_each LIST OPTION...: clang-tidy with these options on every file that LIST names.
+tidy_each() {
+    local list=$1
+    shift
     echo "clang-tidy reads $(wc -l <"$list") files"
-    (cd -- "$root" && xargs -r -n 1 -P "$CMAKE_BUILD_PARALLEL_LEVEL" \
-        clang-tidy-14 -p build/clang --quiet <"$list")
+    (cd -- "$root" && xargs -d '\n' -n 1 -P "$CMAKE_BUILD_PARALLEL_LEVEL" \
+        clang-tidy-14 --quiet "$@" <"$list")
+}
+
+# Nearly all the time of reading a source goes into the headers of Qt and of the standard library, so
+# clang-tidy reads few big sources. Configuring is enough, since no source includes a generated file.
+# The check left out is about including a .cpp file, which is what a big source does; the two named
+# last look at no file but the one that is read, so those that matter to them are read alone.
+check_tidy() {
+    local folder=$root/build/tidy
+    local status=0
+    in_root cmake --preset tidy || return
+    big_sources >"$folder/big_sources.txt"
+    sources_with_using >"$folder/sources_with_using.txt"
+    tidy_each "$folder/big_sources.txt" -p build/tidy --checks=-bugprone-suspicious-include || status=1
+    tidy_each "$folder/sources_with_using.txt" -p build/clang \
+        --checks='-*,misc-unused-using-decls,misc-unused-alias-decls' || status=1
+    return "$status"
 }
 
 check_format() {

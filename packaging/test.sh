@@ -2,12 +2,10 @@
 # Installs what is missing, builds, and tests in stages. The stage "plain" always runs; each flag
 # adds one:
 #   --asan    the same tests under AddressSanitizer and UndefinedBehaviorSanitizer
-#   --lint    clang-format, shellcheck, clang++ build, clang-tidy on changed files, and a g++ build
-#             file by file
+#   --lint    clang-format, shellcheck, clang++ build, clang-tidy, and a g++ build file by file
 #   --slow    the tests labelled slow
 #   --start-within MINUTES    starts no further stage later than that
-# LINT_BASE=COMMIT names what "changed" compares with (else the merge base with origin/main, or
-# HEAD~20); LINT_ALL=1 checks every file. The last line is "N passed, N failed" over all stages.
+# The last line is "N passed, N failed" over all stages.
 set -euo pipefail
 exec </dev/null
 # shellcheck source=packaging/common.sh
