@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <catch2/catch.hpp>
 
 #include "app/files/share_folder.h"
@@ -105,7 +107,7 @@ TEST_CASE("a revision that is not kept is named at the place that uses it", "[cl
         const auto dossier = dossierOf(usingKept(reference), "draft", skewerFoods());
         REQUIRE_FALSE(dossier);
         CHECK(errorSentence(dossier.error()) ==
-              reference + " (used by draft, /foods/1/recipe): " + what);
+              fmt::format("{} (used by draft, /foods/1/recipe): {}", reference, what));
     }
 }
 

@@ -206,9 +206,10 @@ TEST_CASE("the bytes do not depend on time zone, scale, locale, hashes or fonts"
              "LC_ALL=de_DE.UTF-8", "-u DISPLAY -u XDG_RUNTIME_DIR -u QT_QPA_PLATFORM",
              "FONTCONFIG_FILE=" + noFonts}) {
         const std::string path = folder.path("panel.pdf");
-        const std::string command = fmt::format("env {} {}", variables, NETTARE_WRITE_PANEL);
+        const std::string command =
+            fmt::format("env {} {} '{}'", variables, NETTARE_WRITE_PANEL, path);
         INFO(command);
-        printedByTool("coreutils", command + " '" + path + "'");
+        printedByTool("coreutils", command);
         CHECK(bytesOf(path) == bytes);
     }
 }

@@ -1,4 +1,5 @@
 #include <SQLiteCpp/Exception.h>
+#include <fmt/format.h>
 
 #include <catch2/catch.hpp>
 
@@ -84,9 +85,10 @@ TEST_CASE("the ledger takes no entry that does not follow the last", "[kitchen]"
          {std::string{R"({"sequence":4,"previous":""})"}, std::string{R"({"sequence":3})"},
           R"({"sequence":3,"previous":")" + hash + R"("})"}) {
         INFO(entry);
-        CHECK(refusal(one.path(), "INSERT INTO ledger (sequence, hash, entry) VALUES (3, '" + hash +
-                                      "', '" + entry + "')") ==
-              "a ledger entry follows the last one and names its hash");
+        CHECK(refusal(one.path(),
+                      fmt::format(
+                          "INSERT INTO ledger (sequence, hash, entry) VALUES (3, '{}', '{}')", hash,
+                          entry)) == "a ledger entry follows the last one and names its hash");
     }
 }
 
