@@ -11,7 +11,7 @@ namespace nettare {
 namespace {
 
 /// What a reader of a missing object reads; the failure is noted by then.
-const Json kNothing;
+const Json kNullJson;
 
 /// Up to six digits, then up to six decimals after a point; a minus where signs are allowed.
 /// Six and six are the twelve digits of a Decimal.
@@ -215,7 +215,7 @@ std::size_t ObjectReader::exactlyOneOf(std::span<const std::string_view> keys) {
 
 ObjectReader ObjectReader::object(std::string_view key) {
     const Json* value = take(key, true);
-    return {value != nullptr ? *value : kNothing, pointerTo(pointer_, key), failure_};
+    return {value != nullptr ? *value : kNullJson, pointerTo(pointer_, key), failure_};
 }
 
 std::vector<ObjectReader::Item> ObjectReader::items(std::string_view key, std::size_t least,
