@@ -89,6 +89,15 @@ Result<std::optional<TableFood>> rowFor(const TableRow& row, const Kitchen& kitc
     return table.find(row.number);
 }
 
+/// A document that is read, with the name that errors give it.
+Result<LoadedRecipe> loaded(const std::string& name, const Json& document) {
+    auto recipe = readRecipe(document);
+    if (recipe) return LoadedRecipe{name, std::move(*recipe)};
+    Error error = recipe.error();
+    error.file = name;
+    return fail(error);
+}
+
 }  // namespace
 
 const TableFood* Closure::food(const TableRow& row) const {
@@ -119,28 +128,25 @@ Result<Closure> closureOfRevision(const Kitchen& kitchen, const KeptRevision& re
     return closure;
 }
 
-Result<Dossier> dossierOf(const Json& document, const std::string& name, const Closure& closure) {
-    const auto read = [](const std::string& file, const Json& json) -> Result<LoadedRecipe> {
-        auto recipe = readRecipe(json);
-        if (recipe) return LoadedRecipe{file, std::move(*recipe)};
-        Error error = recipe.error();
-        error.file = file;
-        return fail(error);
-    };
-    const auto recipe = read(name, document);
-    if (!recipe) return fail(recipe.error());
+Result<Dossier> dossierOf(const LoadedRecipe& recipe, const Closure& closure) {
     const FoodLookup foods = [&](const TableRow& row) -> Result<std::optional<TableFood>> {
         const TableFood* food = closure.food(row);
         return food == nullptr ? std::optional<TableFood>{} : *food;
     };
     const RecipeLookup recipes = [&](const std::string& reference, const std::string& /*from*/) {
         const auto kept = closure.recipes.find(reference);
-        if (kept != closure.recipes.end()) return read(reference, kept->second);
+        if (kept != closure.recipes.end()) return loaded(reference, kept->second);
         Error error = Error{ErrorCode::NotAKeptRecipe}.with("found", reference);
         error.file = reference;
         return Result<LoadedRecipe>{fail(error)};
     };
-    return makeDossier(*recipe, foods, recipes);
+    return makeDossier(recipe, foods, recipes);
+}
+
+Result<Dossier> dossierOf(const Json& document, const std::string& name, const Closure& closure) {
+    const auto recipe = loaded(name, document);
+    if (!recipe) return fail(recipe.error());
+    return dossierOf(*recipe, closure);
 }
 
 }  // namespace nettare

@@ -33,5 +33,7 @@ struct Closure {
 /// Resolves a document with its closure. Errors carry `name` as their file.
 [[nodiscard]] Result<Dossier> dossierOf(const Json& document, const std::string& name,
                                         const Closure& closure);
+/// The same for a document that was read already.
+[[nodiscard]] Result<Dossier> dossierOf(const LoadedRecipe& recipe, const Closure& closure);
 
 }  // namespace nettare

@@ -47,13 +47,15 @@ void DraftSession::restore(const StoredDraft& draft) {
     evaluate();
 }
 
-void DraftSession::push(const Edit& edit, Json after) {
+void DraftSession::push(const Edit& edit, Json after, bool inItsStead) {
     const auto indexBefore = static_cast<std::size_t>(stack_.index());
-    stack_.push(new EditCommand{{[this]() -> const Json& { return document_; },
-                                 [this](Json document) { changeTo(std::move(document)); }},
-                                edit,
-                                std::move(after),
-                                typing_});
+    stack_.push(
+        new EditCommand{{[this]() -> const Json& { return document_; },
+                         [this](Json document) { changeTo(std::move(document)); }},
+                        edit,
+                        std::move(after),
+                        typing_,
+                        inItsStead ? EditCommand::Place::InItsStead : EditCommand::Place::Next});
     // The step at the top is new, merged into, or gone.
     const auto indexAfter = static_cast<std::size_t>(stack_.index());
     const std::size_t firstChanged =
@@ -104,6 +106,15 @@ Result<void> DraftSession::apply(const Edit& edit, const TableFood& food) {
     Closure brought;
     brought.foods.push_back(food);
     return apply(edit, brought);
+}
+
+Result<void> DraftSession::retype(const Edit& edit, Json before) {
+    if (readOnly_) return {};
+    auto after = applied(std::move(before), edit);
+    if (!after) return fail(after.error());
+    push(edit, std::move(*after), true);
+    emit journalGrew();
+    return {};
 }
 
 void DraftSession::endTyping() {

@@ -43,6 +43,9 @@ public:
     /// The same for an edit that brings rows or kept recipes which the closure may not hold yet.
     Result<void> apply(const Edit& edit, const Closure& brought);
     Result<void> apply(const Edit& edit, const TableFood& food);
+    /// Does an edit of the document `before` the last step, in that step's stead: what was typed
+    /// first gives way to what is typed now. Fails: EditDoesNotFit.
+    Result<void> retype(const Edit& edit, Json before);
     /// The next edit begins an undo step of its own: the field was left.
     void endTyping();
 
@@ -65,7 +68,7 @@ signals:
 
 private:
     void restore(const StoredDraft& draft);
-    void push(const Edit& edit, Json after);
+    void push(const Edit& edit, Json after, bool inItsStead = false);
     void changeTo(Json document);
     void evaluate();
 

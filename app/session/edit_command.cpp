@@ -41,12 +41,13 @@ QString undoText(const Edit& edit) {
         .replace(QStringLiteral("%1"), QString::fromStdString(edit.subject));
 }
 
-EditCommand::EditCommand(Draft draft, Edit edit, Json after, int typing)
+EditCommand::EditCommand(Draft draft, Edit edit, Json after, int typing, Place place)
     : QUndoCommand{undoText(edit)},
       draft_{std::move(draft)},
       edit_{std::move(edit)},
       after_{std::move(after)},
-      typing_{typing} {}
+      typing_{typing},
+      place_{place} {}
 
 // An edit that the stack holds fits the document that it left.
 void EditCommand::change(const Edit& edit) {
@@ -68,10 +69,13 @@ void EditCommand::undo() {
 
 bool EditCommand::mergeWith(const QUndoCommand* other) {
     const auto& next = static_cast<const EditCommand&>(*other);
-    if (next.typing_ != typing_) return false;
-    auto both = merged(edit_, next.edit_);
-    if (!both) return false;
-    edit_ = std::move(*both);
+    if (next.place_ == Place::InItsStead) {
+        edit_ = next.edit_;
+    } else {
+        auto both = next.typing_ == typing_ ? merged(edit_, next.edit_) : std::nullopt;
+        if (!both) return false;
+        edit_ = std::move(*both);
+    }
     setObsolete(changesNothing(edit_));
     return true;
 }

@@ -18,8 +18,12 @@ public:
         std::function<void(Json)> changeTo;
     };
 
-    /// `after` is the document after the edit, which the first redo() takes as it is.
-    EditCommand(Draft draft, Edit edit, Json after, int typing);
+    /// How the command meets the one before it in the stack.
+    enum class Place { Next, InItsStead };
+
+    /// `after` is the document after the edit, which the first redo() takes as it is. InItsStead,
+    /// the edit is that of the document before the last step, and the two become one.
+    EditCommand(Draft draft, Edit edit, Json after, int typing, Place place = Place::Next);
 
     void redo() override;
     void undo() override;
@@ -37,6 +41,7 @@ private:
     Edit edit_;
     std::optional<Json> after_;
     int typing_;
+    Place place_;
 };
 
 /// What undo calls the edit: "change of amount: olive oil".

@@ -27,12 +27,13 @@ Result<std::shared_ptr<const Evaluation>> evaluated(const Json& document, const 
                                                     const Evaluation* before) {
     auto read = readRecipe(document);
     if (!read) return fail(read.error());
-    auto dossier = dossierOf(document, {}, closure);
+    LoadedRecipe loaded{{}, std::move(*read)};
+    auto dossier = dossierOf(loaded, closure);
     if (!dossier) return fail(dossier.error());
     auto cooked = cookedWith(*dossier, before);
     if (!cooked) return fail(cooked.error());
     auto evaluation = std::make_shared<Evaluation>(
-        Evaluation{std::move(*read), std::move(*dossier), std::move(*cooked), {}, {}});
+        Evaluation{std::move(loaded.document), std::move(*dossier), std::move(*cooked), {}, {}});
     for (const Basis basis : {Basis::Piece, Basis::Portion, Basis::Hundred, Basis::Batch}) {
         auto figures = figuresPer(basis, evaluation->dossier, evaluation->cooked);
         if (figures)

@@ -27,12 +27,13 @@ bool DraftMember::type(const QString& text) {
     auto edit = typed_(before_, text.trimmed().toStdString());
     const bool changes = edit && !changesNothing(*edit);
     typing_ = true;
-    if (again) {
-        // What follows at once is told instead: all screens would do their work twice.
-        const QSignalBlocker quiet{changes ? draft_.data() : nullptr};
-        stack.undo();
+    Result<void> done = fail(ErrorCode::EmptyText);
+    if (!edit) {
+        if (again) stack.undo();
+        done = fail(edit.error());
+    } else {
+        done = again ? draft_->retype(*edit, before_) : draft_->apply(*edit);
     }
-    const Result<void> done = edit ? draft_->apply(*edit) : fail(edit.error());
     refusal_ = done ? std::nullopt : std::optional{done.error()};
     step_ = changes && done ? stack.index() : 0;
     typing_ = false;

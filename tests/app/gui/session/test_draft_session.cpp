@@ -141,6 +141,27 @@ TEST_CASE("A draft made anew from its journal has text and undo history of the o
     }
 }
 
+TEST_CASE("What is typed in the stead of the last step leaves one step, and none where it began") {
+    const auto session = skewersSession();
+    DraftSession& draft = *session->draft();
+    const Json before = draft.document();
+    const auto typed = [&](const char* text) { return setLineAmount(before, "oil", text)->edit; };
+    REQUIRE(draft.apply(typed("3 t")));
+    REQUIRE(draft.retype(typed("3 tb"), before));
+    REQUIRE(draft.retype(typed("2 tbsp"), before));
+    CHECK(draft.undoStack().count() == 1);
+    CHECK(textOf(draft) == writeJson(*applied(before, typed("2 tbsp"))));
+    const auto change = draft.takeJournalChange();
+    REQUIRE(change);
+    CHECK(change->edits.size() == 1);
+    draft.undoStack().undo();
+    CHECK(textOf(draft) == writeJson(before));
+    draft.undoStack().redo();
+    REQUIRE(draft.retype(typed("3 tbsp"), before));
+    CHECK(draft.undoStack().count() == 0);
+    CHECK(textOf(draft) == writeJson(before));
+}
+
 TEST_CASE("Every undo step says what it takes back") {
     const auto session = skewersSession();
     DraftSession& draft = *session->draft();
