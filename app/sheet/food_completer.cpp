@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "app/sheet/offer_delegate.h"
+
 namespace nettare {
 
 namespace {
@@ -23,6 +25,8 @@ FoodCompleter::FoodCompleter(const KitchenSession& kitchen, QLineEdit& field, Fo
     completer_->setWidget(&field);
     completer_->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
     completer_->popup()->setAccessibleName(tr("Foods that fit"));
+    completer_->popup()->setProperty("offers", true);
+    completer_->popup()->setItemDelegate(new OfferDelegate{completer_->popup()});
     connect(&field, &QLineEdit::textEdited, this, &FoodCompleter::offer);
     connect(completer_, qOverload<const QModelIndex&>(&QCompleter::activated), this,
             [this](const QModelIndex& index) {

@@ -1,6 +1,8 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/window/demo_window.h"
 #include "app/sheet/line_rows.h"
+#include "app/theme/palette.h"
+#include "app/theme/type.h"
 #include "app/widgets/cell.h"
 #include "app/widgets/message_line.h"
 
@@ -98,6 +100,26 @@ TEST_CASE("a line is added as it is written, its food completed while typing") {
     CHECK(demo.lineText(7, kIngredient) == QStringLiteral("garlic"));
     CHECK(entry.text().isEmpty());
     CHECK(entry.hasFocus());
+}
+
+TEST_CASE("the foods that fit can be read, the one that Enter takes is filled") {
+    DemoWindow demo;
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("2 cloves garli"));
+    QAbstractItemView* list = entry.findChild<QCompleter*>()->popup();
+    REQUIRE(list->isVisible());
+    REQUIRE(list->model()->rowCount() > 1);
+    settle();
+    const QRect first = list->visualRect(list->model()->index(0, 0));
+    const QRect second = list->visualRect(list->model()->index(1, 0));
+    CHECK(first.height() >= QFontMetrics{typeFont(TypeSize::Body)}.height() + 4);
+    CHECK(list->viewport()->rect().contains(first));
+    CHECK(second.top() > first.bottom());
+    const Shade shade = shadeOf(list->palette());
+    const QImage shown = picture(*list->viewport());
+    CHECK(shown.pixelColor(first.right() - 4, first.center().y()) ==
+          colour(Role::Selection, shade));
+    CHECK(shown.pixelColor(second.right() - 4, second.center().y()) == colour(Role::Raised, shade));
 }
 
 TEST_CASE("a new food comes from the table by its name, with its preparation") {
