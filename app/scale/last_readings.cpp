@@ -67,13 +67,16 @@ Bound boundTo(const Evaluation& evaluation, const Purpose& purpose) {
     return bound;
 }
 
+int decimalsOf(const Evaluation& evaluation, std::size_t index) {
+    const Dossier& dossier = evaluation.dossier;
+    return dossier.scales[dossier.indications[dossier.readings[index].gross].scale]
+        .readability.decimals();
+}
+
 QString netText(const Evaluation& evaluation, std::size_t index, bool perPiece) {
     const Reading& reading = evaluation.dossier.readings[index];
     const double grams = netGrams(evaluation.dossier, reading) / (perPiece ? reading.pieces : 1);
-    const int decimals =
-        evaluation.dossier.scales[evaluation.dossier.indications[reading.gross].scale]
-            .readability.decimals();
-    return QString::fromStdString(numberAt(decimals, grams));
+    return QString::fromStdString(numberAt(decimalsOf(evaluation, index), grams));
 }
 
 }  // namespace
@@ -91,6 +94,30 @@ QString lastReadings(const Evaluation& evaluation, const Purpose& purpose) {
                                     : LastReadings::tr("%n readings", "", static_cast<int>(count));
     return bound.perPiece ? LastReadings::tr("%1 · last: %2 g each").arg(head, list)
                           : LastReadings::tr("%1 · last: %2 g").arg(head, list);
+}
+
+QString weighedBefore(const Evaluation& evaluation, const Purpose& purpose) {
+    const Bound bound = boundTo(evaluation, purpose);
+    if (bound.perPiece || bound.readings.empty()) return {};
+    double grams = 0;
+    int decimals = 0;
+    for (const std::size_t index : bound.readings) {
+        grams += netGrams(evaluation.dossier, evaluation.dossier.readings[index]);
+        decimals = std::max(decimals, decimalsOf(evaluation, index));
+    }
+    return LastReadings::tr("%1 g").arg(QString::fromStdString(numberAt(decimals, grams)));
+}
+
+std::optional<double> gramsEachBefore(const Evaluation& evaluation, const Purpose& purpose) {
+    const Bound bound = boundTo(evaluation, purpose);
+    if (!bound.perPiece || bound.readings.empty()) return std::nullopt;
+    double grams = 0, pieces = 0;
+    for (const std::size_t index : bound.readings) {
+        const Reading& reading = evaluation.dossier.readings[index];
+        grams += netGrams(evaluation.dossier, reading);
+        pieces += reading.pieces;
+    }
+    return grams / pieces;
 }
 
 }  // namespace nettare

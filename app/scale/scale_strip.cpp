@@ -55,6 +55,7 @@ ScaleStrip::ScaleStrip(KitchenSession& kitchen, QWidget* parent)
       net_{new QLabel},
       piecesLabel_{new QLabel},
       note_{new QLabel},
+      addTo_{new QCheckBox},
       useAsTare_{new QPushButton{tr("Use as tare")}},
       takeOff_{new QPushButton{tr("Take it off again")}},
       record_{new QPushButton{tr("Record reading")}} {
@@ -66,15 +67,20 @@ ScaleStrip::ScaleStrip(KitchenSession& kitchen, QWidget* parent)
     connect(&kitchen_, &KitchenSession::recorded, this, [this] {
         gross_->clear();
         takeOff_->setVisible(true);
-        showNote(tr("Recorded, and in the ledger for good. Undo takes it off the recipe again."),
+        recordedStep_ = kitchen_.draft() == nullptr ? 0 : kitchen_.draft()->undoStack().index();
+        showNote(replaced_.isEmpty()
+                     ? tr("Recorded, and in the ledger for good. Undo takes it off the recipe "
+                          "again.")
+                     : tr("Recorded in place of %1; the ledger has both. Undo brings %1 back.")
+                           .arg(replaced_),
                  "done");
     });
     followDraft();
 }
 
 void ScaleStrip::build() {
-    const ScaleStripParts parts{*scale_, *tare_, *gross_,     *pieces_,  *net_,   *piecesLabel_,
-                                *for_,   *note_, *useAsTare_, *takeOff_, *record_};
+    const ScaleStripParts parts{*scale_, *tare_, *gross_, *pieces_,    *net_,     *piecesLabel_,
+                                *for_,   *note_, *addTo_, *useAsTare_, *takeOff_, *record_};
     buildScaleStrip(*this, parts);
     gross_->installEventFilter(this);
     pieces_->installEventFilter(this);
@@ -90,11 +96,13 @@ void ScaleStrip::connectFields() {
     connect(tare_, &QComboBox::currentIndexChanged, this, &ScaleStrip::showNet);
     connect(for_, &QComboBox::currentIndexChanged, this, [this] {
         wanted_ = purpose().kind;
+        addTo_->setChecked(false);
         takeOff_->hide();
         showNet();
     });
     connect(gross_, &QLineEdit::textChanged, this, &ScaleStrip::showNet);
     connect(pieces_, &QLineEdit::textChanged, this, &ScaleStrip::showNet);
+    connect(addTo_, &QCheckBox::toggled, this, &ScaleStrip::showNet);
     connect(useAsTare_, &QPushButton::clicked, this, &ScaleStrip::useAsTare);
     connect(takeOff_, &QPushButton::clicked, this, &ScaleStrip::takeOff);
     connect(record_, &QPushButton::clicked, this, &ScaleStrip::record);
@@ -125,9 +133,9 @@ void ScaleStrip::followDraft() {
     if (draft != nullptr)
         connect(draft, &DraftSession::evaluationChanged, this, &ScaleStrip::follow);
     const bool editable = draft != nullptr && !draft->readOnly();
-    for (QWidget* part :
-         {static_cast<QWidget*>(scale_), static_cast<QWidget*>(tare_), static_cast<QWidget*>(for_),
-          static_cast<QWidget*>(gross_), static_cast<QWidget*>(pieces_)})
+    for (QWidget* part : {static_cast<QWidget*>(scale_), static_cast<QWidget*>(tare_),
+                          static_cast<QWidget*>(for_), static_cast<QWidget*>(gross_),
+                          static_cast<QWidget*>(pieces_), static_cast<QWidget*>(addTo_)})
         part->setEnabled(editable);
     follow();
 }
@@ -193,6 +201,7 @@ void ScaleStrip::setLine(const QString& line) {
     if (id == line_ || kitchen_.draft() == nullptr) return;
     line_ = id;
     if (wanted_ != PurposeKind::Series) wanted_ = PurposeKind::Line;
+    addTo_->setChecked(false);
     takeOff_->hide();
     fillPurposes();
     showNet();
@@ -206,6 +215,7 @@ void ScaleStrip::begin() {
 void ScaleStrip::weighFor(const Purpose& purpose) {
     if (kitchen_.draft() == nullptr) return;
     wanted_ = purpose.kind;
+    addTo_->setChecked(false);
     const bool offered = std::ranges::find(purposes_, wanted_, &Purpose::kind) != purposes_.end();
     if (wanted_ == PurposeKind::LeftMixture && !offered) wanted_ = PurposeKind::LeftUnknown;
     fillPurposes();
@@ -223,8 +233,9 @@ std::optional<Weighing> ScaleStrip::typed(QString& refusal) const {
         return {};
     }
     const ScaleChoice& scale = scales_[static_cast<std::size_t>(scale_->currentIndex())];
-    Weighing weighing{scale.scale, scale.isNew,
-                      tares_[static_cast<std::size_t>(tare_->currentIndex())], *shown, 1};
+    Weighing weighing{
+        scale.scale, scale.isNew, tares_[static_cast<std::size_t>(tare_->currentIndex())],
+        *shown,      1,           !addTo_->isChecked()};
     if (purpose().kind == PurposeKind::Series) {
         bool whole = false;
         weighing.pieces = pieces_->text().trimmed().toInt(&whole);
@@ -242,6 +253,7 @@ void ScaleStrip::showNet() {
     const bool pieces = purpose().kind == PurposeKind::Series;
     pieces_->setVisible(pieces);
     piecesLabel_->setVisible(pieces);
+    showAddTo();
     QString refusal;
     const auto weighing = typed(refusal);
     net_->setText(weighing ? massText(netOf(*weighing), weighing->scale) : tr("–"));
@@ -251,14 +263,37 @@ void ScaleStrip::showNet() {
     useAsTare_->setEnabled(weighing.has_value());
     record_->setEnabled(weighing && refusal.isEmpty() && !purposes_.empty());
     if (!refusal.isEmpty()) return showNote(refusal, "error");
-    if (const QString coarse = weighing ? coarseCaution(*weighing) : QString{}; !coarse.isEmpty())
-        return showNote(coarse, "warning");
-    const auto& evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    if (const QString caution = weighing ? cautionOf(*weighing) : QString{}; !caution.isEmpty())
+        return showNote(caution, "warning");
     if (purposes_.empty())
         return showNote(tr("What is weighed can be chosen once the recipe has a line."),
                         "secondary");
     if (gross_->text().isEmpty() && takeOff_->isVisible()) return;
-    showNote(evaluation ? lastReadings(*evaluation, purpose()) : QString{}, "secondary");
+    showNote(noteBefore(), "secondary");
+}
+
+// A second weighing is most often a second try, so adding up is what one has to say.
+void ScaleStrip::showAddTo() {
+    const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    const QString before = evaluation ? weighedBefore(*evaluation, purpose()) : QString{};
+    addTo_->setText(tr("Add to %1").arg(before));
+    addTo_->setVisible(!before.isEmpty());
+}
+
+QString ScaleStrip::cautionOf(const Weighing& weighing) const {
+    const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    const QString count =
+        evaluation ? countCaution(weighing, gramsEachBefore(*evaluation, purpose())) : QString{};
+    return count.isEmpty() ? coarseCaution(weighing) : count;
+}
+
+QString ScaleStrip::noteBefore() const {
+    const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    if (!evaluation) return {};
+    const QString last = lastReadings(*evaluation, purpose());
+    if (weighedBefore(*evaluation, purpose()).isEmpty()) return last;
+    return addTo_->isChecked() ? tr("%1 · the next is added").arg(last)
+                               : tr("%1 · the next takes its place").arg(last);
 }
 
 void ScaleStrip::showNote(const QString& words, const char* tone) {
@@ -293,6 +328,8 @@ void ScaleStrip::record() {
         return;
     }
     recorded_ = recording.reading.gross.id;
+    const auto evaluation = kitchen_.draft()->evaluation();
+    replaced_ = evaluation && weighing->instead ? weighedBefore(*evaluation, purpose()) : QString{};
     if (shownTare_) shownTare_->inLedger = true;
     fillTares();
     kitchen_.record(recording.entries, *edit);
@@ -302,6 +339,8 @@ void ScaleStrip::takeOff() {
     takeOff_->hide();
     begin();
     if (kitchen_.draft() == nullptr) return;
+    QUndoStack& steps = kitchen_.draft()->undoStack();
+    if (recordedStep_ > 0 && steps.index() == recordedStep_) return steps.undo();
     const auto edit = unbindReading(kitchen_.draft()->document(), recorded_);
     if (edit && kitchen_.draft()->apply(*edit)) kitchen_.draft()->endTyping();
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -41,6 +42,9 @@ private:
     void fillTares();
     void fillPurposes();
     void showNet();
+    void showAddTo();
+    [[nodiscard]] QString cautionOf(const Weighing& weighing) const;
+    [[nodiscard]] QString noteBefore() const;
     void showNote(const QString& words, const char* tone);
     void useAsTare();
     void record();
@@ -57,9 +61,12 @@ private:
     std::vector<Purpose> purposes_;
     std::optional<ShownTare> shownTare_;
     std::string recorded_;  ///< id of the reading that was recorded last
+    QString replaced_;      ///< what it took the place of, "382 g"; empty for nothing
+    int recordedStep_ = 0;  ///< index of the undo stack after it
     QComboBox *scale_, *tare_, *for_;
     QLineEdit *gross_, *pieces_;
     QLabel *net_, *piecesLabel_, *note_;
+    QCheckBox* addTo_;
     QPushButton *useAsTare_, *takeOff_, *record_;
 };
 

@@ -1,5 +1,6 @@
 #include "app/scale/scale_strip_parts.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QGridLayout>
@@ -45,6 +46,7 @@ void nameParts(const ScaleStripParts& parts) {
     parts.note.setObjectName(QStringLiteral("note"));
     parts.record.setObjectName(QStringLiteral("record"));
     parts.useAsTare.setObjectName(QStringLiteral("useAsTare"));
+    parts.addTo.setObjectName(QStringLiteral("addTo"));
     parts.takeOff.setObjectName(QStringLiteral("takeOff"));
     parts.scale.setAccessibleName(StripWords::tr("Scale"));
     parts.tare.setAccessibleName(StripWords::tr("Tare"));
@@ -82,6 +84,7 @@ QLayout* purposeRow(const ScaleStripParts& parts) {
     row->addWidget(&parts.purpose, 1);
     row->addWidget(&parts.piecesLabel);
     row->addWidget(&parts.pieces);
+    row->addWidget(&parts.addTo);
     row->addStretch(0);
     return row;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -15,6 +16,7 @@ struct ScaleStripParts {
     QLabel &net, &piecesLabel;
     QComboBox& purpose;
     QLabel& note;
+    QCheckBox& addTo;
     QPushButton &useAsTare, &takeOff, &record;
 };
 

@@ -70,6 +70,7 @@ Recording recordingOf(const Weighing& weighing, const DraftSession& draft, const
     }
     reading.gross = {freshUuid(), weighing.scale.id, weighing.shown, stateFor(draft, purpose), at};
     reading.pieces = weighing.pieces;
+    reading.instead = weighing.instead;
     reading.purpose = readingPurpose(draft, purpose);
     if (weighing.scaleIsNew) reading.scales.push_back(weighing.scale);
     recording.entries.push_back(ledgerEntry(reading.gross, weighing, draft));

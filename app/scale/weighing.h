@@ -32,6 +32,7 @@ struct Weighing {
     Tare tare = Zeroed{};
     Decimal shown;
     int pieces = 1;
+    bool instead = false;  ///< of what was weighed for the same before
 };
 
 /// What lies on the scale, exactly: shown less tare, in the scale's unit.

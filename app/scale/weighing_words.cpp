@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "core/publish/number_text.h"
+#include "core/quantity/unit.h"
 #include "core/weighing/judgement.h"
 
 namespace nettare {
@@ -31,7 +32,7 @@ QString tareText(const Tare& tare, const ScaleEntry& scale) {
         return WeighingWords::tr("%1, %2 tare")
             .arg(QString::fromStdString(vessel->name), massText(vessel->tare, scale));
     if (const auto* shown = std::get_if<ShownTare>(&tare))
-        return WeighingWords::tr("as shown before, %1 tare").arg(massText(shown->shown, scale));
+        return WeighingWords::tr("shown before, %1").arg(massText(shown->shown, scale));
     return WeighingWords::tr("zeroed, no tare");
 }
 
@@ -60,6 +61,16 @@ QString coarseCaution(const Weighing& weighing) {
                "Under 20 steps of this scale: rounding alone is %1 % of it. Weigh "
                "several together or take a finer scale.")
         .arg(QString::fromStdString(numberAt(1, 100 * *share)));
+}
+
+QString countCaution(const Weighing& weighing, std::optional<double> gramsEachBefore) {
+    const Unit* unit = findUnit(weighing.scale.unit, MeasureSystem::Metric);
+    if (!gramsEachBefore || unit == nullptr) return {};
+    const double each = netOf(weighing).value() * unit->factor.value() / weighing.pieces;
+    if (each <= 2 * *gramsEachBefore && each >= *gramsEachBefore / 2) return {};
+    const auto text = [](double grams) { return QString::fromStdString(numberAt(1, grams)); };
+    return WeighingWords::tr("%1 g each, but %2 g each before; see that the pieces are counted.")
+        .arg(text(each), text(*gramsEachBefore));
 }
 
 }  // namespace nettare

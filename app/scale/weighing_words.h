@@ -2,6 +2,8 @@
 
 #include <QString>
 
+#include <optional>
+
 #include "app/scale/weighing.h"
 
 namespace nettare {
@@ -11,6 +13,10 @@ namespace nettare {
 
 /// What the rounding of the scale means for a small net; empty from 20 steps on.
 [[nodiscard]] QString coarseCaution(const Weighing& weighing);
+
+/// Where a piece would weigh less than half or more than twice what one weighed before: most often
+/// the pieces were not counted. Empty where it does not.
+[[nodiscard]] QString countCaution(const Weighing& weighing, std::optional<double> gramsEachBefore);
 
 /// "58.9 g"
 [[nodiscard]] QString massText(Decimal shown, const ScaleEntry& scale);

@@ -12,13 +12,17 @@ namespace {
 /// Binds a reading to what was weighed. Each answers what is wrong.
 class Binding {
 public:
-    Binding(const Json& document, const std::string& reading, EditDraft& draft)
-        : document_{document}, reading_{reading}, draft_{draft} {}
+    Binding(const Json& document, const RecordedReading& recorded, EditDraft& draft)
+        : document_{document},
+          reading_{recorded.gross.id},
+          instead_{recorded.instead},
+          draft_{draft} {}
 
     std::optional<Error> operator()(const ForLine& purpose) {
         const auto line = entryNamed(document_, "lines", purpose.line);
         if (!line) return line.error();
-        draft_.append(linePlace(purpose.line, "weighed"), Json{reading_});
+        bind(linePlace(purpose.line, "weighed"));
+        if (instead_) draft_.set(linePlace(purpose.line, "weighed_for"), std::nullopt);
         if (textAt(**line, "way") != nameOf(Way::Weighed))
             draft_.set(linePlace(purpose.line, "way"), std::nullopt);
         return std::nullopt;
@@ -49,7 +53,7 @@ public:
 
     std::optional<Error> operator()(const ForCooked&) {
         if (document_.find("cooked") != nullptr) {
-            draft_.append("/cooked/readings", Json{reading_});
+            bind("/cooked/readings");
             return std::nullopt;
         }
         Json cooked = Json::object();
@@ -60,7 +64,7 @@ public:
     std::optional<Error> operator()(const ForNotEaten&) {
         if (document_.find("cooked") == nullptr)
             return Error{ErrorCode::CookedWeightMissing}.at("/cooked");
-        draft_.append("/cooked/not_eaten", Json{reading_});
+        bind("/cooked/not_eaten");
         return std::nullopt;
     }
 
@@ -74,7 +78,7 @@ public:
             Json same = residues[i];
             same.remove("readings");
             if (same != residue) continue;
-            draft_.append(pointerTo("/residues", i) + "/readings", Json{reading_});
+            bind(pointerTo("/residues", i) + "/readings");
             return std::nullopt;
         }
         draft_.append("/residues", residue.set("readings", onlyThis()));
@@ -82,6 +86,13 @@ public:
     }
 
 private:
+    void bind(const std::string& list) {
+        if (instead_)
+            draft_.set(list, onlyThis());
+        else
+            draft_.append(list, Json{reading_});
+    }
+
     Json onlyThis() const {
         Json list = Json::array();
         list.append(Json{reading_});
@@ -113,6 +124,7 @@ private:
 
     const Json& document_;
     const std::string& reading_;
+    bool instead_;
     EditDraft& draft_;
 };
 
@@ -130,7 +142,7 @@ std::string_view subjectOf(const Json& document, const ReadingPurpose& purpose) 
 Result<Edit> recordReading(const Json& document, const RecordedReading& recorded) {
     EditDraft draft{document, EditKind::Reading, subjectOf(document, recorded.purpose)};
     if (auto error = addReadingEntries(document, recorded, draft)) return fail(std::move(*error));
-    Binding binding{document, recorded.gross.id, draft};
+    Binding binding{document, recorded, draft};
     if (auto error = std::visit(binding, recorded.purpose)) return fail(std::move(*error));
     return draft.takeChecked();
 }

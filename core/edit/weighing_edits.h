@@ -22,7 +22,7 @@ struct RecordedIndication {
 
 // What was weighed.
 
-/// The grams of a line; the reading is added to those it has.
+/// The grams of a line; readings of it add up.
 struct ForLine {
     std::string line;
 };
@@ -49,6 +49,8 @@ struct RecordedReading {
     std::variant<std::string, RecordedIndication> tare;  ///< id of a vessel, or an indication
     int pieces = 1;                                      ///< weighed together; 1 to 9999
     ReadingPurpose purpose;
+    /// Takes the place of the readings bound to the same so far; a series takes every reading.
+    bool instead = false;
     std::vector<ScaleEntry> scales;    ///< to add where the document has none of that id
     std::vector<VesselEntry> vessels;  ///< the same
 };

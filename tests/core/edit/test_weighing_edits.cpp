@@ -58,6 +58,36 @@ TEST_CASE("a reading binds to its line and keeps what the scale showed", "[edit]
     CHECK(bench.at("/lines/lemon/assumed") != "nothing");
 }
 
+TEST_CASE("what is weighed again takes the place of what was weighed before", "[edit]") {
+    Bench bench;
+    const auto more = setLineAmount(bench.document, "oil", "4");
+    REQUIRE(more);
+    bench.make(more->edit);
+    RecordedReading again = inTheBowl(ForLine{"oil"}, "oil-again");
+    again.instead = true;
+    bench.make(recordReading(bench.document, again));
+    CHECK(bench.at("/lines/oil/weighed") == R"(["oil-again"])");
+    CHECK(bench.at("/lines/oil/weighed_for") == "nothing");
+    CHECK(bench.at("/readings/oil") != "nothing");
+    RecordedReading dish = inTheBowl(ForCooked{}, "dish-again");
+    dish.instead = true;
+    bench.make(recordReading(bench.document, dish));
+    CHECK(bench.at("/cooked/readings") == R"(["dish-again"])");
+    RecordedReading first = inTheBowl(ForLeftOver{{"garlic"}}, "left");
+    bench.make(recordReading(bench.document, first));
+    RecordedReading second = inTheBowl(ForLeftOver{{"garlic"}}, "left-again");
+    second.instead = true;
+    bench.make(recordReading(bench.document, second));
+    const Json::Array& residues = *bench.document.find("residues")->items();
+    CHECK(writeJson(*residues.back().find("readings")) == R"(["left-again"])");
+    RecordedReading clove = inTheBowl(ForSeries{"garlic"}, "clove");
+    bench.make(recordReading(bench.document, clove));
+    clove.gross.id = "next-clove";
+    clove.instead = true;
+    bench.make(recordReading(bench.document, clove));
+    CHECK(valueAt(bench.document, "/series/garlic/readings")->items()->size() == 2);
+}
+
 TEST_CASE("a tare that was shown is kept, and used again where it is there", "[edit]") {
     Bench bench;
     RecordedReading recorded = inTheBowl(ForLine{"garlic"});

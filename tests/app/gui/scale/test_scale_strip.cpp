@@ -2,6 +2,7 @@
 #include "app/gui/window/demo_window.h"
 #include "app/sheet/line_rows.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -48,6 +49,56 @@ TEST_CASE("recording a reading binds it to the line, and undo takes it off again
     CHECK(demo.lineText(kGarlic, kWayColumn).startsWith(QStringLiteral("weighed")));
     demo.draft().undoStack().undo();
     CHECK(demo.lineText(kGarlic, kWayColumn).startsWith(QStringLiteral("table")));
+}
+
+TEST_CASE("what is weighed again takes the place of the weighing before, unless one adds it") {
+    DemoWindow demo;
+    chooseLine(demo, kOilLine);
+    auto& addTo = child<QCheckBox>(demo.window(), "addTo");
+    auto& note = child<QLabel>(demo.window(), "note");
+    CHECK(addTo.isVisible());
+    CHECK(addTo.text() == QStringLiteral("Add to 41 g"));
+    CHECK_FALSE(addTo.isChecked());
+    CHECK(note.text() == QStringLiteral("1 reading · last: 41 g · the next takes its place"));
+    record(demo, QStringLiteral("30.0"));
+    CHECK(note.text() == QStringLiteral("Recorded in place of 41 g; the ledger has both. Undo "
+                                        "brings 41 g back."));
+    CHECK(addTo.text() == QStringLiteral("Add to 30.0 g"));
+    click(child<QPushButton>(demo.window(), "takeOff"));
+    CHECK(addTo.text() == QStringLiteral("Add to 41 g"));
+    addTo.setFocus();
+    pressKey(addTo, Qt::Key_Space);
+    CHECK(note.text() == QStringLiteral("1 reading · last: 41 g · the next is added"));
+    record(demo, QStringLiteral("4.0"));
+    CHECK(addTo.text() == QStringLiteral("Add to 45.0 g"));
+    chooseLine(demo, kGarlic);
+    CHECK_FALSE(addTo.isChecked());
+    CHECK_FALSE(addTo.isVisible());
+}
+
+TEST_CASE("the dish weighed twice is not twice as heavy") {
+    DemoWindow demo;
+    click(child<QPushButton>(demo.window(), "cookedWeight"));
+    const QString before = child<QPushButton>(demo.window(), "cookedWeight").text();
+    CHECK(child<QCheckBox>(demo.window(), "addTo").isVisible());
+    record(demo, QStringLiteral("758"));
+    CHECK(child<QPushButton>(demo.window(), "cookedWeight").text() == before);
+}
+
+TEST_CASE("pieces that were not counted are asked for") {
+    DemoWindow demo;
+    chooseLine(demo, 0);
+    choose(child<QComboBox>(demo.window(), "purpose"), QStringLiteral("weight of a piece"));
+    auto& note = child<QLabel>(demo.window(), "note");
+    CHECK_FALSE(child<QCheckBox>(demo.window(), "addTo").isVisible());
+    typeText(child<QLineEdit>(demo.window(), "gross"), QStringLiteral("58.9"));
+    CHECK(note.text() ==
+          QStringLiteral("58.9 g each, but 9.8 g each before; see that the pieces are counted."));
+    CHECK(child<QPushButton>(demo.window(), "record").isEnabled());
+    auto& pieces = child<QLineEdit>(demo.window(), "pieces");
+    pieces.selectAll();
+    typeText(pieces, QStringLiteral("6"));
+    CHECK(note.text().contains(QStringLiteral("6 readings")));
 }
 
 TEST_CASE("the net is the number less the tare, exactly") {
