@@ -71,6 +71,12 @@ void addLineFigures(LineRow& row, const LineFigures& figures, bool dimmed) {
                                  .arg(QString::fromStdString(numberAt(0, 100 * figures.share))));
 }
 
+/// The cook assumed the grams for another amount.
+bool isAssumedScaled(const Json& line, const LineFigures& figures) {
+    const Json* assumed = line.find("assumed");
+    return figures.way == Way::Assumed && assumed != nullptr && assumed->find("for") != nullptr;
+}
+
 /// The cell of a failing line that the pointer is about.
 LineColumn columnOf(const std::string& pointer) {
     for (const std::string_view member : {"/food", "/preparation", "/size"})
@@ -98,8 +104,11 @@ std::vector<LineRow> lineRows(const DraftSession& draft) {
     for (const Json& line : lines) {
         rows.push_back(typedRow(draft.document(), line));
         const auto found = std::ranges::find(figures, rows.back().id, &LineFigures::id);
-        if (found != figures.end())
-            addLineFigures(rows.back(), *found, draft.failure().has_value());
+        if (found == figures.end()) continue;
+        addLineFigures(rows.back(), *found, draft.failure().has_value());
+        if (isAssumedScaled(line, *found))
+            rowCell(rows.back(), LineColumn::Way).text =
+                RowWords::tr("%1, scaled").arg(found->wayWords);
     }
     if (const auto failing = failingLine(draft); failing && *failing < rows.size())
         rowCell(rows[*failing], columnOf(draft.failure()->pointer)).problem =

@@ -21,17 +21,23 @@ std::optional<Json> textOrNothing(const std::optional<std::string>& text) {
     return text ? std::optional{Json{*text}} : std::nullopt;
 }
 
-/// A weighed line remembers the amount that was weighed, once, and forgets it when that amount is
-/// back.
-void keepWeighedAmount(const Json& line, const std::string& amount, EditDraft& draft) {
-    if (line.find("weighed") == nullptr) return;
-    const std::string place = linePlace(textAt(line, "id"), "weighed_for");
-    if (line.find("weighed_for") != nullptr) {
-        if (textAt(line, "weighed_for") == amount) draft.set(place, std::nullopt);
-        return;
-    }
-    const std::string_view before = textAt(line, "amount");
-    if (before != amount && readAmount(before)) draft.set(place, Json{before});
+/// Remembers at that place the amount before, once, and forgets it when that amount is back.
+/// `kept` is what is remembered so far.
+void keepAmount(const std::string& place, std::string_view kept, std::string_view before,
+                const std::string& after, EditDraft& draft) {
+    if (kept == after) return draft.set(place, std::nullopt);
+    if (kept.empty() && before != after && readAmount(before)) draft.set(place, Json{before});
+}
+
+/// Grams that were weighed or assumed belong to the amount of that time.
+void keepAmountOfGrams(const Json& line, const std::string& amount, EditDraft& draft) {
+    const std::string_view id = textAt(line, "id"), before = textAt(line, "amount");
+    if (line.find("weighed") != nullptr)
+        keepAmount(linePlace(id, "weighed_for"), textAt(line, "weighed_for"), before, amount,
+                   draft);
+    if (const Json* assumed = line.find("assumed"))
+        keepAmount(linePlace(id, "assumed") + "/for", textAt(*assumed, "for"), before, amount,
+                   draft);
 }
 
 }  // namespace
@@ -55,7 +61,7 @@ Result<LineEdit> setLineAmount(const Json& document, std::string_view line,
         draft.set(linePlace(line, "piece"), textOrNothing(read.piece));
         result.unbound = unbind(**found, draft);
     } else {
-        keepWeighedAmount(**found, *amount->text(), draft);
+        keepAmountOfGrams(**found, *amount->text(), draft);
     }
     result.edit = draft.take();
     return result;

@@ -32,9 +32,9 @@ struct FoodChoice {
 /// Sets amount and unit from typed text, as readLineAmount() reads it; a number alone keeps the
 /// unit. What is no amount yet is kept as typed.
 ///
-/// A weighed line keeps the amount that it was weighed for, so that its grams scale. Another unit
-/// or piece word ends every binding to grams. Typing passes by many units, so whoever lets a cook
-/// type on takes the edit before back first; what it ended is then there again.
+/// A line keeps the amount that its grams were weighed or assumed for, so that they scale. Another
+/// unit or piece word ends every binding to grams. Typing passes by many units, so whoever lets a
+/// cook type on takes the edit before back first; what it ended is then there again.
 [[nodiscard]] Result<LineEdit> setLineAmount(const Json& document, std::string_view line,
                                              std::string_view typed);
 

@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "core/quantity/amount.h"
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -16,13 +19,36 @@ SeriesBinding readBinding(ObjectReader& line) {
     return binding;
 }
 
+constexpr double kMostGrams = 1e9;
+
+/// What was assumed for another amount of the line counts in proportion. An amount that cannot be
+/// read is refused elsewhere. Notes AmountTooLong where the proportion leaves all bounds.
+void scaleAssumed(const std::string& now, const std::string& then, ObjectReader& reader,
+                  AssumedGrams& assumed) {
+    const auto before = readAmount(then);
+    const std::string place = reader.pointer() + "/for";
+    if (!before && !reader.failure()) reader.failure() = before.error().at(place);
+    const auto amount = readAmount(now);
+    if (!before || !amount) return;
+    const double factor = amount->middle() / before->middle();
+    const double grams = assumed.grams.value() * factor;
+    if (grams > 1 / kMostGrams && std::max(grams, assumed.within.value() * factor) < kMostGrams) {
+        assumed.grams = Decimal::fromDouble(grams);
+        assumed.within = Decimal::fromDouble(assumed.within.value() * factor);
+    } else if (!reader.failure()) {
+        reader.failure() = Error{ErrorCode::AmountTooLong}.with("found", then).at(place);
+    }
+}
+
 /// "assumed": never without a half-width and a reason.
-AssumedGrams readAssumed(ObjectReader& line) {
+AssumedGrams readAssumed(ObjectReader& line, const std::string& amount) {
     ObjectReader reader = line.object("assumed");
     AssumedGrams assumed;
     assumed.grams = reader.decimal("grams", Sign::Positive);
     assumed.within = reader.decimal("within", Sign::NotNegative);
     assumed.reason = reader.text("reason", kNameLength);
+    const auto then = reader.optionalText("for", kAmountLength);
+    if (then && !reader.failure()) scaleAssumed(amount, *then, reader, assumed);
     reader.finish();
     return assumed;
 }
@@ -46,7 +72,7 @@ LineEntry readLine(ObjectReader& reader) {
     line.weighedFor = reader.optionalText("weighed_for", kAmountLength);
     if (reader.has("series")) line.series = readBinding(reader);
     line.trim = reader.optionalId("trim");
-    if (reader.has("assumed")) line.assumed = readAssumed(reader);
+    if (reader.has("assumed")) line.assumed = readAssumed(reader, line.amount);
     if (reader.has("way")) line.way = reader.oneOf("way", kWayWords);
     reader.finish();
     return line;

@@ -49,6 +49,40 @@ TEST_CASE("a weighed line that gets another amount keeps what it was weighed for
     CHECK(draft.document == demo::skewers());
 }
 
+TEST_CASE("grams that were assumed for one amount scale with another", "[edit]") {
+    Draft draft;
+    draft.make(setLineAmount(draft.document, "lemon", "1 lemon"));
+    CHECK(
+        draft.at("/lines/lemon/assumed") ==
+        R"({"for":"½","grams":"17","reason":"half a small lemon, pressed by hand","within":"6"})");
+    CHECK(draft.unbound.empty());
+    const auto lemonOf = [](const Json& document) {
+        return *readRecipe(document)->lines.at(4).assumed;
+    };
+    CHECK(lemonOf(draft.document).grams == *Decimal::read("34"));
+    CHECK(lemonOf(draft.document).within == *Decimal::read("12"));
+    draft.make(setLineAmount(draft.document, "lemon", "1/4"));
+    CHECK(draft.at("/lines/lemon/assumed/for") == R"("½")");
+    CHECK(lemonOf(draft.document).grams == *Decimal::read("8.5"));
+    draft.make(setLineAmount(draft.document, "lemon", "½"));
+    CHECK(draft.document == demo::skewers());
+}
+
+TEST_CASE("an amount that grams were assumed for is read as strictly as any", "[edit]") {
+    const auto refused = [](const std::string& amount, const std::string& then) {
+        Json document = demo::skewers();
+        valueAt(document, "/lines/lemon")->set("amount", Json{amount});
+        valueAt(document, "/lines/lemon/assumed")->set("for", Json{then});
+        const auto read = readRecipe(document);
+        REQUIRE_FALSE(read);
+        CHECK(read.error().pointer == "/lines/4/assumed/for");
+        return read.error().code;
+    };
+    CHECK(refused("1", "some") == ErrorCode::NotAnAmount);
+    CHECK(refused("1", "0") == ErrorCode::AmountNotPositive);
+    CHECK(refused("999999999", "0.000001") == ErrorCode::AmountTooLong);
+}
+
 TEST_CASE("another unit or piece ends every binding and says which", "[edit]") {
     Draft draft;
     draft.make(setLineAmount(draft.document, "oil", "40 g"));
