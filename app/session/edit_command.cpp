@@ -38,7 +38,9 @@ static_assert(kUndoTexts.size() == static_cast<std::size_t>(EditKind::BringBack)
 QString undoText(const Edit& edit) {
     const char* const text = kUndoTexts.at(static_cast<std::size_t>(edit.kind));
     return QCoreApplication::translate("EditCommand", text)
-        .replace(QStringLiteral("%1"), QString::fromStdString(edit.subject));
+        .replace(
+            QStringLiteral("%1"),
+            QString::fromStdString(edit.subject).replace(QLatin1Char{'&'}, QStringLiteral("&&")));
 }
 
 EditCommand::EditCommand(Draft draft, Edit edit, Json after, int typing, Place place)

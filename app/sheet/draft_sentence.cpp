@@ -53,13 +53,27 @@ QString placeName(const Json& document, const std::string& pointer) {
     return {};
 }
 
+namespace {
+
+/// The sentence without the line's id before it: the place has said which line it is.
+QString withoutLineId(const Error& error) {
+    const QString sentence = QString::fromStdString(errorSentence(error));
+    const QString head =
+        QStringLiteral("line “%1”: ")
+            .arg(QString::fromUtf8(error.value("line").data(),
+                                   static_cast<qsizetype>(error.value("line").size())));
+    return sentence.startsWith(head) ? sentence.mid(head.size()) : sentence;
+}
+
+}  // namespace
+
 QString draftSentence(const Json& document, const Error& error) {
     const QString place = placeName(document, error.pointer);
     if (place.isEmpty()) return QString::fromStdString(errorSentence(error));
     Error placeless = error;
     placeless.file.clear();
     placeless.pointer.clear();
-    return PlaceWords::tr("%1: %2").arg(place, QString::fromStdString(errorSentence(placeless)));
+    return PlaceWords::tr("%1: %2").arg(place, withoutLineId(placeless));
 }
 
 }  // namespace nettare

@@ -19,6 +19,10 @@ namespace nettare {
 
 namespace {
 
+/// The second text stands closer to the first than a row of its own would.
+constexpr int kRisePx = 6;
+constexpr int kSecondText = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
+
 QString amountOf(const DraftSession& draft, const std::string& line) {
     for (const LineRow& row : lineRows(draft))
         if (row.id == line) return row.amount;
@@ -42,9 +46,30 @@ DraftMember amountMember(const std::string& line) {
         [line](const DraftSession& draft, const std::string&) { return isFailing(draft, line); }};
 }
 
-/// What a second line adds to the height of a row.
-int secondLinePx() {
-    return QFontMetrics{typeFont(TypeSize::Header)}.height() - kSpace1Px;
+/// Where the second text begins in its cell.
+int secondLeftPx(const Cell& cell, const QFont& font) {
+    if (cell.kind != CellKind::Way) return kSpace2Px;
+    return kSpace2Px + static_cast<int>(markSidePx(font)) + kSpace2Px;
+}
+
+/// Height of the second text in a room of that width: as many lines as its words need.
+int secondTextPx(const QString& second, int roomPx) {
+    const QFontMetrics metrics{typeFont(TypeSize::Header)};
+    return metrics.boundingRect(QRect{0, 0, roomPx, 1000}, kSecondText, second).height();
+}
+
+/// What does not fit behind the first word of a way goes to the second text: "weighed" above
+/// "scaled".
+Cell folded(Cell cell, const CellPlace& place) {
+    if (cell.kind != CellKind::Way) return cell;
+    Cell first = cell;
+    first.muted.clear();
+    const qsizetype comma = cell.text.indexOf(QStringLiteral(", "));
+    if (comma < 0 || cellWidthPx(first, place) <= place.rect.width()) return cell;
+    const QString rest = cell.text.mid(comma + 2);
+    cell.muted = cell.muted.isEmpty() ? rest : rest + QStringLiteral(" · ") + cell.muted;
+    cell.text.truncate(comma);
+    return cell;
 }
 
 /// The part of a tall cell below its first line.
@@ -59,15 +84,12 @@ void paintBelow(QPainter& painter, const Cell& cell, const CellPlace& place, con
     if (place.selected && place.firstColumn)
         painter.fillRect(below.left(), below.top(), kRimPx, below.height(),
                          colour(Role::Cobalt, place.shade));
-    int left = kSpace2Px;
-    if (cell.kind == CellKind::Way) left += static_cast<int>(markSidePx(place.font)) + kSpace2Px;
-    const QFont font = typeFont(TypeSize::Header);
-    const QRect room{whole.left() + left, below.top() - 2 * kSpace1Px,
-                     whole.width() - left - kSpace2Px, QFontMetrics{font}.height()};
-    painter.setFont(font);
+    const int left = secondLeftPx(cell, place.font);
+    const QRect room{whole.left() + left, below.top() - kRisePx, whole.width() - left - kSpace2Px,
+                     whole.bottom() - below.top() + kRisePx};
+    painter.setFont(typeFont(TypeSize::Header));
     painter.setPen(colour(Role::Ink2, place.shade));
-    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics{font}.elidedText(second, Qt::ElideRight, room.width()));
+    painter.drawText(room, kSecondText, second);
 }
 
 void paintFocus(QPainter& painter, const QRect& whole, Shade shade) {
@@ -82,20 +104,21 @@ LineDelegate::LineDelegate(KitchenSession& kitchen, RefusalLine& refusal, QObjec
     : TableDelegate{parent}, kitchen_{kitchen}, refusal_{refusal} {}
 
 int LineDelegate::rowHeightFor(const Cell& cell, int columnWidth, const QFont& font) {
-    if (cell.muted.isEmpty()) return rowHeightPx(font);
     CellPlace place;
     place.rect = {0, 0, columnWidth, rowHeightPx(font)};
     place.font = font;
-    const bool fits = cellWidthPx(cell, place) <= columnWidth;
-    return rowHeightPx(font) + (fits ? 0 : secondLinePx());
+    const Cell both = folded(cell, place);
+    if (both.muted.isEmpty() || cellWidthPx(cell, place) <= columnWidth) return rowHeightPx(font);
+    const int roomPx = columnWidth - secondLeftPx(cell, font) - kSpace2Px;
+    return rowHeightPx(font) - kRisePx + kSpace1Px + secondTextPx(both.muted, roomPx);
 }
 
 void LineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                          const QModelIndex& index) const {
     const int oneLine = rowHeightPx(option.font);
     if (option.rect.height() <= oneLine) return TableDelegate::paint(painter, option, index);
-    Cell cell = index.data(kCellRole).value<Cell>();
     CellPlace place = placeOf(option, index);
+    Cell cell = folded(index.data(kCellRole).value<Cell>(), place);
     const QRect whole = place.rect;
     const QString second = std::exchange(cell.muted, QString{});
     // The lines of all cells stand at one height: that of a row of one line.

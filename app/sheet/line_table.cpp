@@ -215,7 +215,7 @@ void LineTable::add(const QString& text, const std::optional<FoodOffer>& chosen)
     const NewLineText line = splitNewLine(text, isFood);
     if (line.amount.isEmpty())
         return refuseNew(
-            tr("The line has no amount; begin with one, such as “3 tbsp %1”.").arg(line.food));
+            tr("The line has no amount; begin with a number, such as “3 tbsp olive oil”."));
     const auto offer = chosen ? chosen : completer_->best();
     if (!offer)
         return refuseNew(tr("No food is called “%1”; type another name and choose from the list.")

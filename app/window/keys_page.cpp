@@ -4,6 +4,8 @@
 #include <QMenu>
 #include <QMenuBar>
 
+#include "app/window/action_words.h"
+
 namespace nettare {
 
 namespace {
@@ -11,10 +13,6 @@ namespace {
 QString keysRow(const QString& keys, const QString& words) {
     return QStringLiteral("<tr><td style=\"padding-right:24px\">%1</td><td>%2</td></tr>")
         .arg(keys.toHtmlEscaped(), words.toHtmlEscaped());
-}
-
-QString commandWords(const QAction& action) {
-    return action.text().remove(QLatin1Char{'&'});
 }
 
 }  // namespace
@@ -32,7 +30,7 @@ void KeysPage::list(const QMenu& menu, QString& rows) const {
             list(*action->menu(), rows);
         else if (!action->shortcut().isEmpty())
             rows += keysRow(action->shortcut().toString(QKeySequence::NativeText),
-                            commandWords(*action));
+                            actionWords(*action));
     }
 }
 

@@ -1,7 +1,9 @@
 #include "app/window/path_asker.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFileDialog>
+#include <QStandardPaths>
 
 #include "app/panel_screen/ask_for_pdf.h"
 
@@ -24,7 +26,9 @@ QString DialogPathAsker::kitchenToOpen(QWidget* window) {
 }
 
 QString DialogPathAsker::newKitchen(QWidget* window, const QString& title) {
-    QString path = QFileDialog::getSaveFileName(window, title, {}, kitchenFilter());
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString offered = QDir{folder}.filePath(PathWords::tr("kitchen.nettare"));
+    QString path = QFileDialog::getSaveFileName(window, title, offered, kitchenFilter());
     const QString ending = QStringLiteral(".nettare");
     if (!path.isEmpty() && !path.endsWith(ending)) path += ending;
     return path;

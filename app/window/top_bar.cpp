@@ -9,6 +9,7 @@
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/window/action_button.h"
+#include "app/window/action_words.h"
 #include "app/window/saved_text.h"
 
 namespace nettare {
@@ -68,9 +69,7 @@ QWidget* TopBar::makeIconButton(QAction* action) {
     button->setFocusPolicy(Qt::TabFocus);
     button->setToolButtonStyle(Qt::ToolButtonIconOnly);
     // The action's words tell what would be undone; an icon alone has no name.
-    const auto name = [button, action] {
-        button->setAccessibleName(action->text().remove(QLatin1Char{'&'}));
-    };
+    const auto name = [button, action] { button->setAccessibleName(actionWords(*action)); };
     connect(action, &QAction::changed, button, name);
     name();
     return button;

@@ -1,13 +1,16 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/window/demo_window.h"
+#include "app/session/edit_command.h"
 #include "app/sheet/line_rows.h"
 #include "app/theme/palette.h"
 #include "app/theme/type.h"
 #include "app/widgets/cell.h"
 #include "app/widgets/message_line.h"
+#include "app/window/action_words.h"
 
 #include <QAbstractItemModelTester>
 #include <QAbstractItemView>
+#include <QAction>
 #include <QCompleter>
 #include <QLineEdit>
 #include <QTableView>
@@ -17,6 +20,7 @@ namespace nettare {
 namespace {
 
 constexpr int kOil = 2;
+constexpr int kLemon = 4;
 constexpr int kAmount = static_cast<int>(LineColumn::Amount);
 constexpr int kIngredient = static_cast<int>(LineColumn::Ingredient);
 constexpr int kGrams = static_cast<int>(LineColumn::Grams);
@@ -85,6 +89,48 @@ TEST_CASE("an amount that is none is marked in its place, and the last figures s
     demo.draft().undoStack().undo();
     CHECK(cellOf(demo, kOil, kAmount).problem.isEmpty());
     CHECK(child<MessageLine>(demo.window(), "trouble").text().isEmpty());
+}
+
+TEST_CASE("a unit that nothing is known of is told by the line's name, not by its id") {
+    DemoWindow demo;
+    QWidget& editor = demo.edit(kOil, kAmount);
+    typeText(editor, QStringLiteral("2 tb"));
+    CHECK(child<MessageLine>(demo.window(), "trouble")
+              .text()
+              .startsWith(QStringLiteral("These are the last figures that could be computed. "
+                                         "olive oil: nothing says what one tb of olive oil")));
+}
+
+TEST_CASE("assumed grams scale with the amount, and the line says so") {
+    DemoWindow demo;
+    const double before = demo.lineText(kLemon, kGrams).trimmed().toDouble();
+    QWidget& editor = demo.edit(kLemon, kAmount);
+    typeText(editor, QStringLiteral("1 lemon"));
+    CHECK(demo.lineText(kLemon, kGrams).trimmed().toDouble() > before * 1.8);
+    CHECK(demo.lineText(kLemon, kWay) == QStringLiteral("assumed, scaled"));
+    pressKey(editor, Qt::Key_Z, Qt::ControlModifier);
+    CHECK(demo.lineText(kLemon, kWay) == QStringLiteral("assumed"));
+}
+
+TEST_CASE("a second text takes as many lines as its words need") {
+    DemoWindow demo;
+    QWidget& editor = demo.edit(kOil, kIngredient);
+    typeText(editor, QStringLiteral("olive oil, for the marinade and for the brush at the grill"));
+    pressKey(editor, Qt::Key_Return);
+    settle();
+    auto& view = child<QTableView>(demo.window(), "lines");
+    const int two = view.rowHeight(4);
+    CHECK(view.rowHeight(kOil) >= two + QFontMetrics{typeFont(TypeSize::Header)}.height() - 2);
+    keepPicture(demo.window(), QStringLiteral("wrapped-line"));
+}
+
+TEST_CASE("the words of undo keep an ampersand") {
+    Edit edit;
+    edit.kind = EditKind::Reading;
+    edit.subject = "prawn & fennel";
+    CHECK(undoText(edit) == QStringLiteral("reading of prawn && fennel"));
+    QAction undo{QStringLiteral("&Undo ") + undoText(edit)};
+    CHECK(actionWords(undo) == QStringLiteral("Undo reading of prawn & fennel"));
 }
 
 TEST_CASE("a line is added as it is written, its food completed while typing") {
