@@ -290,7 +290,7 @@ QString ScaleStrip::cautionOf(const Weighing& weighing) const {
 QString ScaleStrip::noteBefore() const {
     const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
     if (!evaluation) return {};
-    const QString last = lastReadings(*evaluation, purpose());
+    QString last = lastReadings(*evaluation, purpose());
     if (weighedBefore(*evaluation, purpose()).isEmpty()) return last;
     return addTo_->isChecked() ? tr("%1 · the next is added").arg(last)
                                : tr("%1 · the next takes its place").arg(last);
