@@ -77,6 +77,12 @@ std::string_view ofTheKitchen(ErrorCode code) {
                    "choose a folder of your own.";
         case KitchenExists:
             return "a file of this name is there and stays as it is; choose another name.";
+        case KitchenNameTaken:
+            return "a name that ends in {found} is kept for files beside a kitchen; choose another "
+                   "name.";
+        case KitchenNeighbour:
+            return "the file “{found}” beside this kitchen belongs to something else; move it "
+                   "elsewhere and open the kitchen again.";
         case KitchenHeld:
             return "this kitchen is in work elsewhere, {holder}; close it there and open it again.";
         case KitchenOpenToRead:
@@ -121,6 +127,12 @@ std::string_view inTheKitchen(ErrorCode code) {
         case RevisionNotAsWeighed:
             return "indication “{indication}” in revision {revision} of “{recipe}” is not what the "
                    "ledger shows; compare both with your notes.";
+        case RevisionFoodsChanged:
+            return "revision {revision} of “{recipe}” no longer pins the food {found} that it "
+                   "uses; compare it with a backup.";
+        case LedgerShortened:
+            return "the ledger has lost what it held when revision {revision} of “{recipe}” was "
+                   "kept; compare it with a backup.";
         case FoodVersionChanged:
             return "the food version {found} is not what was copied in; compare it with a backup.";
         case DraftDamaged:

@@ -102,6 +102,8 @@ enum class ErrorCode {
     KitchenUnfinished,   ///< changes wait beside it that cannot be taken in there
     KitchenNotWritable,  ///< no right to write it, or no folder
     KitchenExists,
+    KitchenNameTaken,   ///< the name of a file that stands beside a kitchen, ending in "found"
+    KitchenNeighbour,   ///< "found" beside it is of something else
     KitchenHeld,        ///< another window, "holder", writes it
     KitchenOpenToRead,  ///< a change to one that was opened with KitchenAccess::Read
     KitchenBusy,
@@ -118,6 +120,8 @@ enum class ErrorCode {
     LedgerBroken,          ///< the first entry that does not fit its hash or its place
     RevisionChanged,       ///< no longer what its hash says
     RevisionNotAsWeighed,  ///< an indication differs from the ledger
+    RevisionFoodsChanged,  ///< the row "found" that it uses is not pinned
+    LedgerShortened,       ///< it has no entry that a revision names as its newest
     FoodVersionChanged,
     DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
     // table files

@@ -35,8 +35,11 @@ void prepareConnection(SQLite::Database& database) {
 SQLite::Database connectToWrite(const std::string& file) {
     SQLite::Database database{file, SQLite::OPEN_READWRITE, kPatienceMs};
     prepareConnection(database);
-    database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
     return database;
+}
+
+void keepLog(SQLite::Database& database) {
+    database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
 }
 
 Result<SQLite::Database> connectToRead(const std::string& path, const KitchenPlace& place) {

@@ -12,8 +12,11 @@ namespace nettare {
 /// believed. Throws SQLite::Exception, as all of these do.
 void prepareConnection(SQLite::Database& database);
 
-/// With a write-ahead log that is synced at every commit.
+/// Nothing is written yet.
 [[nodiscard]] SQLite::Database connectToWrite(const std::string& file);
+
+/// From here on with a write-ahead log that is synced at every commit.
+void keepLog(SQLite::Database& database);
 
 /// Never changes content. Where the place is not writable the file is taken as it is, unless that
 /// would hide changes that wait beside it: KitchenUnfinished.

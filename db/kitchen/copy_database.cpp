@@ -11,6 +11,7 @@
 #include <system_error>
 
 #include "db/kitchen/kitchen_errors.h"
+#include "db/kitchen/place.h"
 
 namespace nettare {
 
@@ -47,7 +48,21 @@ void copyTo(SQLite::Database& source, const std::string& partial) {
     copyContent(source, copy);
 }
 
+/// Whether it was the copy that could not be written.
+bool isOfTheCopy(int sqliteCode) {
+    const int kind = sqliteCode & 0xff;
+    return kind == SQLITE_FULL || (kind == SQLITE_IOERR && sqliteCode != SQLITE_IOERR_READ &&
+                                   sqliteCode != SQLITE_IOERR_SHORT_READ);
+}
+
 }  // namespace
+
+Result<void> checkNewName(const std::string& path) {
+    if (const auto ending = besideEnding(path))
+        return fail(errorIn(path, ErrorCode::KitchenNameTaken).with("found", *ending));
+    if (exists(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    return {};
+}
 
 void copyContent(SQLite::Database& source, SQLite::Database& copy) {
     SQLite::Backup backup{copy, source};
@@ -76,7 +91,7 @@ Result<void> putInPlace(const std::string& partial, const std::string& path) {
 }
 
 Result<void> copyDatabase(SQLite::Database& source, const std::string& path) {
-    if (exists(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    if (const auto free = checkNewName(path); !free) return free;
     const std::string partial = partialName(path);
     removeDatabase(partial);
     try {
@@ -85,7 +100,7 @@ Result<void> copyDatabase(SQLite::Database& source, const std::string& path) {
         removeDatabase(partial);
         if (cause.getErrorCode() == SQLITE_CANTOPEN)
             return fail(errorIn(path, ErrorCode::KitchenNotWritable));
-        if (cause.getErrorCode() == SQLITE_FULL) return fail(kitchenError(path, cause));
+        if (isOfTheCopy(cause.getErrorCode())) return fail(kitchenError(path, cause));
         throw;
     }
     return putInPlace(partial, path);

@@ -10,12 +10,16 @@ class Database;
 
 namespace nettare {
 
+/// Fails: KitchenNameTaken, KitchenExists.
+[[nodiscard]] Result<void> checkNewName(const std::string& path);
+
 /// Copies the whole content in place of another's. Throws SQLite::Exception.
 void copyContent(SQLite::Database& source, SQLite::Database& copy);
 
 /// Copies the whole content into a new file: written beside its name, synced, then renamed, so that
 /// it is there whole or not at all. Throws SQLite::Exception. Fails: KitchenExists,
-/// KitchenNotWritable (with the new file's path).
+/// KitchenNameTaken, KitchenNotWritable, KitchenDiskFull, KitchenDiskFault (with the new file's
+/// path).
 [[nodiscard]] Result<void> copyDatabase(SQLite::Database& source, const std::string& path);
 
 /// Renames without ever replacing a file, and syncs the folder. Fails like copyDatabase().

@@ -69,11 +69,23 @@ struct Opened {
     bool ours = false;  ///< may be written
 };
 
+/// Through no link, which could lead to somebody's work, and without waiting at a pipe.
+int openPlain(const std::string& file, int how) {
+    constexpr mode_t kReadableByAll = 0644;
+    const int descriptor =
+        ::open(file.c_str(), how | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, kReadableByAll);
+    struct stat opened {};
+    if (descriptor < 0 || (::fstat(descriptor, &opened) == 0 && S_ISREG(opened.st_mode)))
+        return descriptor;
+    ::close(descriptor);
+    return -1;
+}
+
 /// A file that a killed process of another user left may be readable only.
 Opened openHeld(const std::string& file) {
-    const int writable = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644);
+    const int writable = openPlain(file, O_RDWR | O_CREAT);
     if (writable >= 0) return {writable, true};
-    return {::open(file.c_str(), O_RDONLY | O_CLOEXEC), false};
+    return {openPlain(file, O_RDONLY), false};
 }
 
 }  // namespace

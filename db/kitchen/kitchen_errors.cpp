@@ -4,8 +4,10 @@ namespace nettare {
 
 namespace {
 
-ErrorCode codeOf(int sqliteCode) {
-    switch (sqliteCode) {
+/// Some answers of SQLite carry their details in the upper bits.
+ErrorCode codeOf(const SQLite::Exception& cause) {
+    if (cause.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE) return ErrorCode::KitchenDiskFull;
+    switch (cause.getErrorCode() & 0xff) {
         case SQLITE_NOTADB:
             return ErrorCode::NotAKitchen;
         case SQLITE_FULL:
@@ -29,7 +31,7 @@ ErrorCode codeOf(int sqliteCode) {
 }  // namespace
 
 Error kitchenError(const std::string& path, const SQLite::Exception& cause) {
-    return errorIn(path, codeOf(cause.getErrorCode())).with("reason", cause.what());
+    return errorIn(path, codeOf(cause)).with("reason", cause.what());
 }
 
 Error damaged(const std::string& path, std::string_view what) {

@@ -43,7 +43,8 @@ void runAll(SQLite::Database& database, std::span<const SqlStep> steps,
     transaction.commit();
 }
 
-bool isOfTheDisk(int sqliteCode) {
+bool isOfTheDisk(int answer) {
+    const int sqliteCode = answer & 0xff;
     return sqliteCode == SQLITE_FULL || sqliteCode == SQLITE_BUSY || sqliteCode == SQLITE_IOERR;
 }
 

@@ -3,7 +3,9 @@
 #include <fcntl.h>
 #include <unistd.h>
 
+#include <array>
 #include <filesystem>
+#include <string_view>
 
 #include "db/sqlite_errors.h"
 
@@ -12,6 +14,9 @@ namespace nettare {
 namespace {
 
 using std::filesystem::file_type;
+using namespace std::string_view_literals;
+
+constexpr std::array kBesideEndings{"-wal"sv, "-shm"sv, "-journal"sv, ".held"sv};
 
 /// By the effective user, and false on a read-only file system.
 bool allows(const std::string& path, int mode) {
@@ -37,7 +42,26 @@ Result<void> checkKind(const std::string& path) {
     return {};
 }
 
+/// SQLite would wait for ever at a pipe, and follow or rewrite what else stands there.
+Result<void> checkBeside(const std::string& path, const std::string& file) {
+    for (const std::string_view ending : kBesideEndings) {
+        const std::filesystem::path beside = file + std::string{ending};
+        std::error_code failed;
+        const file_type type = std::filesystem::symlink_status(beside, failed).type();
+        if (type != file_type::not_found && type != file_type::regular)
+            return fail(errorIn(path, ErrorCode::KitchenNeighbour)
+                            .with("found", beside.filename().string()));
+    }
+    return {};
+}
+
 }  // namespace
+
+std::optional<std::string_view> besideEnding(std::string_view path) {
+    for (const std::string_view ending : kBesideEndings)
+        if (path.ends_with(ending)) return ending;
+    return std::nullopt;
+}
 
 Result<KitchenPlace> placeOf(const std::string& path) {
     if (const auto kind = checkKind(path); !kind) return fail(kind.error());
@@ -45,6 +69,7 @@ Result<KitchenPlace> placeOf(const std::string& path) {
     std::error_code failed;
     place.file = std::filesystem::canonical(path, failed).string();
     if (failed) return fail(errorIn(path, ErrorCode::KitchenUnreadable));
+    if (const auto beside = checkBeside(path, place.file); !beside) return fail(beside.error());
     const std::string folder = std::filesystem::path{place.file}.parent_path().string();
     place.writable = allows(place.file, W_OK) && allows(folder, W_OK | X_OK);
     place.unfinished = hasContent(place.file + "-wal") || hasContent(place.file + "-journal");

@@ -1,6 +1,8 @@
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/support/result.h"
 
@@ -16,7 +18,11 @@ struct KitchenPlace {
 };
 
 /// Looks at a path, opening nothing. Fails: KitchenMissing, KitchenIsFolder, KitchenEmpty,
-/// NotAKitchen (a device), KitchenUnreadable.
+/// NotAKitchen (a device), KitchenUnreadable, KitchenNeighbour (what stands where SQLite keeps its
+/// files is none).
 [[nodiscard]] Result<KitchenPlace> placeOf(const std::string& path);
+
+/// The ending, where a path ends as the files beside a kitchen do; no kitchen is written there.
+[[nodiscard]] std::optional<std::string_view> besideEnding(std::string_view path);
 
 }  // namespace nettare

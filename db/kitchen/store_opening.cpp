@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "db/kitchen/check_content.h"
 #include "db/kitchen/connection.h"
 #include "db/kitchen/copy_database.h"
 #include "db/kitchen/file_header.h"
@@ -36,8 +37,10 @@ Result<void> checkIdentity(const std::string& path, const KitchenPlace& place) {
 OpenedStore openToWrite(const std::string& path, const KitchenPlace& place, Hold hold) {
     auto store = std::make_unique<KitchenStore>(path, connectToWrite(place.file));
     store->hold = std::move(hold);
+    if (const auto own = checkContent(store->database, path, place); !own) return fail(own.error());
     const int format = formatOf(store->database);
     if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
+    keepLog(store->database);
     const auto current =
         bringUpToDate(store->database, place.file, kitchenSchema(), [&] { fillSearch(*store); });
     if (!current) {
@@ -56,6 +59,7 @@ OpenedStore openToRead(const std::string& path, const KitchenPlace& place, Kitch
     store->access = access;
     store->writable = false;
     store->heldBy = std::move(heldBy);
+    if (const auto own = checkContent(store->database, path, place); !own) return fail(own.error());
     const int format = formatOf(store->database);
     if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
     if (format < kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenOlder, path, format));
@@ -89,7 +93,7 @@ OpenedStore openStore(const std::string& path, KitchenAccess access) {
 }
 
 Result<void> createStore(const std::string& path, const std::string& at) {
-    if (placeOf(path) || isFile(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    if (const auto free = checkNewName(path); !free) return free;
     const std::string partial = partialName(path);
     removeDatabase(partial);
     try {

@@ -188,6 +188,20 @@ TEST_CASE("a disk that takes no more keeps the kitchen as it was", "[badkitchen]
     CHECK(run(atHome({"verify"})).code == 0);
 }
 
+TEST_CASE("a copy that a disk does not take names the copy and leaves none", "[badkitchen]") {
+    const HomeKitchen home;
+    const std::string refused =
+        "the disk does not answer as it should, disk I/O error, and nothing of this change was "
+        "kept; check the disk and try again.";
+    {
+        const SmallDisk disk{rlim_t{64} * 1024};
+        checkRun(atHome({"backup", "copy.nettare"}), "copy.nettare: " + refused);
+        checkRun({"--kitchen", "new.nettare", "add", "patties.json"}, "new.nettare: " + refused);
+    }
+    CHECK_FALSE(std::filesystem::exists("copy.nettare"));
+    CHECK_FALSE(std::filesystem::exists("new.nettare"));
+}
+
 TEST_CASE("where nothing may be written no kitchen is begun", "[badkitchen]") {
     const HomeKitchen home;
     checkRun({"--kitchen", "no folder/new.nettare", "add", "patties.json"},

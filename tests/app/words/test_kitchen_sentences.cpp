@@ -191,6 +191,21 @@ TEST_CASE("a file that is there stays, and the sentence says so", "[words][kitch
     CHECK(home.sentenceOf(home.open().backUp(home.path())) == sentence);
 }
 
+TEST_CASE("what strangers left beside a kitchen is named", "[words][kitchen]") {
+    const OneHome home;
+    std::filesystem::create_directory(home.path() + "-journal");
+    CHECK(home.refusal() ==
+          "the file “home.nettare-journal” beside this kitchen belongs to something else; move it "
+          "elsewhere and open the kitchen again.");
+    std::filesystem::remove(home.path() + "-journal");
+    const auto saved = home.open().backUp(home.path() + "-wal");
+    REQUIRE_FALSE(saved);
+    CHECK(errorSentence(saved.error()) ==
+          home.path() +
+              "-wal: a name that ends in -wal is kept for files beside a kitchen; choose another "
+              "name.");
+}
+
 TEST_CASE("recipes and revisions that are not there are named", "[words][kitchen]") {
     const OneHome home;
     const Kitchen kitchen = home.open();
@@ -246,6 +261,12 @@ TEST_CASE("what else a check finds has its sentence", "[words][kitchen]") {
     CHECK(in(ErrorCode::RevisionNotAsWeighed) ==
           "indication “bowl” in revision 2 of “soup” is not what the ledger shows; compare both "
           "with your notes.");
+    CHECK(in(ErrorCode::RevisionFoodsChanged) ==
+          "revision 2 of “soup” no longer pins the food ab12 that it uses; compare it with a "
+          "backup.");
+    CHECK(in(ErrorCode::LedgerShortened) ==
+          "the ledger has lost what it held when revision 2 of “soup” was kept; compare it with a "
+          "backup.");
     CHECK(in(ErrorCode::FoodVersionChanged) ==
           "the food version ab12 is not what was copied in; compare it with a backup.");
     CHECK(in(ErrorCode::DraftDamaged) ==
