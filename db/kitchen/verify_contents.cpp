@@ -18,7 +18,9 @@ void checkFoods(KitchenStore& store, KitchenCheck& check) {
 }
 
 void checkDrafts(KitchenStore& store, KitchenCheck& check) {
-    Query row = store.query("SELECT recipe, title, document_hash FROM draft ORDER BY recipe");
+    Query row = store.query(
+        "SELECT recipe.id, draft.title, draft.document_hash FROM recipe LEFT JOIN draft ON "
+        "draft.recipe = recipe.id ORDER BY recipe.id");
     while (row.next()) {
         ++check.recipes;
         const auto state = draftState(store, row.text(0));

@@ -9,7 +9,8 @@ namespace nettare {
 /// The ledger's entries against their hashes and their order; the first bad one is named.
 void checkLedger(KitchenStore& store, KitchenCheck& check);
 
-/// Revisions against their hashes and against what the ledger says of their indications.
+/// Revisions against their hashes, what the ledger says of their indications, and the foods that
+/// they need; the ledger against the entry that each revision names as its newest.
 void checkRevisions(KitchenStore& store, KitchenCheck& check);
 
 /// Food versions against their hashes.

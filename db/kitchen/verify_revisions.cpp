@@ -54,21 +54,53 @@ void checkIndications(KitchenStore& store, const RevisionName& name, const Json&
                                        .with("indication", textIn(indication, "id")));
 }
 
+bool isPinned(KitchenStore& store, const RevisionName& name, const Json& row) {
+    Query pinned = store.query(
+        "SELECT 1 FROM revision_food AS pin JOIN food_version AS food ON food.hash = pin.version "
+        "WHERE pin.recipe = ? AND pin.number = ? AND food.table_name = ? AND food.release = ? AND "
+        "food.number = ?");
+    pinned.with(name.recipe).with(name.number);
+    pinned.with(textIn(row, "table")).with(textIn(row, "release")).with(textIn(row, "number"));
+    return pinned.next();
+}
+
+void checkPinnedFoods(KitchenStore& store, const RevisionName& name, const Json& document,
+                      KitchenCheck& check) {
+    for (const Json& food : entriesIn(document, "foods")) {
+        const Json* row = food.find("table");
+        if (row != nullptr && !isPinned(store, name, *row))
+            check.faults.push_back(faultIn(store, name, ErrorCode::RevisionFoodsChanged)
+                                       .with("found", textIn(food, "name")));
+    }
+}
+
+/// Whether the ledger still has its newest entry of when a revision was kept.
+bool hasEntry(KitchenStore& store, const std::string& hash) {
+    if (hash.empty()) return true;
+    Query row = store.query("SELECT 1 FROM ledger WHERE hash = ?");
+    row.with(hash);
+    return row.next();
+}
+
 }  // namespace
 
 void checkRevisions(KitchenStore& store, KitchenCheck& check) {
     Query row = store.query(
-        "SELECT recipe, number, document_hash, document, figures FROM revision "
+        "SELECT recipe, number, document_hash, document, figures, ledger_head FROM revision "
         "ORDER BY recipe, number");
     while (row.next()) {
         ++check.revisions;
         const RevisionName name{row.text(0), row.number(1)};
         const std::string text = row.text(3);
         const auto document = parseJson(text);
-        if (sha256(text) != row.text(2) || !document || !parseJson(row.text(4)))
+        if (!hasEntry(store, row.text(5)))
+            check.faults.push_back(faultIn(store, name, ErrorCode::LedgerShortened));
+        if (sha256(text) != row.text(2) || !document || !parseJson(row.text(4))) {
             check.faults.push_back(faultIn(store, name, ErrorCode::RevisionChanged));
-        else
-            checkIndications(store, name, *document, check);
+            continue;
+        }
+        checkIndications(store, name, *document, check);
+        checkPinnedFoods(store, name, *document, check);
     }
 }
 

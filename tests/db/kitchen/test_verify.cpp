@@ -161,3 +161,50 @@ TEST_CASE("a reference that leads nowhere is a fault", "[kitchen][verify]") {
     CHECK(fault.code == ErrorCode::PagesDamaged);
     CHECK(fault.value("reason") == "a row of draft_edit refers to none of draft");
 }
+
+TEST_CASE("a ledger that lost its end is told by the revision that saw it", "[kitchen][verify]") {
+    const OneKitchen one;
+    fillShelf(one);
+    runSql(one.path(),
+           "DROP TRIGGER ledger_is_not_shortened; DELETE FROM ledger WHERE sequence > 4");
+    const Error fault = onlyFault(one);
+    CHECK(fault.code == ErrorCode::LedgerShortened);
+    CHECK(fault.value("recipe") == "soup");
+    CHECK(fault.value("revision") == "1");
+}
+
+TEST_CASE("a revision that lost a food it uses is named with the food", "[kitchen][verify]") {
+    const OneKitchen one;
+    {
+        Kitchen kitchen = one.open();
+        Json json = dish("soup");
+        json.set("foods", *parseJson(R"([{"id":"f1","name":"leek","table":{"table":"usda-sr",)"
+                                     R"("release":"28","number":"2"}}])"));
+        const std::string id = *kitchen.addRecipe(json, kNoon);
+        REQUIRE(kitchen.keep(id, toKeep(json, "")));
+        CHECK(kitchen.verify()->faults.empty());
+    }
+    SECTION("its pin is gone") {
+        runSql(one.path(),
+               "DROP TRIGGER revision_food_is_not_removed; DELETE FROM revision_food WHERE "
+               "position = 1");
+    }
+    SECTION("its pin leads to another food") {
+        runSql(one.path(),
+               "DROP TRIGGER revision_food_is_not_edited; UPDATE revision_food SET version = "
+               "(SELECT hash FROM food_version WHERE number = '1')");
+    }
+    const Error fault = onlyFault(one);
+    CHECK(fault.code == ErrorCode::RevisionFoodsChanged);
+    CHECK(fault.value("found") == "leek");
+    CHECK(fault.value("revision") == "1");
+}
+
+TEST_CASE("a recipe whose draft is gone is named", "[kitchen][verify]") {
+    const OneKitchen one;
+    fillShelf(one);
+    runSql(one.path(), "INSERT INTO recipe VALUES (9, 'pie', '2026-05-16T12:00:00+02:00')");
+    const Error fault = onlyFault(one);
+    CHECK(fault.code == ErrorCode::DraftDamaged);
+    CHECK(fault.value("recipe") == "pie");
+}
