@@ -1,5 +1,6 @@
 #include "db/kitchen/store_drafts.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "core/support/sha256.h"
@@ -45,6 +46,19 @@ Result<DraftState> takeState(KitchenStore& store, const std::string& recipe) {
     std::optional<DraftState> last = std::exchange(store.lastDraft, std::nullopt);
     if (last && last->recipe == recipe) return std::move(*last);
     return draftState(store, recipe);
+}
+
+/// The draft as its first edits leave it, where one behind them does not fit and a change is about
+/// to take that one away.
+Result<DraftState> stateOfFirst(KitchenStore& store, const std::string& recipe, std::size_t edits) {
+    auto draft = storedDraft(store, recipe);
+    if (!draft) return fail(draft.error());
+    if (edits >= draft->edits.size()) return fail(damaged(store.path, nameOfDraft(recipe)));
+    draft->edits.resize(edits);
+    DraftState state{recipe, std::move(draft->edits), 0, std::move(draft->base)};
+    if (!moveCursor(state, std::min(draft->cursor, edits)))
+        return fail(damaged(store.path, nameOfDraft(recipe)));
+    return state;
 }
 
 void writeEdits(KitchenStore& store, const std::string& recipe, const JournalChange& change) {
@@ -117,6 +131,7 @@ Result<void> journalDraft(KitchenStore& store, const std::string& recipe,
                           const JournalChange& change) {
     if (auto open = checkWritable(store); !open) return open;
     auto state = takeState(store, recipe);
+    if (!state) state = stateOfFirst(store, recipe, change.keptEdits);
     if (!state) return fail(state.error());
     if (auto moved = takeChange(*state, change); !moved) return moved;
     writeChange(store, *state, change);

@@ -114,3 +114,23 @@ TEST_CASE("search follows the words of a draft as they are typed", "[kitchen]") 
     REQUIRE(kitchen.journal(id, cursorAt(1, 0)));
     CHECK(kitchen.find("simmer")->size() == 1);
 }
+
+TEST_CASE("a journal with an edit that does not fit goes on from those before it",
+          "[kitchen][drafts]") {
+    const OneKitchen one;
+    std::string id;
+    {
+        Kitchen kitchen = one.open();
+        id = *kitchen.addRecipe(dish("soup"), kNoon);
+        REQUIRE(kitchen.journal(id, added(0, {retitled("soup", "stew"), retitled("stew", "pie")})));
+    }
+    runSql(one.path(),
+           "UPDATE draft_edit SET edit = replace(edit, 'stew', 'tart') WHERE position = 1");
+    Kitchen kitchen = one.open();
+    CHECK(kitchen.verify()->faults.size() == 1);
+    CHECK(kitchen.journal(id, cursorAt(2, 1)).error().code == ErrorCode::KitchenDamaged);
+    REQUIRE(kitchen.journal(id, added(1, {retitled("stew", "broth")})));
+    CHECK(kitchen.verify()->faults.empty());
+    CHECK(kitchen.recipes()->front().title == "broth");
+    CHECK(kitchen.draft(id)->edits.size() == 2);
+}
