@@ -108,6 +108,10 @@ private:
             return wrongCall("a document has no revisions, --revision needs --kitchen FILE");
         if (given && (*foodsCommand_ || *demoCommand_))
             return wrongCall("“" + word + "” works on no kitchen, leave --kitchen out");
+        if (given && kitchen_.empty())
+            return wrongCall("--kitchen names no file, give the path of one");
+        if (*backupCommand_ && backup_.out.empty())
+            return wrongCall("“backup” names no file, give the path of a new one");
         return std::nullopt;
     }
 

@@ -50,6 +50,8 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
          "a document has no revisions, --revision needs --kitchen FILE"},
         {{"--kitchen", "k", "foods", "fennel"}, "“foods” works on no kitchen, leave --kitchen out"},
         {{"--kitchen=k", "demo"}, "“demo” works on no kitchen, leave --kitchen out"},
+        {{"--kitchen", "", "list"}, "--kitchen names no file, give the path of one"},
+        {{"--kitchen", "k", "backup", ""}, "“backup” names no file, give the path of a new one"},
         {{"--kitchen", "k"}, "name a command: " + kCommands},
         {{"--kitchen", "k", "cook"}, "“cook” is no command, name one of: " + kCommands},
         {{"--kitchen", "k", "add"}, "DOC is required"},
