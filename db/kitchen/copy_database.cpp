@@ -61,6 +61,11 @@ Result<void> checkNewName(const std::string& path) {
     if (const auto ending = besideEnding(path))
         return fail(errorIn(path, ErrorCode::KitchenNameTaken).with("found", *ending));
     if (exists(path)) return fail(errorIn(path, ErrorCode::KitchenExists));
+    // SQLite would take an orphan's pages into the new file.
+    for (const char* ending : {"-wal", "-journal"})
+        if (const std::filesystem::path orphan = path + ending; exists(orphan.string()))
+            return fail(errorIn(path, ErrorCode::KitchenNeighbour)
+                            .with("found", orphan.filename().string()));
     return {};
 }
 

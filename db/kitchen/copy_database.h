@@ -10,7 +10,7 @@ class Database;
 
 namespace nettare {
 
-/// Fails: KitchenNameTaken, KitchenExists.
+/// Fails: KitchenNameTaken, KitchenExists, KitchenNeighbour (what a kitchen of that name left).
 [[nodiscard]] Result<void> checkNewName(const std::string& path);
 
 /// Copies the whole content in place of another's. Throws SQLite::Exception.

@@ -26,6 +26,9 @@ private:
 }  // namespace
 
 Result<void> checkWritable(const KitchenStore& store) {
+    // What is written to a file without a name is gone when the window closes.
+    if (!store.file.empty() && fileAt(store.file) != store.identity)
+        return fail(store.error(ErrorCode::KitchenMissing));
     if (store.writable) return {};
     if (!store.heldBy.empty()) {
         Error error = store.error(ErrorCode::KitchenHeld);

@@ -13,6 +13,7 @@
 #include "db/kitchen/hold.h"
 #include "db/kitchen/kitchen.h"
 #include "db/kitchen/kitchen_errors.h"
+#include "db/kitchen/place.h"
 #include "db/kitchen/query.h"
 
 namespace nettare {
@@ -31,6 +32,8 @@ struct KitchenStore {
     std::string path;          ///< as it was asked for; empty in memory
     std::optional<Hold> hold;  ///< given free after the database is closed
     SQLite::Database database;
+    std::string file;       ///< where it stands, when it can be written
+    FileIdentity identity;  ///< of that file
     KitchenAccess access = KitchenAccess::Write;
     bool writable = true;
     std::string heldBy;
@@ -79,7 +82,7 @@ private:
                                           const std::function<Result<void>()>& changes);
 
 /// Why nothing can be changed, where nothing can. Fails: KitchenHeld, KitchenOpenToRead,
-/// KitchenNotWritable.
+/// KitchenNotWritable, KitchenMissing (the file was removed or moved away meanwhile).
 [[nodiscard]] Result<void> checkWritable(const KitchenStore& store);
 
 }  // namespace nettare

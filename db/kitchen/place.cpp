@@ -1,6 +1,7 @@
 #include "db/kitchen/place.h"
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
@@ -56,6 +57,12 @@ Result<void> checkBeside(const std::string& path, const std::string& file) {
 }
 
 }  // namespace
+
+FileIdentity fileAt(const std::string& path) {
+    struct stat found {};
+    if (::stat(path.c_str(), &found) != 0) return {};
+    return {found.st_dev, found.st_ino};
+}
 
 std::optional<std::string_view> besideEnding(std::string_view path) {
     for (const std::string_view ending : kBesideEndings)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -7,6 +8,15 @@
 #include "core/support/result.h"
 
 namespace nettare {
+
+/// Which file it is that stands at a path, whatever its name.
+struct FileIdentity {
+    std::uintmax_t device = 0, number = 0;
+    bool operator==(const FileIdentity&) const = default;
+};
+
+/// All zeros where nothing stands there.
+[[nodiscard]] FileIdentity fileAt(const std::string& path);
 
 /// What the file system allows where a kitchen stands.
 struct KitchenPlace {

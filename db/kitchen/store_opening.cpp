@@ -37,6 +37,8 @@ Result<void> checkIdentity(const std::string& path, const KitchenPlace& place) {
 OpenedStore openToWrite(const std::string& path, const KitchenPlace& place, Hold hold) {
     auto store = std::make_unique<KitchenStore>(path, connectToWrite(place.file));
     store->hold = std::move(hold);
+    store->file = place.file;
+    store->identity = fileAt(place.file);
     if (const auto own = checkContent(store->database, path, place); !own) return fail(own.error());
     const int format = formatOf(store->database);
     if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));

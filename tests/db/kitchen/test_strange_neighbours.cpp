@@ -112,3 +112,38 @@ TEST_CASE("a kitchen without one of its tables is damaged", "[kitchen][neighbour
     CHECK(refused.code == ErrorCode::KitchenDamaged);
     CHECK(refused.value("reason") == "the table draft_edit is missing");
 }
+
+TEST_CASE("a new kitchen does not stand beside what one of its name left",
+          "[kitchen][neighbours]") {
+    const OneKitchen one;
+    const Kitchen kitchen = one.open();
+    one.folder().write("new.nettare-wal", "the last changes of a kitchen that was removed");
+    const std::string path = one.folder().path("new.nettare");
+    for (const ErrorCode code :
+         {kitchen.backUp(path).error().code, Kitchen::create(path, kNoon).error().code})
+        CHECK(code == ErrorCode::KitchenNeighbour);
+    CHECK_FALSE(one.folder().has("new.nettare"));
+    CHECK(one.folder().read("new.nettare-wal").starts_with("the last"));
+}
+
+TEST_CASE("a kitchen that was removed while it is open takes nothing more, but can be copied",
+          "[kitchen][neighbours]") {
+    OneKitchen one;
+    one.leaveUnchecked();
+    Kitchen kitchen = one.open();
+    const std::string id = *kitchen.addRecipe(dish("soup"), kNoon);
+    std::filesystem::remove(one.path());
+    SECTION("nothing in its place") {}
+    SECTION("another file in its place") {
+        one.folder().write("home.nettare", "something else");
+    }
+    const auto entry = kitchen.record(shown(1, "340"));
+    REQUIRE_FALSE(entry);
+    CHECK(entry.error().code == ErrorCode::KitchenMissing);
+    CHECK(kitchen.journal(id, added(0, {retitled("soup", "stew")})).error().code ==
+          ErrorCode::KitchenMissing);
+    REQUIRE(kitchen.backUp(one.folder().path("copy.nettare")));
+    CHECK(
+        Kitchen::open(one.folder().path("copy.nettare"), KitchenAccess::Read)->recipes()->size() ==
+        1);
+}
