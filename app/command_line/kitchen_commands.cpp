@@ -3,8 +3,10 @@
 #include <fmt/core.h>
 
 #include <ostream>
+#include <utility>
 
 #include "app/command_line/kitchen_recipes.h"
+#include "app/command_line/verify_figures.h"
 #include "app/kitchen/add_documents.h"
 #include "app/session/now.h"
 #include "app/words/error_sentence.h"
@@ -99,8 +101,10 @@ Result<void> listRevisions(const RevisionsCommand& command, const Kitchen& kitch
 }
 
 Result<std::size_t> verifyKitchen(const Kitchen& kitchen, std::ostream& out) {
-    const auto check = kitchen.verify();
+    auto check = kitchen.verify();
     if (!check) return fail(check.error());
+    for (Error& fault : changedFigures(kitchen, check->faults))
+        check->faults.push_back(std::move(fault));
     out << counted(check->recipes, "recipe", "recipes") << ", "
         << counted(check->revisions, "revision", "revisions") << ", "
         << counted(check->foodVersions, "food version", "food versions") << ", "

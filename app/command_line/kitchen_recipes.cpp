@@ -28,6 +28,8 @@ Result<OpenedRecipe> openDraft(const Kitchen& kitchen, DossierLoader& loader,
     return opened(std::move(*dossier));
 }
 
+}  // namespace
+
 Result<OpenedRecipe> openRevision(const Kitchen& kitchen, const KeptReference& reference) {
     const auto kept = kitchen.revision(reference.recipe, reference.revision);
     if (!kept) return fail(kept.error());
@@ -39,8 +41,6 @@ Result<OpenedRecipe> openRevision(const Kitchen& kitchen, const KeptReference& r
     if (recipe) recipe->kept = KeptFigures{kept->figures, kept->arithmetic};
     return recipe;
 }
-
-}  // namespace
 
 OpenRecipe recipesOf(const Kitchen& kitchen, DossierLoader& loader, std::optional<int> revision) {
     return [&kitchen, &loader, revision](const std::string& name) -> Result<OpenedRecipe> {

@@ -189,6 +189,21 @@ TEST_CASE("each fault of a kitchen is told in a sentence, and the exit code says
         "it with a backup.\n2 faults found.\n"));
 }
 
+TEST_CASE("stored figures that were changed by another hand are found", "[kitchencommands]") {
+    const ScratchKitchen folder;
+    writeExamples(folder);
+    inHome({"add", "skewers.json", "patties.json"});
+    printedByTool(
+        "sqlite3",
+        "sqlite3 home.nettare \"DROP TRIGGER revision_is_not_edited;"
+        "UPDATE revision SET figures = replace(figures, '1', '2') WHERE recipe LIKE 'b%'\"");
+    const Outcome outcome = run({"--kitchen", "home.nettare", "verify"});
+    CHECK(outcome.code == 1);
+    CHECK(outcome.out.ends_with(
+        "home.nettare: revision 1 of “barley-beetroot-patties” is not what was kept; compare it "
+        "with a backup.\n1 fault found.\n"));
+}
+
 TEST_CASE("--kitchen may stand behind its command as well", "[kitchencommands]") {
     const ScratchKitchen folder;
     writeExamples(folder);
