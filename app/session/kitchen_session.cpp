@@ -15,7 +15,10 @@ constexpr int kJournalDelay_ms = 400;
 Json currentOf(const StoredDraft& draft) {
     Json document = draft.base;
     for (std::size_t i = 0; i < draft.cursor && i < draft.edits.size(); ++i)
-        if (auto after = applied(document, draft.edits[i])) document = std::move(*after);
+        if (auto after = applied(document, draft.edits[i]))
+            document = std::move(*after);
+        else
+            break;
     return document;
 }
 
@@ -105,15 +108,23 @@ Result<KitchenSession::LoadedDraft> KitchenSession::load(const Kitchen& kitchen,
 
 void KitchenSession::openRecipe(const QString& id) {
     tellJournal();
-    const int opening = ++openings_;
+    const int opening = ++openings_, told = told_;
     ask([recipe = id.toStdString(), table = storeTable_](
             const Kitchen& kitchen) { return load(kitchen, recipe, table.get()); },
-        [this, opening](LoadedDraft loaded) {
-            if (opening == openings_) showDraft(std::move(loaded));
+        [this, opening, told](LoadedDraft loaded) {
+            if (opening != openings_) return;
+            // What was typed since it was read.
+            if (journalTimer_.isActive()) tellJournal();
+            const QString id = QString::fromStdString(loaded.recipe);
+            if (told != told_ && draft_ && draft_->recipe() == id)
+                openRecipe(id);
+            else
+                showDraft(std::move(loaded));
         });
 }
 
 void KitchenSession::showDraft(LoadedDraft loaded) {
+    const auto edits = static_cast<int>(loaded.draft.edits.size());
     draft_ = std::make_unique<DraftSession>(QString::fromStdString(loaded.recipe), loaded.draft,
                                             std::move(loaded.closure), !writable_);
     connect(draft_.get(), &DraftSession::journalGrew, this, [this] {
@@ -124,6 +135,8 @@ void KitchenSession::showDraft(LoadedDraft loaded) {
     revisions_ = std::move(loaded.revisions);
     emit draftOpened();
     emit revisionsChanged();
+    if (draft_->undoStack().count() < edits)
+        emit failed(Error{ErrorCode::DraftDamaged}.with("recipe", loaded.recipe));
 }
 
 void KitchenSession::tellJournal() {
@@ -135,6 +148,7 @@ void KitchenSession::tellJournal() {
     auto change = draft_->takeJournalChange();
     if (!change) return setSaveState(SaveState::Saved);
     change->at = now();
+    ++told_;
     store_.post(
         this,
         [kitchen = kitchen_, recipe, change = std::move(*change)] {
@@ -258,19 +272,37 @@ void KitchenSession::bringBack(int revision) {
 }
 
 void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit) {
+    if (!draft_) return;
     ask(
-        [entries](Kitchen& kitchen) -> Result<void> {
-            for (const LedgerEntry& entry : entries)
-                if (auto done = kitchen.record(entry); !done) return fail(done.error());
-            return {};
+        [entries](Kitchen& kitchen) {
+            return kitchen.together([&]() -> Result<void> {
+                for (const LedgerEntry& entry : entries)
+                    if (auto done = kitchen.record(entry); !done) return fail(done.error());
+                return {};
+            });
         },
-        [this, edit] {
-            if (!draft_) return;
+        [this, edit, recipe = draft_->recipe()] {
+            if (!draft_ || draft_->recipe() != recipe) return bindElsewhere(recipe, edit);
             draft_->endTyping();
             if (auto done = draft_->apply(edit); !done)
                 emit failed(done.error());
             else
                 emit recorded();
+        });
+}
+
+// Another recipe was opened before the reading was in the ledger: it belongs to its own all the
+// same.
+void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit) {
+    ask(
+        [recipe = recipe.toStdString(), edit, at = now()](Kitchen& kitchen) -> Result<void> {
+            const auto draft = kitchen.draft(recipe);
+            if (!draft) return fail(draft.error());
+            return kitchen.journal(recipe, {draft->cursor, {edit}, draft->cursor + 1, at});
+        },
+        [this] {
+            loadShelf();
+            emit recorded();
         });
 }
 

@@ -86,6 +86,7 @@ private:
     void ask(Work work, Done done);
     void showDraft(LoadedDraft loaded);
     void tellJournal();
+    void bindElsewhere(const QString& recipe, const Edit& edit);
     void journalAnswered(const Result<void>& written);
     void setSaveState(SaveState state);
     void loadShelf();
@@ -106,6 +107,7 @@ private:
     QElapsedTimer lastSaved_;
     QTimer journalTimer_;
     int openings_ = 0;  ///< counts, so that only the newest opening shows
+    int told_ = 0;      ///< changes that the journal was told
 };
 
 }  // namespace nettare

@@ -3,7 +3,9 @@
 #include <QTemporaryDir>
 
 #include "app/gui/session/demo_kitchen.h"
+#include "app/session/now.h"
 #include "core/edit/line_edits.h"
+#include "support/run_tool.h"
 
 namespace nettare {
 
@@ -137,6 +139,122 @@ TEST_CASE("The shelf shows what the cook looks for") {
     session->findRecipes({});
     rest(*session);
     CHECK(session->shelf().size() == 2);
+}
+
+TEST_CASE("What was typed while another recipe is being opened reaches the file") {
+    const auto session = skewersSession();
+    const QString skewers = session->draft()->recipe();
+    session->newRecipe(QStringLiteral("Leek tart"));
+    rest(*session);
+    const QString tart = session->draft()->recipe();
+    session->openRecipe(skewers);
+    rest(*session);
+    SECTION("another recipe") {
+        session->openRecipe(tart);
+        setAmount(*session, "garlic", "7");
+        rest(*session);
+        CHECK(session->draft()->recipe() == tart);
+        session->openRecipe(skewers);
+        rest(*session);
+    }
+    SECTION("the same recipe, as when the kitchen moves to a file") {
+        session->openRecipe(skewers);
+        setAmount(*session, "garlic", "7");
+        rest(*session);
+    }
+    rest(*session);
+    CHECK(session->draft()->recipe() == skewers);
+    CHECK(text(*session).find(R"("amount":"7")") != std::string::npos);
+    CHECK(session->draft()->undoStack().count() == 1);
+}
+
+TEST_CASE("A reading stays with its recipe, though another is opened meanwhile") {
+    const auto session = skewersSession();
+    Reported reported{*session};
+    const QString skewers = session->draft()->recipe();
+    session->newRecipe(QStringLiteral("Leek tart"));
+    rest(*session);
+    const QString tart = session->draft()->recipe();
+    const std::string tartBefore = text(*session);
+    session->openRecipe(skewers);
+    rest(*session);
+    LedgerEntry entry;
+    entry.id = "00000000-0000-4000-8000-000000000001";
+    entry.at = "2026-05-16T12:00:00+02:00";
+    entry.recipe = skewers.toStdString();
+    entry.indication = "later";
+    entry.shown = *Decimal::read("340");
+    entry.unit = "g";
+    entry.readability = Decimal{1, 0};
+    entry.scale = "counter scale";
+    const auto edit = setLineAmount(session->draft()->document(), "garlic", "7");
+    session->openRecipe(tart);
+    session->record({entry}, edit->edit);
+    rest(*session);
+    rest(*session);
+    CHECK(reported.codes.empty());
+    CHECK(session->draft()->recipe() == tart);
+    CHECK(text(*session) == tartBefore);
+    session->openRecipe(skewers);
+    rest(*session);
+    CHECK(text(*session).find(R"("amount":"7")") != std::string::npos);
+}
+
+TEST_CASE("Of two indications that belong together, none is recorded where one is refused") {
+    const auto session = skewersSession();
+    Reported reported{*session};
+    LedgerEntry entry;
+    entry.id = "00000000-0000-4000-8000-000000000001";
+    entry.at = "2026-05-16T12:00:00+02:00";
+    entry.recipe = session->draft()->recipe().toStdString();
+    entry.indication = "later";
+    entry.shown = *Decimal::read("340");
+    entry.unit = "g";
+    entry.readability = Decimal{1, 0};
+    entry.scale = "counter scale";
+    const std::string before = text(*session);
+    const auto edit = setLineAmount(session->draft()->document(), "garlic", "7");
+    session->record({entry, entry}, edit->edit);
+    rest(*session);
+    REQUIRE(reported.codes.size() == 1);
+    CHECK(reported.codes.front() == ErrorCode::LedgerIdUsed);
+    CHECK(text(*session) == before);
+    session->record({entry}, edit->edit);
+    rest(*session);
+    CHECK(reported.codes.size() == 1);
+}
+
+TEST_CASE("A journal whose end does not fit is told, and the draft goes on from what does") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("k.nettare"));
+    std::string recipe;
+    {
+        auto kitchen = Kitchen::create(path.toStdString(), now());
+        REQUIRE(kitchen);
+        recipe = *kitchen->addRecipe(skewersDocument(), now());
+        const Json document = skewersDocument();
+        const auto first = setLineAmount(document, "garlic", "3");
+        const auto good = applied(document, first->edit);
+        const auto second = setLineAmount(*good, "garlic", "4");
+        REQUIRE(kitchen->journal(recipe, {0, {first->edit, second->edit}, 2, now()}));
+    }
+    printedByTool("sqlite3", "sqlite3 '" + path.toStdString() +
+                                 "' \"UPDATE draft_edit SET edit = replace(edit, '\\\"3\\\"', "
+                                 "'\\\"5\\\"') WHERE position = 1\"");
+    auto opened = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+    REQUIRE(opened);
+    KitchenSession session{std::move(*opened), starterTable(), false};
+    Reported reported{session};
+    session.openRecipe(QString::fromStdString(recipe));
+    rest(session);
+    REQUIRE(session.draft() != nullptr);
+    REQUIRE(reported.codes.size() == 1);
+    CHECK(reported.codes.front() == ErrorCode::DraftDamaged);
+    CHECK(session.draft()->undoStack().count() == 1);
+    setAmount(session, "garlic", "6");
+    rest(session);
+    CHECK(session.saveState() == SaveState::Saved);
+    CHECK(reported.codes.size() == 1);
 }
 
 }  // namespace nettare
