@@ -32,6 +32,14 @@ void handOn(Answer& answer, const Done& done) {
         done(std::move(*answer));
 }
 
+/// Whether its text is no recipe document at all, as no field leaves it.
+bool isUnreadable(const DraftSession& draft) {
+    if (!draft.failure() || !draft.failure()->pointer.empty()) return false;
+    using enum ErrorCode;
+    const ErrorCode code = draft.failure()->code;
+    return code == WrongKind || code == MissingKey || code == UnknownKey || code == WrongFormat;
+}
+
 }  // namespace
 
 struct KitchenSession::LoadedDraft {
@@ -115,9 +123,9 @@ void KitchenSession::openRecipe(const QString& id) {
             if (opening != openings_) return;
             // What was typed since it was read.
             if (journalTimer_.isActive()) tellJournal();
-            const QString id = QString::fromStdString(loaded.recipe);
-            if (told != told_ && draft_ && draft_->recipe() == id)
-                openRecipe(id);
+            const QString opened = QString::fromStdString(loaded.recipe);
+            if (told != told_ && draft_ && draft_->recipe() == opened)
+                openRecipe(opened);
             else
                 showDraft(std::move(loaded));
         });
@@ -135,7 +143,7 @@ void KitchenSession::showDraft(LoadedDraft loaded) {
     revisions_ = std::move(loaded.revisions);
     emit draftOpened();
     emit revisionsChanged();
-    if (draft_->undoStack().count() < edits)
+    if (draft_->undoStack().count() < edits || isUnreadable(*draft_))
         emit failed(Error{ErrorCode::DraftDamaged}.with("recipe", loaded.recipe));
 }
 

@@ -257,4 +257,21 @@ TEST_CASE("A journal whose end does not fit is told, and the draft goes on from 
     CHECK(reported.codes.size() == 1);
 }
 
+TEST_CASE("A draft whose text is no recipe opens empty, and the session says so") {
+    const auto alien = GENERATE("[1,2]", "7", "{}", R"({"title":5,"lines":{"a":1},"steps":"x"})",
+                                R"({"foods":[1,null],"makes":[],"portion":7,"scales":[3]})");
+    INFO(alien);
+    auto kitchen = Kitchen::inMemory(now());
+    REQUIRE(kitchen);
+    const auto recipe = kitchen->addRecipe(*parseJson(alien), now());
+    REQUIRE(recipe);
+    KitchenSession session{std::move(*kitchen), starterTable(), false};
+    Reported reported{session};
+    session.openRecipe(QString::fromStdString(*recipe));
+    rest(session);
+    REQUIRE(session.draft() != nullptr);
+    REQUIRE(reported.codes.size() == 1);
+    CHECK(reported.codes.front() == ErrorCode::DraftDamaged);
+}
+
 }  // namespace nettare
