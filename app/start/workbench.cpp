@@ -5,6 +5,7 @@
 
 #include "app/files/share_folder.h"
 #include "app/kitchen/sample.h"
+#include "app/session/now.h"
 #include "app/theme/user_settings.h"
 #include "app/words/error_sentence.h"
 
@@ -62,9 +63,15 @@ Result<void> Workbench::open(const QString& path) {
 
 Result<void> Workbench::openTheSample(const QString& message) {
     auto kitchen = openSample();
+    QString all = message;
+    if (!kitchen) {
+        // Without the sample an empty kitchen is better than no window.
+        if (all.isEmpty()) all = QString::fromStdString(errorSentence(kitchen.error()));
+        kitchen = Kitchen::inMemory(now());
+    }
     if (!kitchen) return fail(kitchen.error());
     show(std::move(*kitchen), true);
-    if (!message.isEmpty()) window_->say(message);
+    if (!all.isEmpty()) window_->say(all);
     return {};
 }
 
