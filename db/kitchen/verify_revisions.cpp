@@ -75,7 +75,7 @@ void checkPinnedFoods(KitchenStore& store, const RevisionName& name, const Json&
 }
 
 /// Whether the ledger still has its newest entry of when a revision was kept.
-bool hasEntry(KitchenStore& store, const std::string& hash) {
+bool ledgerHolds(KitchenStore& store, const std::string& hash) {
     if (hash.empty()) return true;
     Query row = store.query("SELECT 1 FROM ledger WHERE hash = ?");
     row.with(hash);
@@ -93,7 +93,7 @@ void checkRevisions(KitchenStore& store, KitchenCheck& check) {
         const RevisionName name{row.text(0), row.number(1)};
         const std::string text = row.text(3);
         const auto document = parseJson(text);
-        if (!hasEntry(store, row.text(5)))
+        if (!ledgerHolds(store, row.text(5)))
             check.faults.push_back(faultIn(store, name, ErrorCode::LedgerShortened));
         if (sha256(text) != row.text(2) || !document || !parseJson(row.text(4))) {
             check.faults.push_back(faultIn(store, name, ErrorCode::RevisionChanged));
