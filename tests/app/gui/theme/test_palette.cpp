@@ -22,7 +22,7 @@ double luminance(const QColor& colour) {
 
 /// WCAG 2.x, "contrast ratio", which 1.4.3 (text) and 1.4.11 (outlines, marks) ask for.
 double contrast(const QColor& one, const QColor& other) {
-    const auto [dark, light] = std::minmax(luminance(one), luminance(other));
+    const auto [dark, light] = std::minmax({luminance(one), luminance(other)});
     return (light + 0.05) / (dark + 0.05);
 }
 
