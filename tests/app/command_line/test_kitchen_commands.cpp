@@ -204,7 +204,7 @@ TEST_CASE("stored figures that were changed by another hand are found", "[kitche
         "with a backup.\n1 fault found.\n"));
 }
 
-TEST_CASE("--kitchen may stand behind its command as well", "[kitchencommands]") {
+TEST_CASE("the option --kitchen may stand behind its command as well", "[kitchencommands]") {
     const ScratchKitchen folder;
     writeExamples(folder);
     done({"add", "skewers.json", "--kitchen", "home.nettare"});
