@@ -96,7 +96,7 @@ Result<void> putInPlace(const std::string& partial, const std::string& path) {
 }
 
 Result<void> copyDatabase(SQLite::Database& source, const std::string& path) {
-    if (const auto free = checkNewName(path); !free) return free;
+    if (auto free = checkNewName(path); !free) return free;
     const std::string partial = partialName(path);
     removeDatabase(partial);
     try {

@@ -95,7 +95,7 @@ OpenedStore openStore(const std::string& path, KitchenAccess access) {
 }
 
 Result<void> createStore(const std::string& path, const std::string& at) {
-    if (const auto free = checkNewName(path); !free) return free;
+    if (auto free = checkNewName(path); !free) return free;
     const std::string partial = partialName(path);
     removeDatabase(partial);
     try {
