@@ -238,6 +238,9 @@ std::string_view ofTheAmount(ErrorCode code) {
             return "the unit “{found}” is not known; use one of: {known}.";
         case UnitNotOfKind:
             return "“{found}” is no unit of mass; use g, kg, mg, oz or lb.";
+        case UnitNotInSystem:
+            return "the recipe's measures have no “{found}”; write us {found} or imp {found}, or "
+                   "another unit.";
         case NegativeMass:
             return "“{found}” is less than zero; write it without the minus.";
         case NotPositive:
@@ -283,6 +286,15 @@ std::string_view ofTheFigures(ErrorCode code) {
         case ResidueTooLarge:
             return "{left} g are left over of the {there} g that went in; correct the reading or "
                    "the lines.";
+        case ShareNotOfMixture:
+            return "the share {found} of line “{line}” is more than the whole line, or the line is "
+                   "not in the mixture; correct the share or the mixture.";
+        case DripTooLarge:
+            return "more {component} ran off than the lines hold ({left} g of {there} g); correct "
+                   "the reading or say what it was.";
+        case NothingCounted:
+            return "no line counts by the recipe's own rules; count optional lines or lines to "
+                   "taste, or weigh one.";
         case LineWeighsNothing:
             return "line “{line}”: {food} weighs nothing; correct the reading or remove the line.";
         case NotEatenTooLarge:

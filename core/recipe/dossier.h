@@ -49,6 +49,21 @@ struct RecipeIndex {
     std::size_t index;
 };
 
+/// An exact amount of a unit of mass or volume.
+struct UnitAmount {
+    Amount amount;
+    const Unit* unit;
+};
+
+/// A StateYield with its series as an index.
+struct YieldData {
+    FoodState to = FoodState::Cooked;
+    std::optional<std::size_t> series;
+    bool inverse = false;
+    double factor = 1, within = 0;  ///< where no series
+    std::string reason;
+};
+
 struct Line {
     std::string id;
     Amount amount{Fraction{1}, Fraction{1}, "1"};
@@ -57,6 +72,11 @@ struct Line {
     std::variant<FoodIndex, RecipeIndex> what;
     std::string name;  ///< of the food, as this document calls it
     std::string preparation, size;
+    bool toTaste = false;  ///< the amount is 1 of nothing: no way may use it
+    bool optional = false;
+    std::optional<Fill> fill;
+    std::optional<UnitAmount> each, equals;
+    std::optional<FoodState> state;
     bool asPurchased = false;
     std::vector<std::size_t> weighed;
     double weighedFactor = 1;  ///< amount / amount weighed for
@@ -66,6 +86,8 @@ struct Line {
     };
     std::optional<SeriesRef> series;
     std::optional<std::size_t> trim;
+    std::optional<YieldData> yield;
+    std::optional<StatedDensity> density;
     std::optional<AssumedGrams> assumed;
     std::optional<Way> way;
     std::string pointer;  ///< where the line stands, for errors
@@ -92,6 +114,7 @@ struct Recipe {
     std::size_t writtenOut = 0;  ///< lines, with those of kept recipes in place of their use
     std::vector<TargetEntry> targets;
     Assumptions assumptions;
+    Counting counting;
 };
 
 /// Everything that figures depend on: figures = f(dossier). All references are indices. The recipe

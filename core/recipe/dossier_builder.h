@@ -53,6 +53,12 @@ private:
     void addLines(Scope& scope, Recipe& recipe);
     Line line(Scope& scope, const LineEntry& entry, const std::string& pointer);
     void bindSeries(Scope& scope, const LineEntry& entry, Line& line);
+    void bindTrim(Scope& scope, const LineEntry& entry, Line& line);
+    void bindYield(Scope& scope, const LineEntry& entry, Line& line);
+    std::size_t ratioSeries(Scope& scope, const std::string& id, const std::string& place);
+    std::optional<UnitAmount> quantity(Scope& scope, const std::optional<MeasuredAmount>& measured,
+                                     const std::string& pointer);
+    const Unit* unit(Scope& scope, const std::string& symbol, const std::string& pointer);
     void addResidues(Scope& scope, Recipe& recipe);
     void addYield(Scope& scope, Recipe& recipe);
 

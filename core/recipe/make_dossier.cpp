@@ -69,6 +69,7 @@ void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
     recipe.portionGrams = document.portionGrams;
     recipe.targets = document.targets;
     recipe.assumptions = document.assumptions;
+    recipe.counting = document.counting;
 }
 
 // The recipe takes its place in the list before its kept recipes do, so that the outermost is the

@@ -47,10 +47,80 @@ AssumedGrams readAssumed(ObjectReader& line, const std::string& amount) {
     assumed.grams = reader.decimal("grams", Sign::Positive);
     assumed.within = reader.decimal("within", Sign::NotNegative);
     assumed.reason = reader.text("reason", kNameLength);
-    const auto then = reader.optionalText("for", kAmountLength);
+    const auto then = amount.empty() ? std::nullopt : reader.optionalText("for", kAmountLength);
     if (then && !reader.failure()) scaleAssumed(amount, *then, reader, assumed);
     reader.finish();
     return assumed;
+}
+
+/// An amount of a unit: "each", "equals". The unit is a mass or a volume by its symbol.
+std::optional<MeasuredAmount> readMeasured(ObjectReader& line, std::string_view key) {
+    if (!line.has(key)) return std::nullopt;
+    ObjectReader reader = line.object(key);
+    MeasuredAmount measured;
+    measured.amount = reader.text("amount", kAmountLength);
+    measured.unit = readUnitSymbol(reader, "unit");
+    reader.finish();
+    return measured;
+}
+
+/// "yield": by a series, or by a factor with half-width and reason.
+std::optional<StateYield> readStateYield(ObjectReader& line) {
+    if (!line.has("yield")) return std::nullopt;
+    ObjectReader reader = line.object("yield");
+    StateYield yield;
+    yield.to = reader.oneOf("to", kFoodStateWords);
+    static constexpr std::array<std::string_view, 2> kBy{"series", "factor"};
+    if (reader.exactlyOneOf(kBy) == 0) {
+        yield.series = reader.id("series");
+        yield.inverse = reader.optionalFlag("inverse");
+    } else {
+        yield.factor = reader.decimal("factor", Sign::Positive);
+        yield.within = reader.decimal("within", Sign::NotNegative);
+        yield.reason = reader.text("reason", kNameLength);
+    }
+    reader.finish();
+    return yield;
+}
+
+std::optional<StatedDensity> readDensity(ObjectReader& line) {
+    if (!line.has("density")) return std::nullopt;
+    ObjectReader reader = line.object("density");
+    StatedDensity density;
+    density.gramsPerMl = reader.decimal("g_per_ml", Sign::Positive);
+    density.within = reader.decimal("within", Sign::NotNegative);
+    density.reason = reader.text("reason", kNameLength);
+    reader.finish();
+    return density;
+}
+
+/// Amount with its unit or piece word, and what is said of them.
+void readAmountOf(ObjectReader& reader, LineEntry& line) {
+    line.amount = reader.text("amount", kAmountLength);
+    static constexpr std::array<std::string_view, 2> kUnits{"unit", "piece"};
+    if (reader.exactlyOneOf(kUnits) == 0)
+        line.unit = readUnitSymbol(reader, "unit");
+    else
+        line.piece = reader.text("piece", kNameLength);
+    if (reader.has("fill")) line.fill = reader.oneOf("fill", kFillWords);
+    line.each = readMeasured(reader, "each");
+    line.equals = readMeasured(reader, "equals");
+    line.size = reader.optionalText("size", kNameLength).value_or("");
+    line.asPurchased = reader.optionalFlag("as_purchased");
+    line.weighedFor = reader.optionalText("weighed_for", kAmountLength);
+    if (reader.has("series")) line.series = readBinding(reader);
+    line.density = readDensity(reader);
+    if (reader.has("way")) line.way = reader.oneOf("way", kWayWords);
+}
+
+/// "to_taste": nothing is written of an amount; what was weighed or assumed counts all the same.
+void readToTaste(ObjectReader& reader, LineEntry& line) {
+    line.toTaste = true;
+    if (!reader.optionalFlag("to_taste") && !reader.failure())
+        reader.failure() = Error{ErrorCode::NotOneOf}
+                               .with("found", "false")
+                               .with("known", "true")
+                               .at(reader.pointer() + "/to_taste");
 }
 
 /// One line. A unit is a symbol of ours, a piece any word; the ways it opens may all stand side by
@@ -58,22 +128,18 @@ AssumedGrams readAssumed(ObjectReader& line, const std::string& amount) {
 LineEntry readLine(ObjectReader& reader) {
     LineEntry line;
     line.id = reader.id("id");
-    line.amount = reader.text("amount", kAmountLength);
-    static constexpr std::array<std::string_view, 2> kUnits{"unit", "piece"};
-    if (reader.exactlyOneOf(kUnits) == 0)
-        line.unit = readUnitSymbol(reader, "unit");
+    if (reader.has("to_taste"))
+        readToTaste(reader, line);
     else
-        line.piece = reader.text("piece", kNameLength);
+        readAmountOf(reader, line);
     line.food = reader.id("food");
+    line.optional = reader.optionalFlag("optional");
     line.preparation = reader.optionalText("preparation", kNameLength).value_or("");
-    line.size = reader.optionalText("size", kNameLength).value_or("");
-    line.asPurchased = reader.optionalFlag("as_purchased");
+    if (reader.has("state")) line.state = reader.oneOf("state", kFoodStateWords);
     line.weighed = reader.optionalIds("weighed", kMostEntries);
-    line.weighedFor = reader.optionalText("weighed_for", kAmountLength);
-    if (reader.has("series")) line.series = readBinding(reader);
     line.trim = reader.optionalId("trim");
+    line.yield = readStateYield(reader);
     if (reader.has("assumed")) line.assumed = readAssumed(reader, line.amount);
-    if (reader.has("way")) line.way = reader.oneOf("way", kWayWords);
     reader.finish();
     return line;
 }

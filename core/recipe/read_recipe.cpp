@@ -79,6 +79,18 @@ void readAssumptions(ObjectReader& root, RecipeDocument& document) {
     reader.finish();
 }
 
+/// What is left out keeps its default.
+void readCounting(ObjectReader& root, RecipeDocument& document) {
+    if (!root.has("counting")) return;
+    ObjectReader reader = root.object("counting");
+    Counting& counting = document.counting;
+    if (reader.has("to_taste")) counting.toTaste = reader.oneOf("to_taste", kToTasteWords);
+    if (reader.has("optional")) counting.optional = reader.oneOf("optional", kOptionalWords);
+    if (reader.has("ranges")) counting.ranges = reader.oneOf("ranges", kRangeWords);
+    if (reader.has("makes")) counting.makes = reader.oneOf("makes", kRangeWords);
+    reader.finish();
+}
+
 /// The method, for people; nothing is computed from it.
 void readSteps(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("steps", 0, kMostEntries)) {
@@ -131,6 +143,7 @@ Result<RecipeDocument> readRecipe(const Json& json) {
     readSteps(root, document);
     readTargets(root, document);
     readAssumptions(root, document);
+    readCounting(root, document);
     root.finish();
     if (failure) return fail(*failure);
     return document;

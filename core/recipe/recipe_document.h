@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/food/food_state.h"
 #include "core/food/label_facts.h"
 #include "core/food/table_food.h"
 #include "core/quantity/decimal.h"
@@ -122,20 +123,55 @@ struct AssumedGrams {
     std::string reason;
 };
 
+/// How a spoon or cup is filled.
+enum class Fill { Heaping, Rounded, Generous, Level, Scant };
+
+/// An amount of a unit of mass or volume, as written.
+struct MeasuredAmount {
+    std::string amount;  ///< "14.5"
+    std::string unit;    ///< symbol
+};
+
+/// From the state that a line is weighed in to the state of its food's values: cooked / raw,
+/// drained / whole tin. By a ratio series, or by a factor with its reason.
+struct StateYield {
+    FoodState to = FoodState::Cooked;   ///< the state after it
+    std::optional<std::string> series;  ///< a ratio series, after / before
+    bool inverse = false;               ///< divided by it: the series goes the other way
+    std::optional<Decimal> factor;      ///< or weight after / weight before; > 0
+    Decimal within;                     ///< half-width of the factor
+    std::string reason;
+};
+
+/// What one millilitre weighs, as the cook states it: of a named group of foods, or measured.
+struct StatedDensity {
+    Decimal gramsPerMl;  ///< > 0
+    Decimal within;      ///< half-width of a rectangle
+    std::string reason;  ///< "vegetable oils: median of 12 rows"
+};
+
 /// One ingredient line: "lines". Its grams are found by the best of the ways that it opens.
 struct LineEntry {
     std::string id;
-    std::string amount;                     ///< as typed: "1 1/2", "2-3"
+    bool toTaste = false;                   ///< no amount is written: counted by Counting::toTaste
+    bool optional = false;                  ///< counted by Counting::optional
+    std::string amount;                     ///< as typed: "1 1/2", "2-3"; empty for to taste
     std::optional<std::string> unit;        ///< symbol of a unit
     std::optional<std::string> piece;       ///< or a piece word
+    std::optional<Fill> fill;               ///< of spoons and cups
+    std::optional<MeasuredAmount> each;     ///< one piece as its pack says: "400 g" of a tin
+    std::optional<MeasuredAmount> equals;   ///< the whole line said once more: "1 cup (120 g)"
     std::string food;                       ///< id
     std::string preparation;                ///< "sliced"; may pick one of the table's measures
     std::string size;                       ///< which of the table's measures: "sliced", "large"
     bool asPurchased = false;               ///< a weight as written is as purchased
+    std::optional<FoodState> state;         ///< what is weighed; default: that of the food's row
     std::vector<std::string> weighed;       ///< readings; their nets add up
     std::optional<std::string> weighedFor;  ///< the amount they were weighed for
     std::optional<SeriesBinding> series;  ///< grams a piece or a measure, by the cook's own series
     std::optional<std::string> trim;      ///< ratio series edible / bought
+    std::optional<StateYield> yield;      ///< to the state of the food's values
+    std::optional<StatedDensity> density;
     std::optional<AssumedGrams> assumed;
     std::optional<Way> way;  ///< the cook's choice; default the best open one
 };
@@ -186,6 +222,30 @@ struct Assumptions {
     friend bool operator==(const Assumptions&, const Assumptions&) = default;
 };
 
+/// How the salt of "salt to taste" counts.
+enum class ToTasteRule {
+    LeftOut,       ///< not at all; the figures say so
+    PinchAPortion  ///< a pinch for each portion
+};
+/// How optional lines count.
+enum class OptionalRule { Counted, LeftOut, Between };
+/// How a range counts: "2-3 cloves", "serves 4-6".
+enum class RangeRule {
+    Middle,  ///< with the range as its uncertainty
+    Least,
+    Most
+};
+
+/// "counting": what is counted where the recipe leaves it open; visible on the sheet.
+struct Counting {
+    ToTasteRule toTaste = ToTasteRule::LeftOut;
+    OptionalRule optional = OptionalRule::Counted;
+    RangeRule ranges = RangeRule::Middle;  ///< of amounts
+    RangeRule makes = RangeRule::Middle;   ///< of the number of pieces
+
+    friend bool operator==(const Counting&, const Counting&) = default;
+};
+
 /// The whole document.
 struct RecipeDocument {
     std::string title, note;
@@ -206,6 +266,7 @@ struct RecipeDocument {
     std::optional<CookedEntry> cooked;
     std::vector<TargetEntry> targets;
     Assumptions assumptions;
+    Counting counting;
 };
 
 }  // namespace nettare

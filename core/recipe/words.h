@@ -38,6 +38,39 @@ inline constexpr std::array<Word<Way>, 6> kWayWords{{
     {"assumed", Way::Assumed},
 }};
 
+inline constexpr std::array<Word<FoodState>, 5> kFoodStateWords{{
+    {"raw", FoodState::Raw},
+    {"cooked", FoodState::Cooked},
+    {"dry", FoodState::Dry},
+    {"drained", FoodState::Drained},
+    {"with bone", FoodState::WithBone},
+}};
+
+inline constexpr std::array<Word<Fill>, 5> kFillWords{{
+    {"heaping", Fill::Heaping},
+    {"rounded", Fill::Rounded},
+    {"generous", Fill::Generous},
+    {"level", Fill::Level},
+    {"scant", Fill::Scant},
+}};
+
+inline constexpr std::array<Word<ToTasteRule>, 2> kToTasteWords{{
+    {"left out", ToTasteRule::LeftOut},
+    {"a pinch a portion", ToTasteRule::PinchAPortion},
+}};
+
+inline constexpr std::array<Word<OptionalRule>, 3> kOptionalWords{{
+    {"counted", OptionalRule::Counted},
+    {"left out", OptionalRule::LeftOut},
+    {"between", OptionalRule::Between},
+}};
+
+inline constexpr std::array<Word<RangeRule>, 3> kRangeWords{{
+    {"middle", RangeRule::Middle},
+    {"least", RangeRule::Least},
+    {"most", RangeRule::Most},
+}};
+
 inline constexpr std::array<Word<Basis>, 4> kBasisWords{{
     {"piece", Basis::Piece},
     {"portion", Basis::Portion},

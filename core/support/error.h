@@ -48,8 +48,9 @@ enum class ErrorCode {
     RangeReversed,
     RangeNotAllowed,  ///< "2-3" where one number is meant
     UnknownUnit,
-    UnitNotOfKind,  ///< a volume unit on a scale
-    NegativeMass,   ///< a decimal below zero where none can be
+    UnitNotOfKind,    ///< a volume unit on a scale
+    UnitNotInSystem,  ///< a pint, where the recipe's measures have none
+    NegativeMass,     ///< a decimal below zero where none can be
     NotPositive,
     OutOfRange,
     // references inside a document
@@ -70,7 +71,10 @@ enum class ErrorCode {
     WayNotOpen,      ///< the way that the line asks for
     PiecesNotAmong,  ///< fewer pieces than the series that is among them
     // residues and cooked weight
-    ResidueTooLarge,  ///< more left over than went in
+    ResidueTooLarge,    ///< more left over than went in
+    ShareNotOfMixture,  ///< a share above one, or of a line that is not in the mixture
+    DripTooLarge,       ///< more of "component" ran off than the lines hold
+    NothingCounted,     ///< every line is left out by the recipe's own rules
     LineWeighsNothing,
     NotEatenTooLarge,     ///< bones and sticks as heavy as the dish
     CookedWeightMissing,  ///< a portion in grams of a dish that was not weighed

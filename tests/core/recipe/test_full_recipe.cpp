@@ -133,7 +133,7 @@ TEST_CASE("added sugars, kinds of food and kept recipes are read", "[recipe]") {
 
 TEST_CASE("a line keeps its amount as typed and all its ways to grams", "[recipe]") {
     const RecipeDocument recipe = fullDocument();
-    REQUIRE(recipe.lines.size() == 3);
+    REQUIRE(recipe.lines.size() == 4);
     const LineEntry& apple = recipe.lines[0];
     CHECK(apple.id == "apple");
     CHECK(apple.amount == "2-3");
@@ -167,6 +167,48 @@ TEST_CASE("a line keeps its amount as typed and all its ways to grams", "[recipe
     CHECK_FALSE(compote.trim);
     CHECK_FALSE(compote.assumed);
     CHECK_FALSE(compote.way);
+}
+
+TEST_CASE("a line says how it is filled, packed, and in which state it is weighed", "[recipe]") {
+    const RecipeDocument recipe = fullDocument();
+    const LineEntry& apple = recipe.lines[0];
+    CHECK(apple.each->amount == "180");
+    CHECK(apple.each->unit == "g");
+    CHECK(apple.equals->amount == "0.5");
+    CHECK(apple.equals->unit == "kg");
+    CHECK(apple.state == FoodState::WithBone);
+    CHECK(apple.yield->to == FoodState::Raw);
+    CHECK(apple.yield->series == "peeling");
+    CHECK(apple.yield->inverse);
+    CHECK_FALSE(apple.fill);
+    CHECK_FALSE(apple.density);
+
+    const LineEntry& quark = recipe.lines[1];
+    CHECK(quark.fill == Fill::Heaping);
+    CHECK(quark.density->gramsPerMl.text() == "1.05");
+    CHECK(quark.density->within.text() == "0.02");
+    CHECK(quark.density->reason == "weighed in a cylinder");
+    CHECK(quark.yield->to == FoodState::Drained);
+    CHECK(quark.yield->factor->text() == "0.8");
+    CHECK(quark.yield->reason == "by eye");
+    CHECK_FALSE(quark.yield->series);
+    CHECK_FALSE(quark.state);
+}
+
+TEST_CASE("a line to taste has no amount, and the document says how it counts", "[recipe]") {
+    const RecipeDocument recipe = fullDocument();
+    const LineEntry& more = recipe.lines[3];
+    CHECK(more.toTaste);
+    CHECK(more.amount.empty());
+    CHECK_FALSE(more.unit);
+    CHECK_FALSE(more.piece);
+    CHECK(more.weighed == Ids{"apple-eaten"});
+    CHECK(more.assumed->grams.text() == "5");
+    CHECK(recipe.lines[2].optional);
+    CHECK_FALSE(more.optional);
+    CHECK(recipe.counting == Counting{ToTasteRule::PinchAPortion, OptionalRule::Between,
+                                      RangeRule::Least, RangeRule::Most});
+    CHECK(readRecipe(smallRecipe())->counting == Counting{});
 }
 
 TEST_CASE("residues, cooked weight and targets are read by what they are", "[recipe]") {

@@ -24,7 +24,7 @@ Dossier fullDossier() {
 TEST_CASE("what a line, a residue and the cooked weight name is found", "[recipe]") {
     const Dossier dossier = fullDossier();
     const Recipe& recipe = dossier.main();
-    REQUIRE(recipe.lines.size() == 3);
+    REQUIRE(recipe.lines.size() == 4);
     CHECK(recipe.lines[0].weighed == Indices{0});
     CHECK(recipe.lines[0].series->series == 0);
     CHECK(recipe.lines[0].series->use == SeriesUse::Among);
@@ -43,6 +43,37 @@ TEST_CASE("what a line, a residue and the cooked weight name is found", "[recipe
     CHECK(recipe.residues[3].pointer == "/residues/3");
     CHECK(recipe.cooked == Indices{2});
     CHECK(recipe.notEaten == Indices{3});
+}
+
+TEST_CASE("packs, yields and lines to taste are resolved", "[recipe]") {
+    const Dossier dossier = fullDossier();
+    const Recipe& recipe = dossier.main();
+    CHECK(recipe.lines[0].each->amount.low() == Fraction{180});
+    CHECK(recipe.lines[0].each->unit->symbol == "g");
+    CHECK(recipe.lines[0].equals->unit->symbol == "kg");
+    CHECK(recipe.lines[0].yield->series == std::size_t{2});
+    CHECK(recipe.lines[0].yield->inverse);
+    CHECK(recipe.lines[1].yield->factor == 0.8);
+    CHECK(recipe.lines[1].yield->within == 0.05);
+    CHECK(recipe.lines[2].optional);
+    CHECK(recipe.lines[3].toTaste);
+    CHECK(recipe.lines[3].unit == nullptr);
+    CHECK(recipe.lines[3].piece.empty());
+    CHECK(recipe.counting.optional == OptionalRule::Between);
+}
+
+TEST_CASE("a yield needs a ratio, and a pack an amount", "[recipe]") {
+    const auto refused = [](const std::string& place, const Json& value) {
+        const auto dossier = fullPantry().dossierOf(with(fullRecipe(), place, value));
+        REQUIRE_FALSE(dossier);
+        CHECK(dossier.error().pointer == place);
+        return dossier.error().code;
+    };
+    CHECK(refused("/lines/0/yield/series", Json{"apples"}) == ErrorCode::SeriesKindDiffers);
+    CHECK(refused("/lines/0/yield/series", Json{"none"}) == ErrorCode::UnknownReference);
+    CHECK(refused("/lines/0/each/amount", Json{"a few"}) == ErrorCode::NotAnAmount);
+    CHECK(refused("/lines/2/fill", Json{"scant"}) == ErrorCode::NotForKeptRecipe);
+    CHECK(refused("/lines/2/state", Json{"raw"}) == ErrorCode::NotForKeptRecipe);
 }
 
 TEST_CASE("yield, amounts, units and assumptions are exact", "[recipe]") {

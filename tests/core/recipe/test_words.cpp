@@ -59,7 +59,13 @@ TEST_CASE("the words of a document are those of the published form", "[recipe]")
     CHECK(joined(enumAt("piece_series/properties/kind"), enumAt("ratio_series/properties/kind")) ==
           wordsOf(kSeriesWords));
     CHECK(enumAt("series_binding/properties/use") == wordsOf(kUseWords));
-    CHECK(enumAt("line/properties/way") == wordsOf(kWayWords));
+    CHECK(enumAt("measured_line/properties/way") == wordsOf(kWayWords));
+    CHECK(enumAt("measured_line/properties/fill") == wordsOf(kFillWords));
+    CHECK(enumAt("food_state") == wordsOf(kFoodStateWords));
+    CHECK(enumAt("counting/properties/to_taste") == wordsOf(kToTasteWords));
+    CHECK(enumAt("counting/properties/optional") == wordsOf(kOptionalWords));
+    CHECK(enumAt("counting/properties/ranges") == wordsOf(kRangeWords));
+    CHECK(enumAt("counting/properties/makes") == wordsOf(kRangeWords));
     CHECK(enumAt("target/properties/per") == wordsOf(kBasisWords));
     CHECK(enumAt("label/properties/rules") == wordsOf(kRulesWords));
 
@@ -91,8 +97,9 @@ TEST_CASE("units and components of the form are those that the program knows", "
 }
 
 TEST_CASE("the form has no list of words beside these", "[recipe]") {
-    // state, kind twice, use, way, per, rules, measures, added sugars twice, unit, component
-    CHECK(enumsIn(publishedForm()) == 12);
+    // state, kind twice, use, way, per, rules, measures, added sugars twice, unit, component, fill,
+    // state of a food, counting four times
+    CHECK(enumsIn(publishedForm()) == 18);
 }
 
 TEST_CASE("the limits of the form are those of the reader", "[recipe]") {
