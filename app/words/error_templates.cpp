@@ -238,6 +238,8 @@ std::string_view ofTheAmount(ErrorCode code) {
             return "the unit “{found}” is not known; use one of: {known}.";
         case UnitNotOfKind:
             return "“{found}” is no unit of mass; use g, kg, mg, oz or lb.";
+        case UnitAsked:
+            return "“{found}” may mean {known}; write which.";
         case UnitNotInSystem:
             return "the recipe's measures have no “{found}”; write us {found} or imp {found}, or "
                    "another unit.";

@@ -57,7 +57,7 @@ private:
     void bindYield(Scope& scope, const LineEntry& entry, Line& line);
     std::size_t ratioSeries(Scope& scope, const std::string& id, const std::string& place);
     std::optional<UnitAmount> quantity(Scope& scope, const std::optional<MeasuredAmount>& measured,
-                                     const std::string& pointer);
+                                       const std::string& pointer);
     const Unit* unit(Scope& scope, const std::string& symbol, const std::string& pointer);
     void addResidues(Scope& scope, Recipe& recipe);
     void addYield(Scope& scope, Recipe& recipe);

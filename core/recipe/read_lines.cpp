@@ -133,6 +133,7 @@ LineEntry readLine(ObjectReader& reader) {
     else
         readAmountOf(reader, line);
     line.food = reader.id("food");
+    line.written = reader.optionalText("written", kProseLength).value_or("");
     line.optional = reader.optionalFlag("optional");
     line.preparation = reader.optionalText("preparation", kNameLength).value_or("");
     if (reader.has("state")) line.state = reader.oneOf("state", kFoodStateWords);

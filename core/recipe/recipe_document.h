@@ -153,6 +153,7 @@ struct StatedDensity {
 /// One ingredient line: "lines". Its grams are found by the best of the ways that it opens.
 struct LineEntry {
     std::string id;
+    std::string written;                    ///< as the cook wrote it; empty where not kept
     bool toTaste = false;                   ///< no amount is written: counted by Counting::toTaste
     bool optional = false;                  ///< counted by Counting::optional
     std::string amount;                     ///< as typed: "1 1/2", "2-3"; empty for to taste

@@ -49,6 +49,7 @@ enum class ErrorCode {
     RangeNotAllowed,  ///< "2-3" where one number is meant
     UnknownUnit,
     UnitNotOfKind,    ///< a volume unit on a scale
+    UnitAsked,        ///< "oz": a weight or a volume, "known" lists both
     UnitNotInSystem,  ///< a pint, where the recipe's measures have none
     NegativeMass,     ///< a decimal below zero where none can be
     NotPositive,

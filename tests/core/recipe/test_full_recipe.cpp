@@ -199,6 +199,8 @@ TEST_CASE("a line to taste has no amount, and the document says how it counts", 
     const RecipeDocument recipe = fullDocument();
     const LineEntry& more = recipe.lines[3];
     CHECK(more.toTaste);
+    CHECK(more.written == "apple slices to taste");
+    CHECK(recipe.lines[2].written.empty());
     CHECK(more.amount.empty());
     CHECK_FALSE(more.unit);
     CHECK_FALSE(more.piece);
