@@ -29,9 +29,13 @@ void keepAmount(const std::string& place, std::string_view kept, std::string_vie
     if (kept.empty() && before != after && readAmount(before)) draft.set(place, Json{before});
 }
 
-/// Grams that were weighed or assumed belong to the amount of that time.
+/// Grams that were weighed or assumed belong to the amount of that time; what said the amount once
+/// more says another one now.
 void keepAmountOfGrams(const Json& line, const std::string& amount, EditDraft& draft) {
     const std::string_view id = textAt(line, "id"), before = textAt(line, "amount");
+    if (before != amount)
+        for (const std::string_view said : {"equals", "written"})
+            draft.set(linePlace(id, said), std::nullopt);
     if (line.find("weighed") != nullptr)
         keepAmount(linePlace(id, "weighed_for"), textAt(line, "weighed_for"), before, amount,
                    draft);

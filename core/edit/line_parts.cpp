@@ -10,8 +10,9 @@ namespace nettare {
 namespace {
 
 /// "size" picks one of the food's measures, so it goes with them.
-constexpr std::array<std::string_view, 7> kBindings{"weighed", "weighed_for", "series", "trim",
-                                                    "assumed", "way",         "size"};
+constexpr std::array<std::string_view, 14> kBindings{
+    "weighed", "weighed_for", "series", "trim",  "assumed", "way",   "size",
+    "fill",    "each",        "equals", "yield", "density", "state", "written"};
 
 bool isRow(const Json& food, const TableRow& row) {
     const Json* table = food.find("table");
@@ -40,7 +41,7 @@ std::vector<std::string> unbind(const Json& line, EditDraft& draft) {
     for (const std::string_view key : kBindings) {
         if (line.find(key) == nullptr) continue;
         draft.set(linePlace(textAt(line, "id"), key), std::nullopt);
-        if (key != "weighed_for") unbound.emplace_back(key);
+        if (key != "weighed_for" && key != "written") unbound.emplace_back(key);
     }
     return unbound;
 }
