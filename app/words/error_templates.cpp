@@ -237,7 +237,7 @@ std::string_view ofTheAmount(ErrorCode code) {
         case UnknownUnit:
             return "the unit “{found}” is not known; use one of: {known}.";
         case UnitNotOfKind:
-            return "“{found}” is no unit of mass; use g, kg, mg, oz or lb.";
+            return "“{found}” is no unit of mass that scales show; use g, kg, mg, oz or lb.";
         case UnitAsked:
             return "“{found}” may mean {known}; write which.";
         case UnitNotInSystem:

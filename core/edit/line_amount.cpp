@@ -18,7 +18,7 @@ struct UnitWord {
 };
 
 /// Units written out.
-constexpr std::array<UnitWord, 17> kUnitWords{{
+constexpr std::array<UnitWord, 25> kUnitWords{{
     {"gram", "g"},
     {"gramme", "g"},
     {"kilogram", "kg"},
@@ -30,12 +30,20 @@ constexpr std::array<UnitWord, 17> kUnitWords{{
     {"milliliter", "ml"},
     {"litre", "l"},
     {"liter", "l"},
+    {"centilitre", "cl"},
+    {"centiliter", "cl"},
+    {"decilitre", "dl"},
+    {"deciliter", "dl"},
+    {"fluid ounce", "fl oz"},
+    {"fl. oz.", "fl oz"},
+    {"gallon", "gal"},
+    {"dessert spoon", "dessertspoon"},
+    {"imperial pint", "imp pint"},
+    {"imperial quart", "imp quart"},
+    {"imperial gallon", "imp gal"},
     {"teaspoon", "tsp"},
     {"tablespoon", "tbsp"},
     {"cup", "cup"},
-    {"tbsp", "tbsp"},
-    {"tsp", "tsp"},
-    {"lb", "lb"},
 }};
 
 /// True for bytes that amounts consist of beside ASCII: fractions, dashes, the fraction slash and
@@ -61,11 +69,17 @@ std::size_t wordsStart(std::string_view text) {
     return text.size();
 }
 
+/// "stick" is a piece word here: a line of cinnamon has sticks too.
+bool isSymbol(std::string_view word) {
+    return word != "stick" && std::ranges::find(kUnitSymbols, word) != kUnitSymbols.end();
+}
+
 std::optional<std::string> unitOf(std::string_view word) {
-    if (std::ranges::find(kUnitSymbols, word) != kUnitSymbols.end()) return std::string{word};
+    if (isSymbol(word)) return std::string{word};
     const std::string lower = lowerAscii(word);
-    if (std::ranges::find(kUnitSymbols, lower) != kUnitSymbols.end()) return lower;
-    const std::string one = singularOf(lower);
+    if (isSymbol(lower)) return lower;
+    std::string one = singularOf(lower);
+    if (isSymbol(one)) return one;
     for (const UnitWord& known : kUnitWords)
         if (known.word == one) return std::string{known.symbol};
     return std::nullopt;

@@ -75,8 +75,7 @@ void readShown(ObjectReader& reader, LedgerEntry& entry) {
     entry.indication = reader.id("indication");
     entry.shown = reader.decimal("shown", Sign::Any);
     entry.unit = readUnitSymbol(reader, "unit");
-    if (!reader.failure() &&
-        findUnit(entry.unit, MeasureSystem::UsCustomary)->kind != UnitKind::Mass)
+    if (!reader.failure() && !isShownByScales(*findUnit(entry.unit, MeasureSystem::UsCustomary)))
         reader.failure() = Error{ErrorCode::UnitNotOfKind}
                                .with("found", entry.unit)
                                .at(reader.pointer() + "/unit");

@@ -101,18 +101,11 @@ std::vector<std::size_t> measuresWhere(const Food& food, auto fits) {
     return found;
 }
 
-/// Spoons and cups of the reference table are US customary; another system's cup is another cup.
-bool isTableUnit(const Unit& unit) {
-    return unit.kind == UnitKind::Volume &&
-           unit.factor == findUnit(unit.symbol, MeasureSystem::UsCustomary)->factor;
-}
-
 /// The table's measures of the line's own unit or piece word.
 std::vector<std::size_t> tableMeasures(const LineContext& context) {
     const Unit* unit = context.line.unit;
-    if (unit != nullptr && !isTableUnit(*unit)) return {};
     return fitting(context, measuresWhere(context.food, [&](const auto& measure) {
-                       return unit != nullptr ? measure.unit == unit->symbol
+                       return unit != nullptr ? isMeasuredIn(measure.unit, *unit)
                                               : samePiece(measure.unit, context.line.piece);
                    }));
 }
@@ -123,6 +116,7 @@ std::optional<OpenWay> labelWay(const LineContext& context) {
     if (!context.food.label) return std::nullopt;
     const LabelFacts& label = *context.food.label;
     const Unit* own = findUnit(label.householdUnit, MeasureSystem::UsLabel);
+    if (own != nullptr && own->isVague()) own = nullptr;
     const Unit* asked = context.line.unit;
     // A customary spoon or cup is the label's nominal one; a metric cup is larger.
     if (asked != nullptr && asked->system == MeasureSystem::UsCustomary)

@@ -39,7 +39,7 @@ void DossierBuilder::addScales(Scope& scope) {
         const std::string pointer = pointerTo("/scales", i);
         name(scope.names.scales, entry.id, dossier_.scales.size(), pointer);
         const Unit* unit = findUnit(entry.unit, document.measures);
-        if (unit == nullptr || unit->kind != UnitKind::Mass)
+        if (unit == nullptr || !isShownByScales(*unit))
             note(Error{ErrorCode::UnitNotOfKind}.with("found", entry.unit).at(pointer + "/unit"));
         dossier_.scales.push_back({entry.id, entry.name, unit, entry.readability,
                                    entry.calibration ? entry.calibration->value() : 0});

@@ -85,16 +85,21 @@ inline constexpr std::array<Word<AddedSugarKind>, 4> kAddedSugarWords{{
     {"between", AddedSugarKind::BetweenNoneAndAll},
 }};
 
-inline constexpr std::array<Word<MeasureSystem>, 3> kSystemWords{{
+inline constexpr std::array<Word<MeasureSystem>, 5> kSystemWords{{
     {"us", MeasureSystem::UsCustomary},
     {"label", MeasureSystem::UsLabel},
     {"metric", MeasureSystem::Metric},
+    {"imperial", MeasureSystem::Imperial},
+    {"australian", MeasureSystem::Australian},
 }};
 
 inline constexpr std::array<Word<LabelRules>, 1> kRulesWords{{{"us", LabelRules::Us}}};
 
 /// Unit symbols that a document may use.
-inline constexpr std::array<std::string_view, 12> kUnitSymbols{
-    "g", "kg", "mg", "oz", "lb", "ml", "mL", "l", "L", "tsp", "tbsp", "cup"};
+inline constexpr std::array<std::string_view, 31> kUnitSymbols{
+    "g",       "kg",       "mg",     "oz",        "lb",       "ml",           "mL",     "cl",
+    "dl",      "l",        "L",      "tsp",       "tbsp",     "dessertspoon", "cup",    "fl oz",
+    "pint",    "quart",    "gal",    "stick",     "pinch",    "dash",         "drop",   "us fl oz",
+    "us pint", "us quart", "us gal", "imp fl oz", "imp pint", "imp quart",    "imp gal"};
 
 }  // namespace nettare

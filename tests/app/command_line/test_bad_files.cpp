@@ -54,7 +54,9 @@ TEST_CASE("a kept recipe that is missing or bad is named, with who uses it", "[b
     kitchen.write("broken.json", edited(skewers(), {{"/lines/2/unit", R"("cupp")"}}));
     checkRun({"figures", "a.json"},
              "broken.json, /lines/2/unit (used by a.json, /foods/1/recipe): the unit “cupp” is not "
-             "known; use one of: g, kg, mg, oz, lb, ml, mL, l, L, tsp, tbsp, cup.");
+             "known; use one of: g, kg, mg, oz, lb, ml, mL, cl, dl, l, L, tsp, tbsp, "
+             "dessertspoon, cup, fl oz, pint, quart, gal, stick, pinch, dash, drop, us fl oz, us "
+             "pint, us quart, us gal, imp fl oz, imp pint, imp quart, imp gal.");
     kitchen.write("broken.json",
                   edited(skewers(), {{"/foods/2/label/declares/0/printed", R"("52")"}}));
     checkRun({"figures", "a.json"},

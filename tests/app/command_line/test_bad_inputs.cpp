@@ -21,8 +21,9 @@ void checkAll(const std::string& document, const std::vector<BadInput>& cases) {
 
 const std::vector<BadInput> kBadShapes{
     {{{"/lines/2/unit", R"("cupp")"}},
-     ", /lines/2/unit: the unit “cupp” is not known; use one of: g, kg, mg, oz, lb, ml, mL, l, L, "
-     "tsp, tbsp, cup."},
+     ", /lines/2/unit: the unit “cupp” is not known; use one of: g, kg, mg, oz, lb, ml, mL, cl, "
+     "dl, l, L, tsp, tbsp, dessertspoon, cup, fl oz, pint, quart, gal, stick, pinch, dash, drop, "
+     "us fl oz, us pint, us quart, us gal, imp fl oz, imp pint, imp quart, imp gal."},
     {{{"/lines/2/amount", "3"}},
      ", /lines/2/amount: text in quotes is expected here, not a number; change it."},
     {{{"/note", "null"}}, ", /note: text in quotes is expected here, not null; change it."},
@@ -103,6 +104,9 @@ const std::vector<BadInput> kBadShapes{
 };
 
 const std::vector<BadInput> kBadAmounts{
+    {{{"/measures", R"("metric")"}, {"/lines/2/unit", R"("pint")"}},
+     ", /lines/2/unit: the recipe's measures have no “pint”; write us pint or imp pint, or another "
+     "unit."},
     {{{"/lines/2/amount", R"("1,500")"}},
      ", /lines/2/amount: “1,500” can mean 1.500 or 1500; write 1500 or leave the zeros out."},
     {{{"/lines/2/amount", R"("three")"}},
@@ -144,7 +148,9 @@ const std::vector<BadInput> kBadAmounts{
     {{{"/lines/4/assumed/grams", R"("-5")"}},
      ", /lines/4/assumed/grams: “-5” is less than zero; write it without the minus."},
     {{{"/scales/0/unit", R"("ml")"}},
-     ", /scales/0/unit: “ml” is no unit of mass; use g, kg, mg, oz or lb."},
+     ", /scales/0/unit: “ml” is no unit of mass that scales show; use g, kg, mg, oz or lb."},
+    {{{"/scales/0/unit", R"("stick")"}},
+     ", /scales/0/unit: “stick” is no unit of mass that scales show; use g, kg, mg, oz or lb."},
     {{{"/foods/2/label/serving_grams", R"("0")"}},
      ", /foods/2/label/serving_grams: “0” is not more than zero; correct it."},
     {{{"/foods/2/label/serving/amount", R"("0")"}},

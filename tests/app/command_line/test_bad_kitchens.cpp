@@ -144,7 +144,9 @@ TEST_CASE("documents are added all together or not at all", "[badkitchen]") {
     home.write("wrong.json", edited(patties(), {{"/lines/2/unit", R"("cupp")"}}));
     const std::string wrong =
         "wrong.json, /lines/2/unit: the unit “cupp” is not known; use one of: g, kg, mg, oz, lb, "
-        "ml, mL, l, L, tsp, tbsp, cup.";
+        "ml, mL, cl, dl, l, L, tsp, tbsp, dessertspoon, cup, fl oz, pint, quart, gal, stick, "
+        "pinch, dash, drop, us fl oz, us pint, us quart, us gal, imp fl oz, imp pint, imp quart, "
+        "imp gal.";
     checkRun(atHome({"add", "patties.json", "wrong.json"}), wrong);
     checkRun({"--kitchen", "new.nettare", "add", "patties.json", "wrong.json"}, wrong);
     CHECK_FALSE(std::filesystem::exists("new.nettare"));

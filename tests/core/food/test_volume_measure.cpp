@@ -34,8 +34,27 @@ TEST_CASE("metric volumes are what they say", "[food]") {
 }
 
 TEST_CASE("words that count pieces or weigh have no volume", "[food]") {
-    for (const char* word : {"clove", "bulb", "large egg", "cup, sliced", "Cup", "g", "lb", ""}) {
+    for (const char* word : {"clove", "bulb", "large egg", "cup, sliced", "Cup", "g", "lb", "egg",
+                             "dash", "stick", ""}) {
         INFO(word);
         CHECK_FALSE(volumeOfMeasure(word));
     }
+}
+
+TEST_CASE("a table's word is a line's unit where both hold the same", "[food]") {
+    using enum MeasureSystem;
+    const auto is = [](const char* word, const char* symbol, MeasureSystem system) {
+        return isMeasuredIn(word, *findUnit(symbol, system));
+    };
+    CHECK(is("fl_oz", "fl oz", UsCustomary));
+    CHECK(is("fl_oz", "us fl oz", Metric));
+    CHECK_FALSE(is("fl_oz", "fl oz", UsLabel));
+    CHECK_FALSE(is("fl_oz", "fl oz", Imperial));
+    CHECK(is("pint", "us pint", Imperial));
+    CHECK_FALSE(is("pint", "pint", Imperial));
+    CHECK(is("cup", "cup", UsCustomary));
+    CHECK_FALSE(is("cup", "cup", Metric));
+    CHECK_FALSE(is("cup", "tbsp", UsCustomary));
+    CHECK(is("dash", "dash", Metric));
+    CHECK_FALSE(is("stick", "stick", UsCustomary));
 }

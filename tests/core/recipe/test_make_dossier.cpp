@@ -186,6 +186,19 @@ TEST_CASE("a yield and a portion are one number, not a range", "[recipe]") {
     CHECK(errorAfter("/makes/pieces", R"("10-12")").value("found") == "10-12");
 }
 
+TEST_CASE("a pint of a metric kitchen is asked, since two are in use", "[recipe]") {
+    const Json metric = with(smallRecipe(), "/measures", Json{"metric"});
+    for (const std::string symbol : {"fl oz", "pint", "quart", "gal"}) {
+        CAPTURE(symbol);
+        const auto dossier = Pantry{}.dossierOf(with(metric, "/lines/0/unit", Json{symbol}));
+        REQUIRE_FALSE(dossier);
+        CHECK(dossier.error().code == ErrorCode::UnitNotInSystem);
+        CHECK(dossier.error().pointer == "/lines/0/unit");
+        CHECK(dossier.error().value("found") == symbol);
+        CHECK(Pantry{}.dossierOf(with(metric, "/lines/0/unit", Json{"imp " + symbol})));
+    }
+}
+
 TEST_CASE("a series gives grams for its own piece word or unit only", "[recipe]") {
     const ErrorCode code = ErrorCode::SeriesKindDiffers;
     checkUnresolved({{"/lines/0/piece", R"("pear")", code, "/lines/0/series/id"},

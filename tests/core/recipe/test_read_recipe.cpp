@@ -66,7 +66,7 @@ TEST_CASE("what makes no yield, portion or target is refused at its member", "[r
     checkChanges(
         {{"/title", R"("")", ErrorCode::EmptyText, "/title"},
          {"/note", "null", ErrorCode::WrongKind, "/note"},
-         {"/measures", R"("imperial")", ErrorCode::NotOneOf, "/measures"},
+         {"/measures", R"("imp")", ErrorCode::NotOneOf, "/measures"},
          {"/makes/dozen", "1", ErrorCode::UnknownKey, "/makes/dozen"},
          {"/makes/pieces", "12", ErrorCode::WrongKind, "/makes/pieces"},
          {"/portion", "{}", ErrorCode::OneOfNeeded, "/portion"},
@@ -138,7 +138,7 @@ TEST_CASE("what a food declares or states is refused at its place", "[recipe]") 
 TEST_CASE("a line or a residue of the wrong form is refused", "[recipe]") {
     checkChanges(
         {{"/lines/0/unit", R"("g")", ErrorCode::OneOfNeeded, "/lines/0"},
-         {"/lines/1/unit", R"("pinch")", ErrorCode::UnknownUnit, "/lines/1/unit"},
+         {"/lines/1/unit", R"("egg")", ErrorCode::UnknownUnit, "/lines/1/unit"},
          {"/lines/0/weighed", "[]", ErrorCode::TooFewItems, "/lines/0/weighed"},
          {"/lines/0/way", R"("guess")", ErrorCode::NotOneOf, "/lines/0/way"},
          {"/lines/0/series/use", R"("all")", ErrorCode::NotOneOf, "/lines/0/series/use"},

@@ -92,8 +92,20 @@ TEST_CASE("units and components of the form are those that the program knows", "
     for (const ComponentFacts& facts : allComponents()) tagnames.emplace_back(facts.tagname);
     CHECK(enumAt("component") == tagnames);
     for (const std::string_view symbol : kUnitSymbols)
-        for (const Word<MeasureSystem>& system : kSystemWords)
-            CHECK(findUnit(symbol, system.meaning) != nullptr);
+        CHECK(findUnit(symbol, MeasureSystem::UsCustomary) != nullptr);
+    for (const Unit& unit : allUnits())
+        CHECK(std::ranges::find(kUnitSymbols, unit.symbol) != kUnitSymbols.end());
+}
+
+TEST_CASE("only pints and the like need a country in a metric kitchen", "[recipe]") {
+    for (const std::string_view symbol : kUnitSymbols)
+        for (const Word<MeasureSystem>& system : kSystemWords) {
+            CAPTURE(symbol, system.word);
+            const bool asked =
+                symbol == "fl oz" || symbol == "pint" || symbol == "quart" || symbol == "gal";
+            const bool known = findUnit(symbol, system.meaning) != nullptr;
+            CHECK(known != (asked && system.meaning == MeasureSystem::Metric));
+        }
 }
 
 TEST_CASE("the form has no list of words beside these", "[recipe]") {
