@@ -1,0 +1,220 @@
+#include "core/wording/read_number.h"
+
+#include <algorithm>
+
+#include "core/quantity/amount.h"
+#include "core/support/text.h"
+#include "core/wording/number_words.h"
+#include "core/wording/signs.h"
+
+namespace nettare {
+
+namespace {
+
+NumberRead exact(std::size_t end, Fraction value) {
+    return {end, value, value, {}};
+}
+
+/// "1,500.5" without its grouping; the last mark is the decimal one where the marks differ.
+std::string withoutGroups(std::string_view figures) {
+    std::string text = replaced(figures, "\u2044", "/");
+    const std::size_t last = text.find_last_of(".,");
+    const std::size_t first = text.find_first_of(".,");
+    if (first == last) return text;
+    const bool oneMark = text[first] == text[last];
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if ((text[i] != '.' && text[i] != ',') || (i == last && !oneMark)) plain += text[i];
+    return plain;
+}
+
+std::optional<NumberRead> figuresToken(const LineScan& scan, std::size_t i) {
+    if (!scan.isKind(i, TokenKind::Number)) return std::nullopt;
+    const std::string text = withoutGroups(scan.written(i));
+    const auto decimal = readAmount(text, GroupMark::Unknown);
+    if (decimal) return exact(i + 1, decimal->low());
+    if (decimal.error().code != ErrorCode::AmountAmbiguous) return std::nullopt;
+    const bool comma = text.find(',') != std::string::npos;
+    const auto one = readAmount(text, comma ? GroupMark::Point : GroupMark::Comma);
+    const auto other = readAmount(text, comma ? GroupMark::Comma : GroupMark::Point);
+    if (!one || !other) return std::nullopt;
+    NumberRead read = exact(i + 1, one->low());
+    read.grouped = {other->low(), other->low()};
+    return read;
+}
+
+/// The fraction that may follow a whole number: "1 1/2", "1½", "1-1/2", "1 and 1/2".
+std::optional<NumberRead> partAfter(const LineScan& scan, std::size_t i) {
+    const bool hyphen = scan.isKind(i, TokenKind::Dash) && scan.isGlued(i) && scan.isGlued(i + 1);
+    const std::size_t at = hyphen || scan.is(i, "and") || scan.is(i, "&") ? i + 1 : i;
+    const std::string_view written = scan.written(at);
+    if (!scan.isKind(at, TokenKind::Number)) return std::nullopt;
+    const bool sign = vulgarLength(written) != 0;
+    if (!sign && written.find_first_of("/\u2044") == std::string_view::npos) return std::nullopt;
+    const auto part = figuresToken(scan, at);
+    return part && part->low < Fraction{1} ? part : std::nullopt;
+}
+
+/// "half", "a quarter": the token behind it with "and" before it: "one and a half".
+std::optional<NumberRead> wordPartAfter(const LineScan& scan, std::size_t i) {
+    if (!scan.is(i, "and")) return std::nullopt;
+    const std::size_t at = scan.is(i + 1, "a") || scan.is(i + 1, "one") ? i + 2 : i + 1;
+    const NumberWord* part = numberWord(scan.word(at));
+    const bool fits = part != nullptr && at > i + 1 &&
+                      (part->kind == NumberWordKind::Half || part->kind == NumberWordKind::Share);
+    if (!fits) return std::nullopt;
+    return exact(at + 1, *Fraction::make(part->numerator, part->denominator));
+}
+
+std::optional<NumberRead> plusPart(const NumberRead& whole, const std::optional<NumberRead>& part) {
+    if (!part || whole.grouped || whole.low.denominator() != 1) return whole;
+    const auto sum = whole.low.plus(part->low);
+    return sum ? exact(part->end, *sum) : whole;
+}
+
+std::optional<NumberRead> timesGroup(const LineScan& scan, const NumberRead& number) {
+    const NumberWord* group = numberWord(scan.word(number.end));
+    if (group == nullptr || group->kind != NumberWordKind::Group || number.grouped) return number;
+    const auto product = number.low.times(Fraction{group->numerator});
+    return product ? exact(number.end + 1, *product) : number;
+}
+
+std::optional<NumberRead> oneFigures(const LineScan& scan, std::size_t i) {
+    const auto whole = figuresToken(scan, i);
+    if (!whole) return std::nullopt;
+    return plusPart(*whole, partAfter(scan, whole->end));
+}
+
+/// Behind a share or group: "of", and the article of "half a", "three quarters of a".
+std::size_t pastArticle(const LineScan& scan, std::size_t i) {
+    const std::size_t at = scan.is(i, "of") ? i + 1 : i;
+    return scan.is(at, "a") || scan.is(at, "an") || scan.is(at, "the") ? at + 1 : at;
+}
+
+/// "half", "half a", "half a dozen"; not "half and half".
+std::optional<NumberRead> halfAt(const LineScan& scan, std::size_t i) {
+    if (scan.is(i + 1, "and") || scan.is(i + 1, "&") || !scan.isKind(i + 1, TokenKind::Word))
+        return std::nullopt;
+    return timesGroup(scan, exact(pastArticle(scan, i + 1), *Fraction::make(1, 2)));
+}
+
+std::optional<NumberRead> vague(std::size_t end, const NumberWord& word) {
+    NumberRead read{end, Fraction{word.numerator}, Fraction{word.high}, {}};
+    read.assumed = true;
+    return read;
+}
+
+/// What may follow "a": "half", "dozen", "couple of", "few", a share; else "a" is one.
+std::optional<NumberRead> afterArticle(const LineScan& scan, std::size_t i) {
+    // "a 1/2 cup" and "a 400 g tin" are for the caller.
+    const NumberWord* next = numberWord(scan.word(i + 1));
+    if (next != nullptr && next->kind == NumberWordKind::Half) return halfAt(scan, i + 1);
+    if (next != nullptr && next->kind == NumberWordKind::Vague) return vague(i + 2, *next);
+    if (next != nullptr && next->kind == NumberWordKind::Group)
+        return exact(scan.is(i + 2, "of") ? i + 3 : i + 2, Fraction{next->numerator});
+    if (next != nullptr && next->kind == NumberWordKind::Share)
+        return exact(pastArticle(scan, i + 2), *Fraction::make(1, next->denominator));
+    if (i + 1 >= scan.size()) return std::nullopt;
+    NumberRead one = exact(i + 1, Fraction{1});
+    one.article = true;
+    return one;
+}
+
+/// "two", "two and a half", "two thirds of a", "two dozen".
+std::optional<NumberRead> afterCount(const LineScan& scan, std::size_t i, const NumberWord& word) {
+    const Fraction value = *Fraction::make(word.numerator, word.denominator);
+    if (word.denominator != 1) return exact(pastArticle(scan, i + 1), value);
+    const NumberWord* next = numberWord(scan.word(i + 1));
+    if (next != nullptr &&
+        (next->kind == NumberWordKind::Share || next->kind == NumberWordKind::Half))
+        return exact(pastArticle(scan, i + 2), *Fraction::make(word.numerator, next->denominator));
+    return plusPart(exact(i + 1, value), wordPartAfter(scan, i + 1));
+}
+
+std::optional<NumberRead> oneNumber(const LineScan& scan, std::size_t i) {
+    if (const auto figures = oneFigures(scan, i)) {
+        auto mixed = plusPart(*figures, wordPartAfter(scan, figures->end));
+        if (scan.is(mixed->end, "of")) mixed->end = pastArticle(scan, mixed->end);
+        return timesGroup(scan, *mixed);
+    }
+    const NumberWord* word = numberWord(scan.word(i));
+    if (word == nullptr) return std::nullopt;
+    switch (word->kind) {
+        case NumberWordKind::Article:
+            return afterArticle(scan, i);
+        case NumberWordKind::Half:
+            return halfAt(scan, i);
+        case NumberWordKind::Count:
+            return timesGroup(scan, *afterCount(scan, i, *word));
+        case NumberWordKind::Vague:
+            return vague(i + 1, *word);
+        case NumberWordKind::Group:
+            return exact(scan.is(i + 1, "of") ? i + 2 : i + 1, Fraction{word->numerator});
+        case NumberWordKind::Share:
+            break;
+    }
+    // "quarter cup" is one, "third" alone is a place in a row.
+    return scan.is(i, "quarter") ? exact(pastArticle(scan, i + 1), *Fraction::make(1, 4))
+                                 : std::optional<NumberRead>{};
+}
+
+/// One range of two numbers; nothing where the second is below the first.
+std::optional<NumberRead> rangeOf(const NumberRead& low, const NumberRead& high) {
+    if (high.low < low.low || low.assumed || high.assumed || high.article) return std::nullopt;
+    NumberRead range{high.end, low.low, high.low, {}};
+    if (low.grouped || high.grouped) {
+        const Fraction from = low.grouped ? low.grouped->first : low.low;
+        const Fraction to = high.grouped ? high.grouped->first : high.low;
+        if (to < from) return std::nullopt;
+        range.grouped = {from, to};
+    }
+    return range;
+}
+
+bool partsRange(const LineScan& scan, std::size_t i) {
+    return scan.isKind(i, TokenKind::Dash) || scan.is(i, "to") || scan.is(i, "or");
+}
+
+using ReadOne = std::optional<NumberRead> (*)(const LineScan&, std::size_t);
+
+std::optional<NumberRead> maybeRange(const LineScan& scan, std::size_t i, ReadOne readOne) {
+    const auto low = readOne(scan, i);
+    if (!low || low->article || !partsRange(scan, low->end)) return low;
+    const auto high = readOne(scan, low->end + 1);
+    const auto range = high ? rangeOf(*low, *high) : std::nullopt;
+    return range ? range : low;
+}
+
+}  // namespace
+
+std::optional<NumberRead> readFigures(const LineScan& scan, std::size_t i) {
+    return maybeRange(scan, i, oneFigures);
+}
+
+std::optional<NumberRead> readNumber(const LineScan& scan, std::size_t i) {
+    if (scan.is(i, "between")) {
+        const auto low = oneNumber(scan, i + 1);
+        const auto high = low && scan.is(low->end, "and") ? oneNumber(scan, low->end + 1) : low;
+        return low && high && high->end > low->end ? rangeOf(*low, *high) : std::nullopt;
+    }
+    auto number = maybeRange(scan, i, oneNumber);
+    if (number && !number->article && scan.areAt(number->end, "or so")) {
+        number->about = true;
+        number->end += 2;
+    }
+    return number;
+}
+
+void setAmount(const LineScan& scan, std::size_t begin, const NumberRead& number,
+               std::optional<Amount>& amount, std::optional<AskedAmount>& asked) {
+    const std::string text = scan.textOf({begin, number.end});
+    const Amount plain{number.low, number.high, text};
+    amount.reset();
+    asked.reset();
+    if (number.grouped)
+        asked = AskedAmount{plain, Amount{number.grouped->first, number.grouped->second, text}};
+    else
+        amount = plain;
+}
+
+}  // namespace nettare
