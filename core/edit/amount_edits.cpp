@@ -44,29 +44,68 @@ void keepAmountOfGrams(const Json& line, const std::string& amount, EditDraft& d
                    draft);
 }
 
+/// What is to be said of the amount, beside unit and piece word: absent where it is not typed.
+void setRest(const LineAmount& read, std::string_view line, EditDraft& draft) {
+    std::optional<Json> each;
+    if (read.each) {
+        each = Json::object();
+        each->set("amount", Json{read.each->amount}).set("unit", Json{read.each->unit});
+    }
+    draft.set(linePlace(line, "each"), std::move(each));
+    draft.set(linePlace(line, "fill"), textOrNothing(read.fill));
+}
+
+/// The line loses its amount and what hangs on it.
+LineEdit withoutAmount(const Json& line, EditDraft& draft) {
+    const std::string_view id = textAt(line, "id");
+    LineEdit result{{}, std::string{id}, {}};
+    if (line.find("to_taste") == nullptr) {
+        result.unbound = unbind(line, draft);
+        for (const std::string_view member : {"amount", "unit", "piece", "as_purchased"})
+            draft.set(linePlace(id, member), std::nullopt);
+        draft.set(linePlace(id, "to_taste"), Json{true});
+    }
+    result.edit = draft.take();
+    return result;
+}
+
+/// A line to taste counts pieces of its food where only a number is typed.
+LineAmount ofToTaste(LineAmount read, std::string_view foodName) {
+    if (!read.unit && !read.piece)
+        read.piece = singularOf(trimmed(foodName.substr(0, foodName.find(','))));
+    return read;
+}
+
 }  // namespace
 
 Result<LineEdit> setLineAmount(const Json& document, std::string_view line,
                                std::string_view typed) {
     const auto found = entryNamed(document, "lines", line);
     if (!found) return fail(found.error());
-    const LineAmount read = readLineAmount(typed, textAt(**found, "piece"));
+    const std::string_view name = nameOfLine(document, **found);
+    EditDraft draft{document, EditKind::Amount, name};
+    if (lowerAscii(trimmed(typed)) == kToTasteText) return withoutAmount(**found, draft);
+    LineAmount read = readLineAmount(typed, textAt(**found, "piece"));
+    if ((*found)->find("to_taste") != nullptr) {
+        read = ofToTaste(std::move(read), name);
+        draft.set(linePlace(line, "to_taste"), std::nullopt);
+    }
     const std::string place = linePlace(line, "amount");
     auto amount = typedText(place, read.amount, kAmountLength);
     if (!amount) return fail(amount.error());
     if (read.piece)
         if (auto word = typedText(linePlace(line, "piece"), *read.piece, kNameLength); !word)
             return fail(word.error());
-    EditDraft draft{document, EditKind::Amount, nameOfLine(document, **found)};
     draft.set(place, *amount);
     LineEdit result{{}, std::string{line}, {}};
     if (isOther(**found, read)) {
         draft.set(linePlace(line, "unit"), textOrNothing(read.unit));
         draft.set(linePlace(line, "piece"), textOrNothing(read.piece));
-        result.unbound = unbind(**found, draft);
+        result.unbound = unbind(**found, draft, {"each", "fill"});
     } else {
         keepAmountOfGrams(**found, *amount->text(), draft);
     }
+    if (read.unit || read.piece) setRest(read, line, draft);
     result.edit = draft.take();
     return result;
 }

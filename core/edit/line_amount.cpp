@@ -1,50 +1,16 @@
 #include "core/edit/line_amount.h"
 
 #include <algorithm>
-#include <array>
 
 #include "core/food/piece_word.h"
 #include "core/quantity/amount.h"
 #include "core/recipe/words.h"
 #include "core/support/text.h"
+#include "core/wording/read_line.h"
 
 namespace nettare {
 
 namespace {
-
-struct UnitWord {
-    std::string_view word;  ///< in lower case and the singular
-    std::string_view symbol;
-};
-
-/// Units written out.
-constexpr std::array<UnitWord, 25> kUnitWords{{
-    {"gram", "g"},
-    {"gramme", "g"},
-    {"kilogram", "kg"},
-    {"kilo", "kg"},
-    {"milligram", "mg"},
-    {"ounce", "oz"},
-    {"pound", "lb"},
-    {"millilitre", "ml"},
-    {"milliliter", "ml"},
-    {"litre", "l"},
-    {"liter", "l"},
-    {"centilitre", "cl"},
-    {"centiliter", "cl"},
-    {"decilitre", "dl"},
-    {"deciliter", "dl"},
-    {"fluid ounce", "fl oz"},
-    {"fl. oz.", "fl oz"},
-    {"gallon", "gal"},
-    {"dessert spoon", "dessertspoon"},
-    {"imperial pint", "imp pint"},
-    {"imperial quart", "imp quart"},
-    {"imperial gallon", "imp gal"},
-    {"teaspoon", "tsp"},
-    {"tablespoon", "tbsp"},
-    {"cup", "cup"},
-}};
 
 /// True for bytes that amounts consist of beside ASCII: fractions, dashes, the fraction slash and
 /// spaces of the Latin-1, General Punctuation and Number Forms blocks.
@@ -69,20 +35,32 @@ std::size_t wordsStart(std::string_view text) {
     return text.size();
 }
 
-/// "stick" is a piece word here: a line of cinnamon has sticks too.
-bool isSymbol(std::string_view word) {
-    return word != "stick" && std::ranges::find(kUnitSymbols, word) != kUnitSymbols.end();
+/// The unit that those words are, by readLine(). Here an ounce is one of weight, as "fl oz" is a
+/// unit of its own.
+std::optional<std::string> unitOf(std::string_view words) {
+    if (words == "mL" || words == "L") return std::string{words};
+    const LineReading read = readLine("1 " + std::string{words});
+    const bool whole = read.food.empty() && read.piece.empty() && read.rest.empty();
+    if (!whole || read.units.empty()) return std::nullopt;
+    return std::string{read.units.front()};
 }
 
-std::optional<std::string> unitOf(std::string_view word) {
-    if (isSymbol(word)) return std::string{word};
-    const std::string lower = lowerAscii(word);
-    if (isSymbol(lower)) return lower;
-    std::string one = singularOf(lower);
-    if (isSymbol(one)) return one;
-    for (const UnitWord& known : kUnitWords)
-        if (known.word == one) return std::string{known.symbol};
-    return std::nullopt;
+MeasuredAmount measured(const LineMeasure& measure) {
+    return {measure.amount ? measure.amount->text() : "", std::string{measure.units.front()}};
+}
+
+/// "2 x 400 g tins", "1 heaping tbsp": what a number and a word alone do not hold.
+std::optional<LineAmount> packedOrFilled(std::string_view typed) {
+    const LineReading read = readLine(typed);
+    const bool packed = !read.each.empty() && read.each.front().amount &&
+                        !read.each.front().units.empty() && !read.piece.empty();
+    if (!read.amount || !read.food.empty() || (!packed && read.fill.empty())) return std::nullopt;
+    LineAmount amount{read.amount->text(), {}, {}};
+    if (!read.units.empty()) amount.unit = std::string{read.units.front()};
+    if (!read.piece.empty()) amount.piece = read.piece;
+    if (packed) amount.each = measured(read.each.front());
+    if (!read.fill.empty()) amount.fill = read.fill;
+    return amount;
 }
 
 /// "prawn" beside "prawns", "egg" beside "egg, whole".
@@ -98,6 +76,7 @@ LineAmount readLineAmount(std::string_view typed, std::string_view piece) {
     const std::string_view amount = trimmed(text.substr(0, start));
     const std::string_view word = trimmed(text.substr(start));
     const bool digits = word.find_first_of("0123456789") != std::string_view::npos;
+    if (auto more = packedOrFilled(text)) return *more;
     if (amount.empty() || word.empty() || digits) return {std::string{text}, {}, {}};
     if (auto unit = unitOf(word)) return {std::string{amount}, std::move(unit), {}};
     const std::string one = samePiece(word, piece) ? std::string{piece} : singularOf(word);
@@ -105,13 +84,19 @@ LineAmount readLineAmount(std::string_view typed, std::string_view piece) {
 }
 
 std::string lineAmountText(const LineEntry& line, std::string_view foodName) {
+    if (line.toTaste) return std::string{kToTasteText};
     const auto amount = readAmount(line.amount);
     if (!amount) return line.amount;
-    if (line.unit) return line.amount + " " + *line.unit;
+    const std::string fill =
+        line.fill ? std::string{wordFor(*line.fill, kFillWords)} + " " : std::string{};
+    if (line.unit) return line.amount + " " + fill + *line.unit;
     const std::string piece = line.piece.value_or("");
-    if (piece.empty() || isOwnWord(piece, foodName)) return line.amount;
     const bool several = amount->high() > Fraction{1};
-    return line.amount + " " + (several ? pluralOf(piece) : piece);
+    const std::string word = several ? pluralOf(piece) : piece;
+    if (line.each)
+        return line.amount + " x " + line.each->amount + " " + line.each->unit + " " + word;
+    if (piece.empty() || isOwnWord(piece, foodName)) return line.amount;
+    return line.amount + " " + word;
 }
 
 }  // namespace nettare

@@ -36,10 +36,11 @@ std::string linePlace(std::string_view line, std::string_view member) {
     return member.empty() ? place : pointerTo(place, member);
 }
 
-std::vector<std::string> unbind(const Json& line, EditDraft& draft) {
+std::vector<std::string> unbind(const Json& line, EditDraft& draft,
+                                std::initializer_list<std::string_view> but) {
     std::vector<std::string> unbound;
     for (const std::string_view key : kBindings) {
-        if (line.find(key) == nullptr) continue;
+        if (line.find(key) == nullptr || std::ranges::find(but, key) != but.end()) continue;
         draft.set(linePlace(textAt(line, "id"), key), std::nullopt);
         if (key != "weighed_for" && key != "written") unbound.emplace_back(key);
     }

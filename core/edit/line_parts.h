@@ -1,5 +1,6 @@
 #pragma once
 
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,8 +15,10 @@ namespace nettare {
 /// The place of a line, or of a member of it.
 [[nodiscard]] std::string linePlace(std::string_view line, std::string_view member = {});
 
-/// Takes away the members that say how many grams the line is; answers which were there.
-[[nodiscard]] std::vector<std::string> unbind(const Json& line, EditDraft& draft);
+/// Takes away the members that say how many grams the line is, but those that the edit sets
+/// itself; answers which were there.
+[[nodiscard]] std::vector<std::string> unbind(const Json& line, EditDraft& draft,
+                                              std::initializer_list<std::string_view> but = {});
 
 /// The id of the choice's food, which is added where the document does not have it. Fails:
 /// UnknownReference.

@@ -59,6 +59,28 @@ TEST_CASE("a typed amount is split into number and unit or piece word", "[edit]"
     }
 }
 
+TEST_CASE("a pack's content and the fill of a spoon are read, and shown as they are typed",
+          "[edit]") {
+    const LineAmount tins = readLineAmount("2 x 400 g tins");
+    CHECK(parts(tins) == "2||tin");
+    REQUIRE(tins.each);
+    CHECK(tins.each->amount == "400");
+    CHECK(tins.each->unit == "g");
+    const LineAmount spoon = readLineAmount("1 heaping tbsp");
+    CHECK(parts(spoon) == "1|tbsp|");
+    CHECK(spoon.fill == "heaping");
+
+    LineEntry packed = line("2", {}, "tin");
+    packed.each = MeasuredAmount{"400", "g"};
+    CHECK(lineAmountText(packed, "tomatoes") == "2 x 400 g tins");
+    LineEntry heaped = line("1", "tbsp", {});
+    heaped.fill = Fill::Heaping;
+    CHECK(lineAmountText(heaped, "flour") == "1 heaping tbsp");
+    LineEntry salt;
+    salt.toTaste = true;
+    CHECK(lineAmountText(salt, "salt") == "to taste");
+}
+
 TEST_CASE("the piece word that the line has stays as it is", "[edit]") {
     CHECK(read("3 prawns", "prawn") == "3||prawn");
     CHECK(read("1 clove", "cloves") == "1||cloves");

@@ -170,6 +170,30 @@ TEST_CASE("a line leaves residues and foods tidy behind it", "[edit]") {
     CHECK(last.error().pointer == "/lines/0");
 }
 
+TEST_CASE("an amount typed over to taste, and to taste typed over an amount", "[edit]") {
+    Draft draft;
+    draft.make(setLineAmount(draft.document, "salt", "to taste"));
+    CHECK(readRecipe(draft.document)->lines.back().toTaste);
+    draft.make(setLineAmount(draft.document, "salt", "2 pinches"));
+    CHECK_FALSE(readRecipe(draft.document)->lines.back().toTaste);
+    CHECK(readRecipe(draft.document)->lines.back().unit == "pinch");
+    draft.make(setLineAmount(draft.document, "salt", "to taste"));
+    draft.make(setLineAmount(draft.document, "salt", "3"));
+    CHECK(readRecipe(draft.document)->lines.back().amount == "3");
+    CHECK(readRecipe(draft.document)->lines.back().piece.has_value());
+}
+
+TEST_CASE("a pack goes with its piece word", "[edit]") {
+    Draft draft;
+    draft.make(setLineAmount(draft.document, "garlic", "2 x 400 g tins"));
+    const std::string place = "/lines/garlic/each/amount";
+    CHECK(*valueAt(draft.document, place)->text() == "400");
+    draft.make(setLineAmount(draft.document, "garlic", "3 x 350 g tins"));
+    CHECK(*valueAt(draft.document, place)->text() == "350");
+    draft.make(setLineAmount(draft.document, "garlic", "3 cloves"));
+    CHECK(valueAt(draft.document, place) == nullptr);
+}
+
 TEST_CASE("preparation, way and place of a line change by themselves", "[edit]") {
     Draft draft;
     draft.make(setPreparation(draft.document, "salt", "fine"));
