@@ -1,30 +1,15 @@
 #include "core/quantity/amount.h"
 
-#include <array>
 #include <charconv>
 #include <optional>
 
 #include "core/quantity/decimal.h"
+#include "core/quantity/fraction_sign.h"
 #include "core/support/text.h"
 
 namespace nettare {
 
 namespace {
-
-/// The sign is two or three bytes of UTF-8, so that it is matched as text.
-struct FractionSign {
-    std::string_view sign;
-    int numerator, denominator;
-};
-
-/// Unicode vulgar fractions (code charts, Number Forms and Latin-1).
-constexpr std::array kFractionSigns{
-    FractionSign{"¼", 1, 4}, FractionSign{"½", 1, 2}, FractionSign{"¾", 3, 4},
-    FractionSign{"⅓", 1, 3}, FractionSign{"⅔", 2, 3}, FractionSign{"⅕", 1, 5},
-    FractionSign{"⅖", 2, 5}, FractionSign{"⅗", 3, 5}, FractionSign{"⅘", 4, 5},
-    FractionSign{"⅙", 1, 6}, FractionSign{"⅚", 5, 6}, FractionSign{"⅛", 1, 8},
-    FractionSign{"⅜", 3, 8}, FractionSign{"⅝", 5, 8}, FractionSign{"⅞", 7, 8},
-};
 
 Error unreadable(std::string_view text) {
     return Error{ErrorCode::NotAnAmount}.with("found", text);
@@ -83,11 +68,9 @@ Result<Fraction> marked(std::string_view text, GroupMark group) {
 
 /// A trailing vulgar fraction, with the text before it.
 std::optional<std::pair<std::string_view, Fraction>> signedTail(std::string_view text) {
-    for (const FractionSign& sign : kFractionSigns)
-        if (text.ends_with(sign.sign))
-            return std::pair{trimmed(text.substr(0, text.size() - sign.sign.size())),
-                             *Fraction::make(sign.numerator, sign.denominator)};
-    return std::nullopt;
+    const FractionSign* sign = signAtEnd(text);
+    if (sign == nullptr) return std::nullopt;
+    return std::pair{trimmed(text.substr(0, text.size() - sign->sign.size())), sign->value()};
 }
 
 /// "1 1/2", "1½" or "½". The part must be below one: "1 5/4" is a slip of the hand.
