@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "core/quantity/gas_mark.h"
 #include "core/quantity/unit.h"
 #include "core/support/text.h"
 
@@ -101,11 +102,16 @@ double converted(const Conversion& conversion) {
                                        : volumeOf(amount, from) / volumeOf(1, to);
 }
 
+/// What GNU units is asked: how much of `want` there is in `have`.
+struct Question {
+    std::string have, want;
+};
+
 /// The command for one run of GNU units: on its input the lines "have" and "want" take turns.
-std::string gnuUnitsCommand(const std::vector<Conversion>& conversions) {
+std::string gnuUnitsCommand(const std::vector<Question>& questions) {
     std::string command = "LC_ALL=C units --terse --quiet --output-format %.17g 2>&1 <<'END'\n";
-    for (const Conversion& c : conversions)
-        command += c.amount.text() + " " + c.from.gnu + "\n" + c.to.gnu + "\n";
+    for (const Question& question : questions)
+        command += question.have + "\n" + question.want + "\n";
     return command + "END\n";
 }
 
@@ -128,6 +134,25 @@ std::optional<double> numberIn(std::string_view text) {
     return read.ec == std::errc{} && read.ptr == end ? std::optional{value} : std::nullopt;
 }
 
+/// One number for each question.
+std::vector<double> gnuAnswers(const std::vector<Question>& questions) {
+    if (std::system("command -v units >/dev/null 2>&1") != 0)
+        FAIL(
+            "GNU units, which checks our factors, was not found: install the Debian package "
+            "\"units\".");
+    const std::string output = outputOf(gnuUnitsCommand(questions));
+    const auto lines = words(output);
+    REQUIRE(lines.size() == questions.size());
+    std::vector<double> answers;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        CAPTURE(i, questions[i].have, questions[i].want, lines[i]);
+        const auto number = numberIn(lines[i]);
+        REQUIRE(number);
+        answers.push_back(*number);
+    }
+    return answers;
+}
+
 }  // namespace
 
 TEST_CASE("every unit that has a definition is compared with GNU units", "[quantity]") {
@@ -144,21 +169,37 @@ TEST_CASE("every unit that has a definition is compared with GNU units", "[quant
 }
 
 TEST_CASE("kitchen units convert as GNU units converts them", "[quantity]") {
-    if (std::system("command -v units >/dev/null 2>&1") != 0)
-        FAIL(
-            "GNU units, which checks our factors, was not found: install the Debian package "
-            "\"units\".");
     std::mt19937 random{8112026};
     std::vector<Conversion> conversions(2000);
-    for (Conversion& conversion : conversions) conversion = anyConversion(random);
-    const std::string output = outputOf(gnuUnitsCommand(conversions));
-    const auto lines = words(output);
-    REQUIRE(lines.size() == conversions.size());
-    for (std::size_t i = 0; i < lines.size(); ++i) {
+    std::vector<Question> questions;
+    for (Conversion& c : conversions) {
+        c = anyConversion(random);
+        questions.push_back({c.amount.text() + " " + c.from.gnu, c.to.gnu});
+    }
+    const std::vector<double> theirs = gnuAnswers(questions);
+    for (std::size_t i = 0; i < conversions.size(); ++i) {
         const Conversion& c = conversions[i];
-        CAPTURE(i, c.amount.text(), c.from.ours, c.to.ours, lines[i]);
-        const auto theirs = numberIn(lines[i]);
-        REQUIRE(theirs);
-        CHECK_THAT(converted(c), Catch::Matchers::WithinRel(*theirs, 1e-12));
+        CAPTURE(i, c.amount.text(), c.from.ours, c.to.ours);
+        CHECK_THAT(converted(c), Catch::Matchers::WithinRel(theirs[i], 1e-12));
+    }
+}
+
+TEST_CASE("gas marks and degrees convert as GNU units converts them", "[quantity]") {
+    std::vector<Question> questions;
+    std::vector<double> ours;
+    for (const GasMark& mark : allGasMarks()) {
+        questions.push_back({"gasmark(" + std::to_string(mark.numerator) + "|" +
+                                 std::to_string(mark.denominator) + ")",
+                             "tempF"});
+        ours.push_back(mark.fahrenheit);
+    }
+    for (int fahrenheit = -40; fahrenheit <= 550; fahrenheit += 5) {
+        questions.push_back({"tempF(" + std::to_string(fahrenheit) + ")", "tempC"});
+        ours.push_back(celsiusOf(Fraction{fahrenheit})->value());
+    }
+    const std::vector<double> theirs = gnuAnswers(questions);
+    for (std::size_t i = 0; i < ours.size(); ++i) {
+        CAPTURE(questions[i].have);
+        CHECK(ours[i] == Approx(theirs[i]).margin(1e-9));
     }
 }
