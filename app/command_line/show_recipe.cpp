@@ -83,7 +83,9 @@ Result<void> showStatement(const StatementCommand& command, const OpenRecipe& op
     if (!pieces) return fail(ofArgument("--pieces", pieces.error()));
     const auto figures = figuresPer(Basis::Piece, recipe->dossier, recipe->cooked);
     if (!figures) return fail(figures.error());
-    out << statementText((*figures)[*component], recipe->dossier.main(), *pieces) << '\n';
+    out << statementText((*figures)[*component], recipe->dossier.main(), *pieces,
+                         uncountedLines(recipe->dossier, recipe->cooked, *component))
+        << '\n';
     sayWhereTheyDiffer(*recipe, out);
     return {};
 }

@@ -4,45 +4,58 @@
 #include <cmath>
 #include <limits>
 
+#include "core/nutrition/block_parts.h"
+
 namespace nettare {
 
 namespace {
 
 /// Sensitivity of all components to the serving of a label: every label amount is printed /
 /// serving.
-void dependOnServing(Block& block, const Composition& composition, double grams) {
+void dependOnServing(Block& block, const Composition& composition, const Leaf& leaf) {
     if (!composition.servingGrams) return;
+    const double grams = leaf.grams.value();
     double* row = block.row(composition.servingSource);
     for (std::size_t k = 0; k < kComponentCount; ++k) {
         const ComponentAmount& amount = composition.amounts[k];
-        if (!amount.onServing) continue;
+        if (!amount.onServing || (leaf.drip && block.dripMissing[k])) continue;
         const double part = -grams * amount.perGram / *composition.servingGrams;
         const double sum = row[k] + part;
         row[k] = std::fabs(sum) <= 1e-12 * std::fabs(part) ? 0 : sum;
     }
 }
 
-void addAmounts(Block& block, const Composition& composition, std::size_t food, double grams) {
+/// A missing part is bounded; what ran off without a bound may take away all there is, and adds
+/// nothing.
+void addMissing(Block& block, const ComponentAmount& amount, std::size_t k, std::size_t food,
+                double grams) {
+    block.missingGrams[k] += std::fabs(grams);
+    auto& missing = block.missingFoods[k];
+    if (std::ranges::find(missing, food) == missing.end()) missing.push_back(food);
+    const bool open = !amount.high || (grams < 0 && block.dripMissing[k]);
+    const double most = amount.high.value_or(0) * grams;
+    const double least = amount.low * grams;
+    if (open && grams < 0) {
+        block.missingLow[k] = -std::numeric_limits<double>::infinity();
+        return;
+    }
+    block.missingLow[k] += std::min(least, most);
+    block.missingHigh[k] += std::max(least, most);
+    if (open && grams > 0) block.unbounded[k] = true;
+}
+
+void addAmounts(Block& block, const Composition& composition, const Leaf& leaf) {
+    const double grams = leaf.grams.value();
     for (std::size_t k = 0; k < kComponentCount; ++k) {
         const ComponentAmount& amount = composition.amounts[k];
-        if (amount.origin != Origin::Missing) {
-            // A label amount is servings x printed: grams / serving first keeps it exact.
-            block.known[k] += amount.onServing ? grams / *composition.servingGrams *
-                                                     (amount.perGram * *composition.servingGrams)
-                                               : grams * amount.perGram;
+        if (amount.origin == Origin::Missing || (leaf.drip && block.dripMissing[k])) {
+            addMissing(block, amount, k, leaf.food, grams);
             continue;
         }
-        block.missingGrams[k] += std::fabs(grams);
-        auto& missing = block.missingFoods[k];
-        if (std::ranges::find(missing, food) == missing.end()) missing.push_back(food);
-        const bool open = !amount.high;
-        const double most = amount.high.value_or(0) * grams;
-        const double least = amount.low * grams;
-        block.missingLow[k] += std::min(least, most);
-        block.missingHigh[k] += std::max(least, most);
-        // Drip without a bound may take away all there is, and adds nothing.
-        if (open && grams < 0) block.missingLow[k] = -std::numeric_limits<double>::infinity();
-        if (open && grams > 0) block.unbounded[k] = true;
+        // A label amount is servings x printed: grams / serving first keeps it exact.
+        block.known[k] += amount.onServing ? grams / *composition.servingGrams *
+                                                 (amount.perGram * *composition.servingGrams)
+                                           : grams * amount.perGram;
     }
 }
 
@@ -57,47 +70,18 @@ void linkToPool(Block& block, const SourceKey& pool) {
 
 void addLeaf(Block& block, const Leaf& leaf, const Composition& composition) {
     const double grams = leaf.grams.value();
-    block.totalGrams += grams;
-    addAmounts(block, composition, leaf.food, grams);
+    addAmounts(block, composition, leaf);
     for (const LinearForm::Term& term : leaf.grams.terms()) {
         double* row = block.row(term.source);
         for (std::size_t k = 0; k < kComponentCount; ++k)
-            row[k] += term.sensitivity * composition.amounts[k].perGram;
+            if (!leaf.drip || !block.dripMissing[k])
+                row[k] += term.sensitivity * composition.amounts[k].perGram;
     }
-    dependOnServing(block, composition, grams);
-    const auto same = std::ranges::find(block.foods, leaf.food, &Block::FoodPart::food);
-    if (same != block.foods.end())
-        same->grams += grams;
-    else
-        block.foods.push_back({leaf.food, grams});
-}
-
-/// Takes away a residue that may be anything between the leanest and the richest of its foods: the
-/// middle of that range, with the range as a rectangle.
-void subtractUnknown(Block& block, const UnknownResidue& residue,
-                     const std::vector<Composition>& compositions) {
-    PerComponent<double> middle{};
-    double* makeup =
-        block.row(ownSource({SourceKind::ResidueMakeup, 0, residue.number}, rectangular(1)));
-    for (std::size_t k = 0; k < kComponentCount; ++k) {
-        double low = 0;
-        double high = 0;
-        bool first = true;
-        for (const std::size_t food : residue.foods) {
-            const double value = compositions[food].amounts[k].perGram;
-            low = first ? value : std::min(low, value);
-            high = first ? value : std::max(high, value);
-            first = false;
-        }
-        middle[k] = (low + high) / 2;
-        block.known[k] -= residue.grams.value() * middle[k];
-        makeup[k] += residue.grams.value() * (high - low);
-    }
-    for (const LinearForm::Term& term : residue.grams.terms()) {
-        double* row = block.row(term.source);
-        for (std::size_t k = 0; k < kComponentCount; ++k) row[k] -= term.sensitivity * middle[k];
-    }
-    block.totalGrams -= residue.grams.value();
+    dependOnServing(block, composition, leaf);
+    auto same = std::ranges::find(block.foods, leaf.food, &Block::FoodPart::food);
+    if (same == block.foods.end()) same = block.foods.insert(same, {leaf.food, 0});
+    same->grams += grams;
+    if (leaf.drip) same->drip += grams;
 }
 
 }  // namespace
@@ -130,19 +114,25 @@ Result<std::vector<Composition>> compositionsOf(const Dossier& dossier) {
     return all;
 }
 
+// What ran off comes last, when it is known what was there.
 Block batchBlock(const Eaten& eaten, const std::vector<Composition>& compositions) {
     Block block;
-    for (const Leaf& leaf : eaten.leaves) addLeaf(block, leaf, compositions[leaf.food]);
+    for (const Leaf& leaf : eaten.leaves)
+        if (!leaf.drip) addLeaf(block, leaf, compositions[leaf.food]);
+    markDripMissing(block, eaten, compositions);
+    for (const Leaf& leaf : eaten.leaves)
+        if (leaf.drip) addLeaf(block, leaf, compositions[leaf.food]);
     for (const UnknownResidue& residue : eaten.unknown)
         subtractUnknown(block, residue, compositions);
+    block.totalGrams = eaten.used.value();
     return block;
 }
 
-void takeCookingChange(Block& batch, const Eaten& eaten) {
-    if (!eaten.cooked) return;
+void takeWater(Block& batch, const Eaten& eaten) {
     constexpr std::size_t kWater = indexOf(Component::WATER);
-    LinearForm change = *eaten.cooked;
-    change.add(eaten.used, -1);
+    LinearForm change = eaten.keptChange;
+    change.add(eaten.pouredOff, -1);
+    if (eaten.cooked) change.add(*eaten.cooked).add(eaten.used, -1);
     batch.known[kWater] += change.value();
     // Where a part is missing the bounds need the whole change; figures clip them at zero.
     if (batch.missingFoods[kWater].empty())

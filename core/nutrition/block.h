@@ -35,10 +35,19 @@ struct Block {
 
     struct FoodPart {
         std::size_t food;
-        double grams;
+        double grams;     ///< put in less what ran off
+        double drip = 0;  ///< of that, what ran off; zero or below
     };
     std::vector<FoodPart> foods;
     double scale = 1;  ///< of `foods` grams; known, bounds and rows are scaled already
+    /// Components of which the drip's food has more than all lines together: its value cannot be
+    /// that of what ran off and counts as missing.
+    PerComponent<bool> dripMissing{};
+
+    /// Grams of a part that move a component, unscaled.
+    [[nodiscard]] double gramsFor(const FoodPart& part, std::size_t component) const {
+        return dripMissing[component] ? part.grams - part.drip : part.grams;
+    }
 
     [[nodiscard]] double* row(const Source& source);
 };
@@ -46,14 +55,14 @@ struct Block {
 /// Compositions of all foods of a dossier.
 [[nodiscard]] Result<std::vector<Composition>> compositionsOf(const Dossier& dossier);
 
-/// Amounts of the whole batch and their sensitivities.
+/// Amounts of the whole batch and their sensitivities, before water is taken.
 [[nodiscard]] Block batchBlock(const Eaten& eaten, const std::vector<Composition>& compositions);
 
-/// Takes what the dish gained or lost in cooking as water: WATER changes by cooked - used grams,
-/// never below zero (Greenfield and Southgate, Food composition data, FAO, chapter on dishes from
-/// recipes). Fat that dripped off is weighed apart and gone before. Nothing happens without a
-/// cooked weight.
-void takeCookingChange(Block& batch, const Eaten& eaten);
+/// Takes cooking water that was poured off, and what the dish and the kept recipes in it gained or
+/// lost in cooking, as water: with a cooked weight WATER changes by cooked - used grams, never
+/// below zero (Greenfield and Southgate, Food composition data, FAO, chapter on dishes from
+/// recipes). Fat that dripped off is weighed apart and gone before.
+void takeWater(Block& batch, const Eaten& eaten);
 
 /// The block times an exact factor: one piece is 1/N of the batch.
 [[nodiscard]] Block scaled(Block block, double factor);

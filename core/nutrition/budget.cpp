@@ -44,11 +44,14 @@ void addPool(const Block& block, std::size_t first, Sums& sums) {
 }
 
 /// A food's own composition; each of its sources stands for itself.
-void addComposition(const Composition& composition, double grams, Sums& sums) {
+void addComposition(const Composition& composition, const Block& block, const Block::FoodPart& part,
+                    Sums& sums) {
+    const double all = part.grams * block.scale;
     for (const CompositionSource& source : composition.sources)
         for (const Effect& effect : source.effects) {
-            const double size = grams * effect.perGram * source.source.u;
             const std::size_t k = indexOf(effect.component);
+            const double grams = part.drip == 0 ? all : block.gramsFor(part, k) * block.scale;
+            const double size = grams * effect.perGram * source.source.u;
             sums.squares[k] += size * size;
             sums.weighted[k] += weightedTerm(size * size, source.source.freedom);
         }
@@ -94,7 +97,7 @@ PerComponent<Uncertainty> budgetOf(const Block& block,
     for (std::size_t s = 0; s < block.sources.size(); ++s)
         if (block.poolLinks[s].first) addPool(block, s, sums);
     for (const Block::FoodPart& part : block.foods)
-        addComposition(compositions[part.food], part.grams * block.scale, sums);
+        addComposition(compositions[part.food], block, part, sums);
     PerComponent<Uncertainty> result{};
     for (std::size_t k = 0; k < kComponentCount; ++k)
         result[k] = fromSums(sums.squares[k], sums.weighted[k]);
@@ -112,7 +115,8 @@ std::vector<Contribution> contributionsTo(Component component, const Block& bloc
         for (const CompositionSource& source : compositions[part.food].sources)
             for (const Effect& effect : source.effects)
                 if (effect.component == component)
-                    all.push_back({source.source, part.grams * block.scale * effect.perGram});
+                    all.push_back({source.source, block.gramsFor(part, indexOf(component)) *
+                                                      block.scale * effect.perGram});
     return all;
 }
 

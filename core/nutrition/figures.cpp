@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/nutrition/block_parts.h"
+#include "core/nutrition/pieces.h"
 #include "core/nutrition/student_t.h"
 
 namespace nettare {
@@ -36,18 +38,17 @@ Error cookedWeightMissing(const Recipe& recipe) {
     return error;
 }
 
-/// Pieces and portions in pieces are exact shares of the batch; grams divide by a weight that is
-/// itself uncertain.
-Result<Block> blockPer(Basis basis, const Recipe& recipe, const Cooked& cooked) {
-    const double pieces = recipe.pieces.value();
+/// Pieces are exact, or a range; grams divide by a weight that is itself uncertain.
+Result<Block> blockPer(Basis basis, const Dossier& dossier, const Cooked& cooked) {
+    const Recipe& recipe = dossier.main();
     switch (basis) {
         case Basis::Batch:
             return cooked.batch;
         case Basis::Piece:
-            return scaled(cooked.batch, 1 / pieces);
+            return perWeight(cooked.batch, 1, piecesOf(dossier, 0));
         case Basis::Portion:
             if (recipe.portionPieces)
-                return scaled(cooked.batch, recipe.portionPieces->value() / pieces);
+                return perWeight(cooked.batch, recipe.portionPieces->value(), piecesOf(dossier, 0));
             if (!cooked.eaten.cooked) return fail(cookedWeightMissing(recipe));
             return perWeight(cooked.batch, recipe.portionGrams->value(), *cooked.eaten.cooked);
         case Basis::Hundred:
@@ -80,7 +81,9 @@ Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> composition
     if (!eaten) return fail(eaten.error());
     cooked.eaten = std::move(*eaten);
     cooked.batch = batchBlock(cooked.eaten, cooked.compositions);
-    takeCookingChange(cooked.batch, cooked.eaten);
+    if (const auto error = overdrawn(dossier, cooked.batch, cooked.eaten, cooked.compositions))
+        return fail(*error);
+    takeWater(cooked.batch, cooked.eaten);
     return cooked;
 }
 
@@ -88,7 +91,7 @@ Result<Figures> figuresPer(Basis basis, const Dossier& dossier, const Cooked& co
     Figures figures;
     figures.basis = basis;
     figures.beforeCooking = basis == Basis::Hundred && !cooked.eaten.cooked;
-    auto block = blockPer(basis, dossier.main(), cooked);
+    auto block = blockPer(basis, dossier, cooked);
     if (!block) return fail(block.error());
     figures.block = std::move(*block);
     const auto budget = budgetOf(figures.block, cooked.compositions);

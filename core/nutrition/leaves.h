@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "core/nutrition/way_to_grams.h"
+#include "core/nutrition/line_counting.h"
 
 namespace nettare {
 
@@ -12,7 +12,8 @@ namespace nettare {
 struct Leaf {
     std::size_t food = 0;
     LinearForm grams;
-    std::string path;  ///< line ids from the outermost recipe in: "sauce/oil"
+    std::string path;                     ///< line ids from the outermost recipe in: "sauce/oil"
+    std::optional<std::uint32_t> drip{};  ///< number of the residue that it is
 };
 
 /// A residue whose make-up is unknown: it may be any line of its recipe, lean or rich.
@@ -22,24 +23,40 @@ struct UnknownResidue {
     std::uint32_t number = 0;
 };
 
+/// A line that counts in part or not at all, of this recipe or of a kept one that it uses.
+struct OpenLine {
+    std::uint32_t number = 0;  ///< of the line among all recipes
+    LineCounting counting = LineCounting::Counted;
+
+    friend bool operator==(const OpenLine&, const OpenLine&) = default;
+};
+
 /// What of a recipe is eaten.
 struct Eaten {
     std::vector<Leaf> leaves;  ///< in canonical order: food identity, grams, path
     std::vector<UnknownResidue> unknown;
-    LinearForm used;                   ///< sum of all leaves and residues' removal, grams
+    LinearForm pouredOff;       ///< cooking water, grams
+    LinearForm carriesNothing;  ///< bones and the like that went in with the lines, grams
+    LinearForm
+        keptChange;   ///< water that kept recipes gained, or lost, in their own cooking, grams
+    LinearForm used;  ///< grams of all that is eaten, before this recipe's own cooking
     std::optional<LinearForm> cooked;  ///< cooked weight less what in it is not eaten
+    std::vector<OpenLine> open;        ///< those of this recipe first, each once
 };
 
-/// How every line of the main recipe was found; empty ways for lines that are kept recipes.
+/// How every line of the main recipe was found; empty ways for lines that are kept recipes, and for
+/// lines without grams.
 struct LineReport {
-    LineGrams ways;     ///< empty for kept recipes
-    LinearForm asUsed;  ///< edible grams into the bowl
+    LineGrams ways;
+    LinearForm asUsed;  ///< edible grams into the bowl; of an optional line what counts of them
     LinearForm eaten;   ///< less residue
+    LineCounting counting = LineCounting::Counted;
 };
 
 /// Finds the grams of all lines, takes residues away and flattens kept recipes; `report` gets one
 /// entry per line of the recipe, in its order. Fails with the errors of waysToGrams,
-/// LineWeighsNothing, ResidueTooLarge (nothing is left to eat), NotEatenTooLarge.
+/// LineWeighsNothing, NothingCounted, ResidueTooLarge (also where nothing is left to eat),
+/// NotEatenTooLarge.
 [[nodiscard]] Result<Eaten> eatenOf(const Dossier& dossier, std::size_t recipe,
                                     std::vector<LineReport>& report);
 

@@ -1,6 +1,7 @@
 #include "core/nutrition/residues.h"
 
 #include <algorithm>
+#include <cmath>
 #include <tuple>
 
 #include "core/nutrition/weigh.h"
@@ -25,18 +26,37 @@ Error tooLarge(const Recipe& recipe, const Residue& residue, double left, double
         .with("there", roundedToStep(Decimal::fromDouble(there), {1, -1}).text());
 }
 
-/// Each line of the mixture loses the share residue / mixture as it was mixed.
+/// What of a line was in the mixture.
+LinearForm inMixture(const Residue& residue, std::size_t line, const LineReport& report) {
+    const auto share = std::ranges::find(residue.shares, line, &Residue::Share::line);
+    return share == residue.shares.end() ? report.eaten : report.asUsed.times(share->share);
+}
+
+/// Rounding of doubles leaves a rest where a line is left over as a whole; it is nothing.
+void clearRest(LineReport& line) {
+    if (std::fabs(line.eaten.value()) < 1e-9 * line.asUsed.value())
+        line.eaten.add(LinearForm{-line.eaten.value()});
+}
+
+/// Each line of the mixture loses the share residue / mixture of what of it was in.
 std::optional<Error> takeMixture(const Dossier& dossier, const Recipe& recipe,
                                  const Residue& residue, const LinearForm& left,
                                  std::vector<LineReport>& lines) {
     LinearForm mixture;
     for (const std::size_t line : canonicalOrder(dossier, recipe, lines, residue.lines))
-        mixture.add(lines[line].asUsed);
-    if (left.value() > mixture.value())
+        mixture.add(inMixture(residue, line, lines[line]));
+    if (left.value() > mixture.value() * (1 + 1e-12))
         return tooLarge(recipe, residue, left.value(), mixture.value());
+    if (mixture.value() <= 0) return std::nullopt;
     const LinearForm share = left.dividedBy(mixture);
-    for (const std::size_t line : residue.lines)
-        lines[line].eaten.add(lines[line].asUsed.times(share), -1);
+    for (const std::size_t index : residue.lines) {
+        LineReport& line = lines[index];
+        line.eaten.add(inMixture(residue, index, line).times(share), -1);
+        clearRest(line);
+        if (line.eaten.value() < 0)
+            return tooLarge(recipe, residue, line.asUsed.value() - line.eaten.value(),
+                            line.asUsed.value());
+    }
     return std::nullopt;
 }
 
@@ -46,13 +66,20 @@ double gramsUsed(const std::vector<LineReport>& lines) {
     return grams;
 }
 
-/// Foods that a recipe is made of, those of the kept recipes it uses among them.
-void addFoodsOf(const Dossier& dossier, std::size_t recipe, std::vector<std::size_t>& foods) {
-    for (const Line& line : dossier.recipes[recipe].lines)
-        if (const auto* food = std::get_if<FoodIndex>(&line.what))
+/// Foods that the lines are made of, those of kept recipes among them; of what is there of them.
+std::vector<std::size_t> foodsOf(const Recipe& recipe, const std::vector<Eaten>& kept,
+                                 const std::vector<LineReport>& lines) {
+    std::vector<std::size_t> foods;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (lines[i].eaten.value() <= 0) continue;
+        if (const auto* food = std::get_if<FoodIndex>(&recipe.lines[i].what)) {
             foods.push_back(food->index);
-        else
-            addFoodsOf(dossier, std::get<RecipeIndex>(line.what).index, foods);
+            continue;
+        }
+        for (const Leaf& leaf : kept[i].leaves)
+            if (!leaf.drip && leaf.grams.value() > 0) foods.push_back(leaf.food);
+    }
+    return foods;
 }
 
 }  // namespace
@@ -69,11 +96,13 @@ std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& re
 }
 
 std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeIndex,
-                                  std::vector<LineReport>& lines, Eaten& eaten) {
+                                  const std::vector<Eaten>& kept, std::vector<LineReport>& lines,
+                                  Eaten& eaten) {
     const Recipe& recipe = dossier.recipes[recipeIndex];
     for (std::size_t i = 0; i < recipe.residues.size(); ++i) {
         const Residue& residue = recipe.residues[i];
         const LinearForm left = weighed(dossier, residue.readings);
+        const std::uint32_t number = numberOf(recipeIndex, i);
         switch (residue.kind) {
             case ResidueKind::Line:
             case ResidueKind::Mixture:
@@ -81,18 +110,19 @@ std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeInde
                 break;
             case ResidueKind::Drip:
                 eaten.leaves.push_back(
-                    {*residue.food, left.times(-1), "drip " + std::to_string(i)});
+                    {*residue.food, left.times(-1), "drip " + std::to_string(i), number});
                 break;
             case ResidueKind::Unknown:
-                eaten.unknown.push_back({left, {}, numberOf(recipeIndex, i)});
-                addFoodsOf(dossier, recipeIndex, eaten.unknown.back().foods);
+                eaten.unknown.push_back({left, foodsOf(recipe, kept, lines), number});
+                break;
+            case ResidueKind::Water:
+                eaten.pouredOff.add(left);
+                break;
+            case ResidueKind::NotEaten:
+                eaten.carriesNothing.add(left);
                 break;
         }
     }
-    for (const LineReport& line : lines)
-        if (line.eaten.value() < -1e-9 * line.asUsed.value())
-            return tooLarge(recipe, recipe.residues.front(),
-                            line.asUsed.value() - line.eaten.value(), line.asUsed.value());
     return std::nullopt;
 }
 

@@ -4,10 +4,13 @@
 
 namespace nettare {
 
-/// Takes the residues of a recipe away from its lines: one line, or a mixture of which every line
-/// loses the same share. Drip becomes a negative leaf of its own food, an unknown make-up an entry
-/// of its own. `names` are the lines' food identities, for sums in canonical order.
+/// Takes the residues of a recipe away from its lines, one after the other: one line, or a mixture
+/// of which every line loses the same share of what was in. A line is in with all that the residues
+/// before have left of it, or with the share that the document names of it as used. Drip becomes a
+/// negative leaf of its own food, an unknown make-up an entry of its own; cooking water and what
+/// carries nothing are only weights. `kept` is what the kept recipes of the lines hold, by line.
 [[nodiscard]] std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipe,
+                                                const std::vector<Eaten>& kept,
                                                 std::vector<LineReport>& lines, Eaten& eaten);
 
 /// Indices of lines in canonical order: food identity, grams as used, id. Sums run in this order,

@@ -30,6 +30,9 @@ enum class SourceKind : std::uint8_t {
     Refuse,          ///< last digit of the table's refuse; first = food
     ResidueMakeup,   ///< what an unknown residue is made of; second = residue
     Composition,     ///< first = food, second = component: table, label or stated value
+    Pinch,           ///< how much a pinch is; one for all lines to taste
+    OptionalLine,    ///< counted between none and all; second = line
+    PiecesRange,     ///< "makes 4-6"; first = recipe
     Declaration,  ///< deviation of a product from its declaration; first = food, second = component
 };
 

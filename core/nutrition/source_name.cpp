@@ -13,6 +13,14 @@ std::string lineName(const Dossier& dossier, std::uint32_t number) {
     return number < 65536 ? id : recipe.title + ", " + id;
 }
 
+/// "residue 0", "frying oil".
+std::string residueName(const Dossier& dossier, std::uint32_t number) {
+    const Recipe& recipe = dossier.recipes[number / 65536];
+    const std::string& called = recipe.residues[number % 65536].called;
+    const std::string name = called.empty() ? fmt::format("residue {}", number % 65536) : called;
+    return number < 65536 ? name : recipe.title + ", " + name;
+}
+
 /// Names where a value comes from in the order in which sources win: stated, label, table.
 std::string compositionName(const Food& food, Component component) {
     const std::string_view tagname = factsOf(component).tagname;
@@ -77,7 +85,13 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
         case SourceKind::Refuse:
             return fmt::format("{}, refuse by its table", food());
         case SourceKind::ResidueMakeup:
-            return fmt::format("residue {}: its make-up", key.second);
+            return residueName(dossier, key.second) + ": its make-up";
+        case SourceKind::Pinch:
+            return "how much a pinch is";
+        case SourceKind::OptionalLine:
+            return fmt::format("{}: optional, between none and all", line());
+        case SourceKind::PiecesRange:
+            return fmt::format("pieces of {}: range", dossier.recipes[key.first].title);
         case SourceKind::Composition:
             return compositionName(dossier.foods[key.first], static_cast<Component>(key.second));
         case SourceKind::Declaration:

@@ -9,6 +9,13 @@ std::string counted(Count count, const Recipe& recipe) {
     return writeFraction(count.exact()) + " " + pieceWordFor(count, recipe);
 }
 
+/// "10 skewers"; of a range "4-6 skewers, counted as 5".
+std::string batchText(const Recipe& recipe) {
+    if (!recipe.piecesRange) return counted(recipe.pieces, recipe);
+    return recipe.piecesRange->text() + " " + recipe.piecesWord + ", counted as " +
+           writeFraction(recipe.pieces.exact());
+}
+
 }  // namespace
 
 std::string pieceWordFor(Count count, const Recipe& recipe) {
@@ -30,7 +37,7 @@ std::string basisText(const Figures& figures, const Recipe& recipe) {
         case Basis::Hundred:
             return figures.beforeCooking ? "per 100 g before cooking" : "per 100 g";
         case Basis::Batch:
-            return "per batch of " + counted(recipe.pieces, recipe);
+            return "per batch of " + batchText(recipe);
     }
     return {};
 }

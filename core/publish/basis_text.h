@@ -14,7 +14,7 @@ namespace nettare {
 [[nodiscard]] std::string portionText(const Recipe& recipe);
 
 /// What figures are per: "per skewer", "per portion of 2 skewers", "per 100 g", "per 100 g before
-/// cooking", "per batch of 10 skewers".
+/// cooking", "per batch of 10 skewers", "per batch of 4-6 skewers, counted as 5".
 [[nodiscard]] std::string basisText(const Figures& figures, const Recipe& recipe);
 
 }  // namespace nettare

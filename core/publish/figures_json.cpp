@@ -5,6 +5,8 @@
 #include <tuple>
 
 #include "core/publish/basis_text.h"
+#include "core/publish/left_out.h"
+#include "core/publish/residue_rows.h"
 
 namespace nettare {
 
@@ -78,6 +80,9 @@ Json lineJson(const Line& line, const LineReport& report) {
     json.set("id", Json{line.id}).set("food", Json{line.name});
     json.set("grams_used", Json{report.asUsed.value()});
     json.set("grams_eaten", Json{report.eaten.value()}).set("u", Json{report.eaten.uncertainty()});
+    if (report.counting != LineCounting::Counted)
+        json.set(isLeftOut(report.counting) ? "left_out" : "counted",
+                 Json{reasonOf(report.counting)});
     if (report.ways.ways.empty()) return json;
     const OpenWay& chosen = report.ways.way();
     json.set("way", Json{nameOf(chosen.way)});
@@ -102,6 +107,9 @@ Json figuresJson(const Figures& figures, const Dossier& dossier, const Cooked& c
     // "of": one lot as a laboratory would find it, neither the mean of all lots nor any one piece.
     json.set("per", Json{basisText(figures, recipe)}).set("of", Json{"this batch"});
     json.set("arithmetic", Json{static_cast<double>(kArithmeticVersion)});
+    const auto uncounted = uncountedLines(dossier, cooked);
+    if (!withoutText(uncounted).empty()) json.set("without", withoutJson(uncounted));
+    if (!recipe.residues.empty()) json.set("residues", residuesJson(dossier));
     Json all = Json::array();
     for (const Figure& figure : figures.figures)
         all.append(figureJson(figure, figures, dossier, cooked));

@@ -7,7 +7,9 @@
 #include "core/nutrition/student_t.h"
 #include "core/nutrition/weigh.h"
 #include "core/publish/basis_text.h"
+#include "core/publish/left_out.h"
 #include "core/publish/number_text.h"
+#include "core/publish/residue_rows.h"
 #include "core/support/text.h"
 
 namespace nettare {
@@ -57,17 +59,33 @@ std::string wayText(const OpenWay& way) {
     return text;
 }
 
+/// "3 tbsp", "2-3 × clove", "to taste".
+std::string amountText(const Line& line) {
+    if (line.toTaste) return "to taste";
+    return line.amount.text() + " " +
+           (line.unit != nullptr ? std::string{line.unit->symbol} : "× " + line.piece);
+}
+
+/// How a line's grams were found, and whether they count.
+std::string foundText(const Line& line, const LineReport& report) {
+    if (isLeftOut(report.counting)) return fmt::format("left out: {}", reasonOf(report.counting));
+    std::string text =
+        report.ways.ways.empty() ? std::string{"kept recipe"} : wayText(report.ways.way());
+    if (line.toTaste && report.ways.ways.size() == 1 && line.weighed.empty() && !line.assumed)
+        text += ", a pinch a portion";
+    if (report.counting == LineCounting::Between)
+        text += fmt::format(", {}", reasonOf(report.counting));
+    return text;
+}
+
 /// The way that counts; below it what was not eaten, and the other ways with how far they are
 /// apart.
 std::string lineRow(const Line& line, const LineReport& report) {
-    const std::string unit =
-        line.unit != nullptr ? std::string{line.unit->symbol} : "× " + line.piece;
-    std::string row =
-        fmt::format("  {} {} {} g {}  {}\n", padded(line.amount.text() + " " + unit, 14),
-                    padded(line.name, 18), padded(numberAt(1, report.eaten.value()), 7, true),
-                    padded(halfWidthText(1, halfWidthOf(report.eaten)), 7),
-                    report.ways.ways.empty() ? "kept recipe" : wayText(report.ways.way()));
-    if (report.ways.ways.empty()) return row;
+    std::string row = fmt::format(
+        "  {} {} {} g {}  {}\n", padded(amountText(line), 14), padded(line.name, 18),
+        padded(numberAt(1, report.eaten.value()), 7, true),
+        padded(halfWidthText(1, halfWidthOf(report.eaten)), 7), foundText(line, report));
+    if (report.ways.ways.empty() || isLeftOut(report.counting)) return row;
     const double left = report.asUsed.value() - report.eaten.value();
     // 33 blanks set what follows under the grams of the first row.
     if (left > 0)
@@ -137,11 +155,14 @@ std::string figuresPage(const Figures& figures, const Dossier& dossier, const Co
     const Recipe& recipe = dossier.main();
     std::string page =
         fmt::format("{}\n{}, this batch; ± is 95 %\n\n", recipe.title, basisText(figures, recipe));
+    if (const std::string without = withoutText(uncountedLines(dossier, cooked)); !without.empty())
+        page += without + "\n\n";
     for (const Figure& figure : figures.figures) page += componentRow(figure);
     page += "\nGrams eaten, of the whole batch\n";
     // In the cook's own order; figuresJson() sorts.
     for (std::size_t i = 0; i < recipe.lines.size(); ++i)
         page += lineRow(recipe.lines[i], cooked.lines[i]);
+    page += residueRows(dossier);
     page += coarseRows(dossier);
     if (!verdicts.empty()) page += "\nCeilings and floors\n";
     for (const TargetVerdict& verdict : verdicts) page += verdictRow(verdict);

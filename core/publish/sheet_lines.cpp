@@ -50,7 +50,8 @@ SheetLine rowOf(const LineEntry& entry, const Line& line, const LineReport& repo
     row.id = line.id;
     row.name = line.name;
     row.preparation = line.preparation;
-    row.amount = lineAmountText(entry, line.name);
+    row.amount = line.toTaste ? "to taste" : lineAmountText(entry, line.name);
+    row.counting = report.counting;
     row.grams = report.eaten.value();
     const Uncertainty uncertainty = uncertaintyOf(report.eaten);
     if (uncertainty.u != 0) row.halfWidth = coverageFactor(uncertainty.freedom) * uncertainty.u;

@@ -12,14 +12,16 @@ namespace nettare {
 /// less what is left over.
 struct SheetLine {
     std::string id;
-    std::string amount;  ///< "3 tbsp", as lineAmountText() writes it
+    std::string amount;  ///< "3 tbsp", as lineAmountText() writes it; "to taste"
     std::string name, preparation;
+
+    LineCounting counting = LineCounting::Counted;  ///< by the recipe's own rules
 
     double grams = 0;      ///< eaten
     double halfWidth = 0;  ///< of `grams`, 95 %
     double leftOver = 0;   ///< grams used that are not eaten
 
-    std::optional<Way> way;      ///< nothing for a kept recipe
+    std::optional<Way> way;      ///< nothing for a kept recipe and for a line without grams
     int readings = 0;            ///< of the weighing or the series
     bool scaled = false;         ///< weighed for another amount
     bool trimmed = false;        ///< from purchased to edible

@@ -30,7 +30,8 @@ std::string ofWhat(const ComponentFacts& facts) {
 }  // namespace
 
 std::string statementText(const Figure& perPiece, const Recipe& recipe,
-                          const std::vector<Count>& pieces) {
+                          const std::vector<Count>& pieces,
+                          const std::vector<UncountedLine>& uncounted) {
     const ComponentFacts& facts = factsOf(perPiece.component);
     std::string sentence;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -46,6 +47,9 @@ std::string statementText(const Figure& perPiece, const Recipe& recipe,
                         halfWidthText(fine, intervalOf(perPiece).halfWidth));
     else
         sentence += fmt::format(". The rest has no data: {}.", knownShareText(perPiece));
+    for (const UncountedLine& line : uncounted)
+        sentence += line.leftOut ? fmt::format(" Without {}.", line.text())
+                                 : fmt::format(" In part: {}.", line.text());
     return sentence;
 }
 

@@ -94,17 +94,26 @@ struct Line {
 };
 
 struct Residue {
+    /// A line of a mixture and how much of it was in.
+    struct Share {
+        std::size_t line;
+        double share;  ///< of the line as used; above 0, at most 1
+    };
+
     ResidueKind kind = ResidueKind::Line;
     std::vector<std::size_t> lines;
+    std::vector<Share> shares;  ///< lines that are not named here were in as a whole
     std::optional<std::size_t> food;
     std::vector<std::size_t> readings;
+    std::string called;
     std::string pointer;
 };
 
 /// One recipe of a dossier, resolved.
 struct Recipe {
     std::string file, title;
-    Count pieces;
+    Count pieces;                       ///< of a range its middle, or the end that counts
+    std::optional<Amount> piecesRange;  ///< where the middle of a range counts
     std::string pieceWord, piecesWord;
     std::optional<Count> portionPieces;
     std::optional<Decimal> portionGrams;

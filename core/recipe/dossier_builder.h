@@ -60,6 +60,10 @@ private:
                                        const std::string& pointer);
     const Unit* unit(Scope& scope, const std::string& symbol, const std::string& pointer);
     void addResidues(Scope& scope, Recipe& recipe);
+    Residue residue(Scope& scope, const ResidueEntry& entry, const std::string& pointer);
+    void bindShares(Scope& scope, const ResidueEntry& entry, Residue& residue);
+    void bindDrip(Scope& scope, const ResidueEntry& entry, Residue& residue);
+    void checkStep(Scope& scope, const ResidueEntry& entry, const Residue& residue);
     void addYield(Scope& scope, Recipe& recipe);
 
     // Small services: the first error, ids, amounts.
@@ -69,7 +73,10 @@ private:
     std::vector<std::size_t> findAll(const Ids& ids, const std::vector<std::string>& wanted,
                                      const std::string& pointer);
     Amount amount(const std::string& text, const std::string& pointer);
+    /// The amount that counts by the document's rule for ranges.
+    Amount lineAmount(Scope& scope, const std::string& text, const std::string& pointer);
     Count count(const std::string& text, const std::string& pointer);
+    void countPieces(const RecipeDocument& document, Recipe& recipe);
 
     const FoodLookup& foodLookup_;
     const RecipeLookup& recipeLookup_;

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/recipe/counted_amount.h"
 #include "core/recipe/dossier.h"
 #include "core/recipe/dossier_builder.h"
 #include "core/support/json.h"
@@ -57,11 +58,27 @@ Count DossierBuilder::count(const std::string& text, const std::string& pointer)
     return Count::from(read.low()).value_or(Count{});
 }
 
+// "4-6" is five, give or take one, unless the document says which end counts.
+void DossierBuilder::countPieces(const RecipeDocument& document, Recipe& recipe) {
+    const Amount makes = counted(amount(document.pieces, "/makes/pieces"), document.counting.makes);
+    auto pieces = makes.low();
+    if (makes.isRange()) {
+        const auto sum = makes.low().plus(makes.high());
+        const auto middle = sum ? sum->dividedBy(Fraction{2}) : std::nullopt;
+        if (!middle)
+            note(
+                Error{ErrorCode::AmountTooLong}.with("found", document.pieces).at("/makes/pieces"));
+        pieces = middle.value_or(pieces);
+        recipe.piecesRange = makes;
+    }
+    recipe.pieces = Count::from(pieces).value_or(Count{});
+}
+
 void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
     const RecipeDocument& document = scope.loaded.document;
     recipe.file = scope.loaded.file;
     recipe.title = document.title;
-    recipe.pieces = count(document.pieces, "/makes/pieces");
+    countPieces(document, recipe);
     recipe.pieceWord = document.pieceWord;
     recipe.piecesWord = document.piecesWord;
     if (document.portionPieces)

@@ -139,11 +139,12 @@ Result<RecipeDocument> readRecipe(const Json& json) {
     readYield(root, document);
     readWeighing(root, document);
     readFoods(root, document);
+    readCounting(root, document);
     readLines(root, document);
+    readResidues(root, document);
     readSteps(root, document);
     readTargets(root, document);
     readAssumptions(root, document);
-    readCounting(root, document);
     root.finish();
     if (failure) return fail(*failure);
     return document;

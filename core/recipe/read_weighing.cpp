@@ -12,22 +12,6 @@ std::string readTime(ObjectReader& reader) {
     return reader.has("at") ? reader.time("at") : std::string{};
 }
 
-/// A whole number of pieces from 1 to 9999, as text.
-int readPieces(ObjectReader& reader) {
-    const auto text = reader.optionalText("pieces", kAmountLength);
-    if (!text || reader.failure()) return 1;
-    const bool whole = text->size() <= 4 &&
-                       text->find_first_not_of("0123456789") == std::string::npos &&
-                       text->front() != '0';
-    if (!whole)
-        reader.failure() = Error{ErrorCode::OutOfRange}
-                               .with("found", *text)
-                               .with("low", "1")
-                               .with("high", "9999")
-                               .at(pointerTo(reader.pointer(), "pieces"));
-    return whole ? static_cast<int>(Decimal::read(*text)->coefficient()) : 1;
-}
-
 /// Scales first, then the vessels that were weighed on them.
 void readScales(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("scales", 0, kMostEntries)) {
@@ -75,7 +59,7 @@ void readReadings(ObjectReader& root, RecipeDocument& document) {
         reader.exactlyOneOf(kTares);
         reading.tare = reader.optionalId("tare");
         reading.vessel = reader.optionalId("vessel");
-        reading.pieces = readPieces(reader);
+        if (reader.has("pieces")) reading.pieces = readWholeText(reader, "pieces");
         reader.finish();
         document.readings.push_back(reading);
     }
@@ -105,6 +89,21 @@ void readSeries(ObjectReader& root, RecipeDocument& document) {
 }
 
 }  // namespace
+
+int readWholeText(ObjectReader& reader, std::string_view key) {
+    const std::string text = reader.text(key, kAmountLength);
+    if (reader.failure()) return 1;
+    const bool whole = text.size() <= 4 &&
+                       text.find_first_not_of("0123456789") == std::string::npos &&
+                       text.front() != '0';
+    if (!whole)
+        reader.failure() = Error{ErrorCode::OutOfRange}
+                               .with("found", text)
+                               .with("low", "1")
+                               .with("high", "9999")
+                               .at(pointerTo(reader.pointer(), key));
+    return whole ? static_cast<int>(Decimal::read(text)->coefficient()) : 1;
+}
 
 void readWeighing(ObjectReader& root, RecipeDocument& document) {
     readScales(root, document);

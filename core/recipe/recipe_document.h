@@ -182,15 +182,30 @@ struct StepEntry {
     std::string text;
 };
 
-/// What is not eaten, by what it is: one line; a mixture of lines as they were mixed; drip with a
-/// food of its own; or of unknown make-up, anything between the leanest and the richest line.
-enum class ResidueKind { Line, Mixture, Drip, Unknown };
+/// What is not eaten, by what it is.
+enum class ResidueKind {
+    Line,     ///< one line
+    Mixture,  ///< lines as they were mixed: each loses the same share of what was in
+    Drip,     ///< what ran off, with a food of its own
+    Unknown,  ///< anything between the leanest and the richest line
+    Water,    ///< cooking water poured off: carries nothing but water
+    NotEaten  ///< bones, shells, bay leaves that went in with the lines: carry nothing away
+};
+
+/// So much of a line was in the mixture: 2/3 of the oil.
+struct ShareEntry {
+    std::string line;   ///< id
+    std::string share;  ///< as typed; above 0, at most 1
+};
 
 /// "residues": what stayed in bowl or pan, by weighing.
 struct ResidueEntry {
-    ResidueKind kind;
+    ResidueKind kind = ResidueKind::Unknown;
     std::vector<std::string> lines;     ///< of Line (one) and Mixture
+    std::vector<ShareEntry> shares;     ///< of Mixture; a line without one was in as a whole
+    std::optional<int> mixedAt;         ///< of Mixture: number of the step, from 1
     std::optional<std::string> food;    ///< id, of Drip
+    std::string called;                 ///< "frying oil", for people; may be empty
     std::vector<std::string> readings;  ///< ids; their nets add up
 };
 

@@ -1,4 +1,5 @@
 #include "core/food/piece_word.h"
+#include "core/recipe/counted_amount.h"
 #include "core/recipe/dossier_builder.h"
 #include "core/support/json.h"
 
@@ -52,6 +53,11 @@ void DossierBuilder::bindYield(Scope& scope, const LineEntry& entry, Line& line)
     line.yield = std::move(data);
 }
 
+Amount DossierBuilder::lineAmount(Scope& scope, const std::string& text,
+                                  const std::string& pointer) {
+    return counted(amount(text, pointer), scope.loaded.document.counting.ranges);
+}
+
 // A pint is another one in each system, and none in the metric: then whoever writes it says which.
 const Unit* DossierBuilder::unit(Scope& scope, const std::string& symbol,
                                  const std::string& pointer) {
@@ -61,11 +67,11 @@ const Unit* DossierBuilder::unit(Scope& scope, const std::string& symbol,
 }
 
 std::optional<UnitAmount> DossierBuilder::quantity(Scope& scope,
-                                                 const std::optional<MeasuredAmount>& measured,
-                                                 const std::string& pointer) {
+                                                   const std::optional<MeasuredAmount>& measured,
+                                                   const std::string& pointer) {
     if (!measured) return std::nullopt;
-    return UnitAmount{amount(measured->amount, pointer + "/amount"),
-                    unit(scope, measured->unit, pointer + "/unit")};
+    return UnitAmount{lineAmount(scope, measured->amount, pointer + "/amount"),
+                      unit(scope, measured->unit, pointer + "/unit")};
 }
 
 // Spoons and cups become units of the document's own system here; from then on only factors count.
@@ -73,7 +79,7 @@ Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::strin
     Line line;
     line.id = entry.id;
     line.pointer = pointer;
-    if (!entry.toTaste) line.amount = amount(entry.amount, pointer + "/amount");
+    if (!entry.toTaste) line.amount = lineAmount(scope, entry.amount, pointer + "/amount");
     if (entry.unit) line.unit = unit(scope, *entry.unit, pointer + "/unit");
     line.toTaste = entry.toTaste;
     line.optional = entry.optional;
@@ -95,7 +101,8 @@ Line DossierBuilder::line(Scope& scope, const LineEntry& entry, const std::strin
     line.weighed = findAll(scope.names.readings, entry.weighed, pointer + "/weighed");
     if (entry.weighedFor)
         line.weighedFactor =
-            line.amount.middle() / amount(*entry.weighedFor, pointer + "/weighed_for").middle();
+            line.amount.middle() /
+            lineAmount(scope, *entry.weighedFor, pointer + "/weighed_for").middle();
     bindSeries(scope, entry, line);
     bindTrim(scope, entry, line);
     bindYield(scope, entry, line);
@@ -146,40 +153,6 @@ void DossierBuilder::addLines(Scope& scope, Recipe& recipe) {
         name(scope.names.lines, document.lines[i].id, i, pointer);
         recipe.lines.push_back(line(scope, document.lines[i], pointer));
     }
-}
-
-// What drips off is a food; a kept recipe cannot drip as a whole.
-void DossierBuilder::addResidues(Scope& scope, Recipe& recipe) {
-    const RecipeDocument& document = scope.loaded.document;
-    for (std::size_t i = 0; i < document.residues.size() && !failure_; ++i) {
-        const ResidueEntry& entry = document.residues[i];
-        Residue residue;
-        residue.kind = entry.kind;
-        residue.pointer = pointerTo("/residues", i);
-        if (entry.kind == ResidueKind::Line)
-            residue.lines = {
-                find(scope.names.lines, entry.lines.front(), residue.pointer + "/line")};
-        else
-            residue.lines = findAll(scope.names.lines, entry.lines, residue.pointer + "/mixture");
-        if (entry.food) {
-            const std::size_t food =
-                find(scope.names.foods, *entry.food, residue.pointer + "/drip");
-            const auto* index =
-                failure_ ? nullptr : std::get_if<FoodIndex>(&scope.foods[food].what);
-            if (index != nullptr)
-                residue.food = index->index;
-            else
-                note(Error{ErrorCode::UnknownReference}
-                         .with("found", *entry.food)
-                         .at(residue.pointer + "/drip"));
-        }
-        residue.readings =
-            findAll(scope.names.readings, entry.readings, residue.pointer + "/readings");
-        recipe.residues.push_back(std::move(residue));
-    }
-    if (!document.cooked) return;
-    recipe.cooked = findAll(scope.names.readings, document.cooked->readings, "/cooked/readings");
-    recipe.notEaten = findAll(scope.names.readings, document.cooked->notEaten, "/cooked/not_eaten");
 }
 
 }  // namespace nettare

@@ -71,6 +71,16 @@ inline constexpr std::array<Word<RangeRule>, 3> kRangeWords{{
     {"most", RangeRule::Most},
 }};
 
+/// The key that says what a residue is, in the order of ResidueKind.
+inline constexpr std::array<Word<ResidueKind>, 6> kResidueWords{{
+    {"line", ResidueKind::Line},
+    {"mixture", ResidueKind::Mixture},
+    {"drip", ResidueKind::Drip},
+    {"unknown", ResidueKind::Unknown},
+    {"water", ResidueKind::Water},
+    {"not_eaten", ResidueKind::NotEaten},
+}};
+
 inline constexpr std::array<Word<Basis>, 4> kBasisWords{{
     {"piece", Basis::Piece},
     {"portion", Basis::Portion},

@@ -215,15 +215,24 @@ TEST_CASE("a line to taste has no amount, and the document says how it counts", 
 
 TEST_CASE("residues, cooked weight and targets are read by what they are", "[recipe]") {
     const RecipeDocument recipe = fullDocument();
-    REQUIRE(recipe.residues.size() == 4);
+    REQUIRE(recipe.residues.size() == 6);
     CHECK(recipe.residues[0].kind == ResidueKind::Line);
     CHECK(recipe.residues[0].lines == Ids{"quark"});
     CHECK(recipe.residues[0].readings == Ids{"left"});
     CHECK(recipe.residues[1].kind == ResidueKind::Mixture);
     CHECK(recipe.residues[1].lines == Ids{"apple", "quark"});
+    REQUIRE(recipe.residues[1].shares.size() == 1);
+    CHECK(recipe.residues[1].shares[0].line == "quark");
+    CHECK(recipe.residues[1].shares[0].share == "2/3");
+    CHECK(recipe.residues[1].mixedAt == 1);
+    CHECK(recipe.residues[1].called == "batter in the bowl");
     CHECK(recipe.residues[2].kind == ResidueKind::Drip);
+    CHECK_FALSE(recipe.residues[2].mixedAt);
+    CHECK(recipe.residues[2].called.empty());
     CHECK(recipe.residues[2].food == "quark");
     CHECK(recipe.residues[3].kind == ResidueKind::Unknown);
+    CHECK(recipe.residues[4].kind == ResidueKind::Water);
+    CHECK(recipe.residues[5].kind == ResidueKind::NotEaten);
     CHECK(recipe.cooked->readings == Ids{"batch"});
     CHECK(recipe.cooked->notEaten == Ids{"left"});
 

@@ -35,9 +35,13 @@ TEST_CASE("what a line, a residue and the cooked weight name is found", "[recipe
     CHECK(std::get<RecipeIndex>(recipe.lines[2].what).index == 1);
     CHECK(recipe.lines[2].name == "apple compote");
 
-    REQUIRE(recipe.residues.size() == 4);
+    REQUIRE(recipe.residues.size() == 6);
     CHECK(recipe.residues[0].lines == Indices{1});
     CHECK(recipe.residues[1].lines == Indices{0, 1});
+    REQUIRE(recipe.residues[1].shares.size() == 1);
+    CHECK(recipe.residues[1].shares[0].line == 1);
+    CHECK(recipe.residues[1].shares[0].share == 2.0 / 3);
+    CHECK(recipe.residues[1].called == "batter in the bowl");
     CHECK(recipe.residues[2].food == std::size_t{0});
     CHECK(recipe.residues[3].readings == Indices{3});
     CHECK(recipe.residues[3].pointer == "/residues/3");
@@ -88,8 +92,10 @@ TEST_CASE("yield, amounts, units and assumptions are exact", "[recipe]") {
     CHECK_FALSE(recipe.portionGrams);
     CHECK(recipe.targets.size() == 2);
     CHECK(recipe.assumptions.pieceSpread.text() == "0.12");
+    // The document counts the least of a range.
     CHECK(recipe.lines[0].amount.low() == Fraction{2});
-    CHECK(recipe.lines[0].amount.high() == Fraction{3});
+    CHECK(recipe.lines[0].amount.high() == Fraction{2});
+    CHECK(recipe.lines[0].amount.text() == "2-3");
     CHECK(recipe.lines[0].unit == nullptr);
     CHECK(recipe.lines[0].piece == "apple");
     CHECK(recipe.lines[1].amount.low() == Fraction::make(3, 2));
@@ -100,7 +106,8 @@ TEST_CASE("yield, amounts, units and assumptions are exact", "[recipe]") {
 
 TEST_CASE("a line's weight follows its amount from the amount it was weighed for", "[recipe]") {
     const auto factor = [](const char* amount, const char* weighedFor) {
-        const Json changed = with(with(fullRecipe(), "/lines/0/amount", Json{amount}),
+        const Json middle = with(fullRecipe(), "/counting/ranges", Json{"middle"});
+        const Json changed = with(with(middle, "/lines/0/amount", Json{amount}),
                                   "/lines/0/weighed_for", Json{weighedFor});
         return fullPantry().dossierOf(changed)->main().lines[0].weighedFactor;
     };
@@ -179,24 +186,57 @@ TEST_CASE("an amount that cannot be read carries its place", "[recipe]") {
     CHECK(ambiguous.value("grouped") == "1500");
 }
 
-TEST_CASE("a yield and a portion are one number, not a range", "[recipe]") {
+TEST_CASE("a portion is one number, not a range", "[recipe]") {
     checkUnresolved(
-        {{"/makes/pieces", R"("10-12")", ErrorCode::RangeNotAllowed, "/makes/pieces"},
-         {"/portion/pieces", R"("1-2")", ErrorCode::RangeNotAllowed, "/portion/pieces"}});
-    CHECK(errorAfter("/makes/pieces", R"("10-12")").value("found") == "10-12");
+        {{"/portion/pieces", R"("1-2")", ErrorCode::RangeNotAllowed, "/portion/pieces"}});
+    CHECK(errorAfter("/portion/pieces", R"("1-2")").value("found") == "1-2");
 }
 
-TEST_CASE("a pint of a metric kitchen is asked, since two are in use", "[recipe]") {
-    const Json metric = with(smallRecipe(), "/measures", Json{"metric"});
-    for (const std::string symbol : {"fl oz", "pint", "quart", "gal"}) {
-        CAPTURE(symbol);
-        const auto dossier = Pantry{}.dossierOf(with(metric, "/lines/0/unit", Json{symbol}));
-        REQUIRE_FALSE(dossier);
-        CHECK(dossier.error().code == ErrorCode::UnitNotInSystem);
-        CHECK(dossier.error().pointer == "/lines/0/unit");
-        CHECK(dossier.error().value("found") == symbol);
-        CHECK(Pantry{}.dossierOf(with(metric, "/lines/0/unit", Json{"imp " + symbol})));
-    }
+TEST_CASE("a range of pieces counts by the document's rule", "[recipe]") {
+    const auto makes = [](const char* pieces, const char* rule) {
+        const Json changed =
+            with(with(fullRecipe(), "/makes/pieces", Json{pieces}), "/counting/makes", Json{rule});
+        return fullPantry().dossierOf(changed)->main();
+    };
+    CHECK(makes("4-6", "middle").pieces.exact() == Fraction{5});
+    CHECK(makes("4-6", "middle").piecesRange->high() == Fraction{6});
+    CHECK(makes("1-2", "middle").pieces.exact() == Fraction::make(3, 2));
+    CHECK(makes("4-6", "least").pieces.exact() == Fraction{4});
+    CHECK_FALSE(makes("4-6", "least").piecesRange);
+    CHECK(makes("4-6", "most").pieces.exact() == Fraction{6});
+    CHECK_FALSE(makes("5", "middle").piecesRange);
+}
+
+TEST_CASE("every amount of a line counts by the rule for ranges", "[recipe]") {
+    Json document = with(fullRecipe(), "/lines/0/weighed_for", Json{"2-4"});
+    document = with(document, "/lines/0/assumed/for", Json{"4-5"});
+    const auto line = [&](const char* rule) {
+        const Json ruled = with(document, "/counting/ranges", Json{rule});
+        return fullPantry().dossierOf(ruled)->main().lines[0];
+    };
+    CHECK(line("middle").weighedFactor == 2.5 / 3);
+    CHECK(line("least").weighedFactor == 1);
+    CHECK(line("most").weighedFactor == 0.75);
+    // 300 g were assumed for four to five apples.
+    CHECK(line("least").assumed->grams.value() == Approx(150));
+    CHECK(line("most").assumed->grams.value() == Approx(180));
+}
+
+TEST_CASE("a share is of a line in the mixture, and a step one that there is", "[recipe]") {
+    const ErrorCode share = ErrorCode::ShareNotOfMixture;
+    const char* place = "/residues/1/shares/0/share";
+    checkUnresolved(
+        {{place, R"("3/2")", share, place},
+         {place, R"("1/3-1/2")", share, place},
+         {place, R"("much")", ErrorCode::NotAnAmount, place},
+         {"/residues/1/shares/0/line", R"("compote")", share, place},
+         {"/residues/1/shares/0/line", R"("none")", ErrorCode::UnknownReference,
+          "/residues/1/shares/0/line"},
+         {"/residues/1/mixed_at", R"("3")", ErrorCode::UnknownReference, "/residues/1/mixed_at"}});
+    CHECK(errorAfter(place, R"("3/2")").value("line") == "quark");
+    CHECK(errorAfter("/residues/1/shares",
+                     R"([{"line":"quark","share":"1"},{"line":"quark","share":"1/2"}])")
+              .code == ErrorCode::DuplicateId);
 }
 
 TEST_CASE("a series gives grams for its own piece word or unit only", "[recipe]") {

@@ -149,6 +149,12 @@ TEST_CASE("a line or a residue of the wrong form is refused", "[recipe]") {
          {"/residues/2/readings", "[]", ErrorCode::TooFewItems, "/residues/2/readings"},
          {"/residues/3/unknown", "false", ErrorCode::NotOneOf, "/residues/3/unknown"},
          {"/residues/3/unknown", "1", ErrorCode::WrongKind, "/residues/3/unknown"},
+         {"/residues/4/water", "false", ErrorCode::NotOneOf, "/residues/4/water"},
+         {"/residues/5/not_eaten", "false", ErrorCode::NotOneOf, "/residues/5/not_eaten"},
+         {"/residues/0/shares", "[]", ErrorCode::UnknownKey, "/residues/0/shares"},
+         {"/residues/1/mixed_at", R"("0")", ErrorCode::OutOfRange, "/residues/1/mixed_at"},
+         {"/residues/1/shares/0/share", R"("")", ErrorCode::EmptyText,
+          "/residues/1/shares/0/share"},
          {"/cooked", "{}", ErrorCode::MissingKey, "/cooked"}});
     checkRefusedAt(without(fullRecipe(), "/lines/0/piece"), ErrorCode::OneOfNeeded, "/lines/0");
     checkRefusedAt(without(fullRecipe(), "/residues/3/unknown"), ErrorCode::OneOfNeeded,
