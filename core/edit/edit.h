@@ -75,6 +75,9 @@ enum class EditKind {
     Reading,
     Unbind,
     Assumption,
+    Counting,
+    Optional,
+    Residue,
     BringBack,
 };
 [[nodiscard]] std::string_view nameOf(EditKind kind);

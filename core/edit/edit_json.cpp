@@ -6,7 +6,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<Word<EditKind>, 20> kEditWords{{
+constexpr std::array<Word<EditKind>, 23> kEditWords{{
     {"title", EditKind::Title},
     {"note", EditKind::Note},
     {"yield", EditKind::Yield},
@@ -26,6 +26,9 @@ constexpr std::array<Word<EditKind>, 20> kEditWords{{
     {"reading", EditKind::Reading},
     {"unbind", EditKind::Unbind},
     {"assumption", EditKind::Assumption},
+    {"counting", EditKind::Counting},
+    {"optional", EditKind::Optional},
+    {"residue", EditKind::Residue},
     {"bring back", EditKind::BringBack},
 }};
 

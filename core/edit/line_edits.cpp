@@ -3,6 +3,7 @@
 #include "core/edit/line_amount.h"
 #include "core/edit/line_parts.h"
 #include "core/edit/place.h"
+#include "core/edit/residue_parts.h"
 #include "core/food/piece_word.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/text.h"
@@ -21,25 +22,6 @@ Result<LineEdit> checkedLineEdit(EditDraft& draft, std::string_view line,
 /// A number alone counts pieces of the food: "2" of "eggs, whole" are 2 of the piece "egg".
 std::string ownPiece(std::string_view foodName) {
     return singularOf(trimmed(foodName.substr(0, foodName.find(','))));
-}
-
-/// Takes a line out of one residue; the residue goes with its last line.
-void takeOutOfResidue(const Json& residue, std::size_t index, std::string_view line,
-                      EditDraft& draft) {
-    const Json::Array& mixture = itemsOf(residue, "mixture");
-    bool inside = textAt(residue, "line") == line;
-    bool others = false;
-    std::size_t place = 0;
-    for (std::size_t i = 0; i < mixture.size(); ++i) {
-        const bool named = mixture[i].text() != nullptr && *mixture[i].text() == line;
-        if (named) place = i;
-        (named ? inside : others) = true;
-    }
-    if (!inside) return;
-    if (others)
-        draft.remove(pointerTo("/residues", index) + "/mixture", place);
-    else
-        draft.remove("/residues", index);
 }
 
 }  // namespace
@@ -115,9 +97,7 @@ Result<LineEdit> removeLine(const Json& document, std::string_view line) {
     if (itemsOf(document, "lines").size() == 1)
         return fail(Error{ErrorCode::LastLine}.at(pointerTo("/lines", *index)));
     EditDraft draft{document, EditKind::RemoveLine, nameOfLine(document, **found)};
-    // The last first, so that the indices of the others stay.
-    const Json::Array& residues = itemsOf(document, "residues");
-    for (std::size_t i = residues.size(); i-- > 0;) takeOutOfResidue(residues[i], i, line, draft);
+    takeOutOfResidues(document, line, draft);
     draft.remove("/lines", *index);
     dropFoodOf(document, **found, draft);
     return checkedLineEdit(draft, line);

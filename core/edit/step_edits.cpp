@@ -1,6 +1,6 @@
 #include "core/edit/step_edits.h"
 
-#include "core/edit/edit_draft.h"
+#include "core/edit/residue_parts.h"
 #include "core/recipe/read_recipe.h"
 
 namespace nettare {
@@ -28,6 +28,8 @@ Result<Edit> addStep(const Json& document, std::size_t at, std::string_view type
     step.set("text", Json{typed});
     EditDraft draft{document, EditKind::AddStep, stepName(at)};
     draft.insert(kSteps, at, std::move(step));
+    followSteps(document, draft,
+                [&](std::size_t other) { return std::optional{other + (other >= at ? 1 : 0)}; });
     return draft.takeChecked();
 }
 
@@ -45,6 +47,10 @@ Result<Edit> removeStep(const Json& document, std::size_t at) {
     if (auto error = missingStep(document, at)) return fail(std::move(*error));
     EditDraft draft{document, EditKind::RemoveStep, stepName(at)};
     draft.remove(kSteps, at);
+    followSteps(document, draft, [&](std::size_t other) -> std::optional<std::size_t> {
+        if (other == at) return std::nullopt;
+        return other - (other > at ? 1 : 0);
+    });
     return draft.take();
 }
 
@@ -53,6 +59,11 @@ Result<Edit> moveStep(const Json& document, std::size_t from, std::size_t to) {
     if (auto error = missingStep(document, to)) return fail(std::move(*error));
     EditDraft draft{document, EditKind::MoveStep, stepName(from)};
     draft.move(kSteps, from, to);
+    followSteps(document, draft, [&](std::size_t other) {
+        if (other == from) return std::optional{to};
+        const std::size_t without = other - (other > from ? 1 : 0);
+        return std::optional{without + (without >= to ? 1 : 0)};
+    });
     return draft.take();
 }
 

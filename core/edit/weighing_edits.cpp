@@ -3,6 +3,7 @@
 #include "core/edit/line_parts.h"
 #include "core/edit/place.h"
 #include "core/edit/reading_entries.h"
+#include "core/edit/residue_parts.h"
 #include "core/recipe/words.h"
 
 namespace nettare {
@@ -69,19 +70,18 @@ public:
     }
 
     std::optional<Error> operator()(const ForLeftOver& purpose) {
-        for (const std::string& line : purpose.lines)
-            if (const auto known = entryNamed(document_, "lines", line); !known)
-                return known.error();
-        Json residue = makeUp(purpose.lines);
+        auto residue =
+            residueJson(document_, purpose.madeOf.value_or(ResidueMakeup::ofLines(purpose.lines)));
+        if (!residue) return residue.error();
         const Json::Array& residues = itemsOf(document_, "residues");
         for (std::size_t i = 0; i < residues.size(); ++i) {
             Json same = residues[i];
             same.remove("readings");
-            if (same != residue) continue;
+            if (same != *residue) continue;
             bind(pointerTo("/residues", i) + "/readings");
             return std::nullopt;
         }
-        draft_.append("/residues", residue.set("readings", onlyThis()));
+        draft_.append("/residues", residue->set("readings", onlyThis()));
         return std::nullopt;
     }
 
@@ -111,15 +111,6 @@ private:
                                         kSeriesWords)});
         draft_.append("/series", series.set("readings", onlyThis()));
         return id;
-    }
-
-    static Json makeUp(const std::vector<std::string>& lines) {
-        Json residue = Json::object();
-        if (lines.empty()) return residue.set("unknown", Json{true});
-        if (lines.size() == 1) return residue.set("line", Json{lines.front()});
-        Json mixture = Json::array();
-        for (const std::string& line : lines) mixture.append(Json{line});
-        return residue.set("mixture", std::move(mixture));
     }
 
     const Json& document_;

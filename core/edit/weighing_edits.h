@@ -6,7 +6,7 @@
 #include <variant>
 #include <vector>
 
-#include "core/edit/edit.h"
+#include "core/edit/residue_edits.h"
 #include "core/recipe/recipe_document.h"
 
 namespace nettare {
@@ -37,9 +37,12 @@ struct ForSeries {
 struct ForCooked {};
 /// Bones, shells or sticks in the weight of the finished dish.
 struct ForNotEaten {};
-/// What is left over of one line, or of a mixture of several; no line: of unknown make-up.
+/// What is left over of one line, or of a mixture of several; no line: of unknown make-up. Where
+/// `madeOf` is given it says what it is. A residue of the same make-up that is there gets the
+/// reading.
 struct ForLeftOver {
     std::vector<std::string> lines;
+    std::optional<ResidueMakeup> madeOf{};
 };
 using ReadingPurpose = std::variant<ForLine, ForSeries, ForCooked, ForNotEaten, ForLeftOver>;
 

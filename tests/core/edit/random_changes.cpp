@@ -96,7 +96,7 @@ Change RandomChanges::anyChange(const Json& document) {
 }
 
 Edit RandomChanges::next(const Json& document) {
-    Edit edit{static_cast<EditKind>(below(20)), "what was done", {}};
+    Edit edit{static_cast<EditKind>(below(23)), "what was done", {}};
     Json after = document;
     for (std::size_t more = 1 + below(3); more > 0; --more) {
         edit.changes.push_back(anyChange(after));

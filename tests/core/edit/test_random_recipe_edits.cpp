@@ -2,6 +2,7 @@
 #include <functional>
 #include <random>
 
+#include "core/edit/counting_edits.h"
 #include "core/edit/heading_edits.h"
 #include "core/edit/line_edits.h"
 #include "core/edit/step_edits.h"
@@ -20,11 +21,15 @@ public:
 
     /// What the cook tried; some of it is refused.
     Result<Edit> next(const Json& document) {
-        switch (below(6)) {
+        switch (below(8)) {
             case 0:
                 return heading(document);
             case 1:
                 return step(document);
+            case 4:
+                return residue(document);
+            case 5:
+                return counting(document);
             case 2:
                 return reading(document);
             case 3:
@@ -129,10 +134,43 @@ private:
             case 2:
                 return ForNotEaten{};
             case 3:
-                return ForLeftOver{{id}};
+                return below(2) == 0 ? ForLeftOver{{id}} : ForLeftOver{{}, anyMakeup(document)};
             default:
                 return ForLine{id};
         }
+    }
+
+    ResidueMakeup anyMakeup(const Json& document) {
+        static const std::vector<std::string> kShares{"1/2", "2/3", "0.25", ""};
+        ResidueMakeup makeup{static_cast<ResidueKind>(below(6))};
+        const std::size_t lines = makeup.kind == ResidueKind::Mixture ? 1 + below(3) : 1;
+        while (makeup.lines.size() < lines) makeup.lines.push_back(anyId(document, "lines"));
+        if (below(2) == 0)
+            makeup.shares.push_back({makeup.lines.front(), kShares[below(kShares.size())]});
+        if (below(2) == 0) makeup.mixedAt = std::to_string(below(5));
+        makeup.food = anyId(document, "foods");
+        if (below(3) == 0) makeup.called = anyText();
+        return makeup;
+    }
+
+    Result<Edit> residue(const Json& document) {
+        switch (below(3)) {
+            case 0:
+                return addResidue(document, anyMakeup(document), {anyId(document, "readings")});
+            case 1:
+                return setResidueMakeup(document, below(4), anyMakeup(document));
+            default:
+                return removeResidue(document, below(4));
+        }
+    }
+
+    Result<Edit> counting(const Json& document) {
+        static const std::vector<std::string> kWords{
+            "", "left out", "a pinch a portion", "counted", "between", "middle", "least", "most"};
+        if (below(2) == 0)
+            return editOf(setOptional(document, anyId(document, "lines"), below(2) == 0));
+        return setCounting(document, static_cast<CountingRule>(below(4)),
+                           kWords[below(kWords.size())]);
     }
 
     Result<Edit> reading(const Json& document) {
