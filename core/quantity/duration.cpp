@@ -14,9 +14,12 @@ constexpr double kDay_s = 86400;
 std::optional<double> takeTimeUnit(MeasureCursor& cursor) {
     const std::size_t before = cursor.place();
     [[maybe_unused]] const bool hyphen = cursor.take("-");
-    if (!cursor.takeOneOf({"seconds", "second", "secs", "sec.", "sec", "s"}).empty()) return 1;
-    if (!cursor.takeOneOf({"minutes", "minute", "mins", "min.", "min"}).empty()) return kMinute_s;
-    if (!cursor.takeOneOf({"hours", "hour", "hrs", "hr.", "hr", "h"}).empty()) return kHour_s;
+    if (!cursor.takeOneOf({"seconds", "second", "secs.", "secs", "sec.", "sec", "s"}).empty())
+        return 1;
+    if (!cursor.takeOneOf({"minutes", "minute", "mins.", "mins", "min.", "min"}).empty())
+        return kMinute_s;
+    if (!cursor.takeOneOf({"hours", "hour", "hrs.", "hrs", "hr.", "hr", "h"}).empty())
+        return kHour_s;
     if (!cursor.takeOneOf({"days", "day", "d"}).empty()) return kDay_s;
     cursor.backTo(before);
     return std::nullopt;

@@ -25,6 +25,8 @@ TEST_CASE("times are read as kitchens write them", "[quantity]") {
         {"1 hr, 5 mins", 65, 65},
         {"1 1/2 hours", 90, 90},
         {"1½ hours", 90, 90},
+        {"2 hrs. 5 mins.", 125, 125},
+        {"2 hours 5", 125, 125},
         {"1-1/2 hours", 90, 90},
         {"2.5 h", 150, 150},
         {"an hour", 60, 60},
@@ -67,10 +69,8 @@ TEST_CASE("about a time is an interval of a tenth to either side", "[quantity]")
 TEST_CASE("what is no time is not read as one", "[quantity]") {
     for (const char* text :
          {"", "6", "min", "6 minced", "0 min", "30-25 min", "30 min 1 h", "1 h 2 h", "an inch",
-          "half", "6 min more", "6 min to", "180 °C", "6 to", "2 hours 5", "1 h 30 30", "a"}) {
+          "half", "6 min more", "6 min to", "180 °C", "6 to", "1 h 30 30", "a"}) {
         CAPTURE(text);
-        const bool ninetyLater = std::string_view{text} == "2 hours 5";
-        CHECK(readDuration(text).has_value() == ninetyLater);
+        CHECK_FALSE(readDuration(text));
     }
-    CHECK(readDuration("2 hours 5")->low.minutes() == 125);
 }
