@@ -1,0 +1,244 @@
+#include "random_recipe.h"
+
+#include "core/quantity/amount.h"
+#include "shuffled_lines.h"
+
+namespace nettare {
+
+using kitchen::Kitchen;
+
+namespace {
+
+std::string quoted(const std::string& key, const std::string& value) {
+    return "\"" + key + "\":\"" + value + "\"";
+}
+
+/// 60 g of oil and 40 g of fennel, of which 90 g are left after cooking and 5 g in the pot.
+Kitchen sauce() {
+    Kitchen sauce;
+    sauce.json("title", R"("Sauce")");
+    sauce.json("makes", R"({"pieces":"4-6","piece":"spoon","plural":"spoons"})");
+    sauce.line(R"({"id":"o","amount":"60","unit":"g","food":"oil"})");
+    sauce.line(R"({"id":"f","amount":"40","unit":"g","food":"fennel"})");
+    sauce.reading("pot", "5", "", "residue").reading("done", "90", "", "cooked");
+    sauce.json("residues", R"([{"mixture":["o","f"],"readings":["pot"]}])");
+    return sauce.json("cooked", R"({"readings":["done"]})");
+}
+
+void addFoods(Kitchen& kitchen) {
+    kitchen.append("foods", R"({"id":"water","name":"water","stated":[
+        {"component":"WATER","per_100g":"100","within":"0","reason":"invented"},
+        {"component":"ENERC_KCAL","per_100g":"0","within":"0","reason":"invented"}]})");
+    kitchen.append("foods", R"({"id":"paste","name":"paste","label":{"rules":"us",
+        "serving_grams":"33","serving":{"amount":"2","unit":"tbsp"},"declares":[
+        {"component":"ENERC_KCAL","printed":"70"},{"component":"FAT","printed":"4.5"},
+        {"component":"CHOCDF","printed":"8"},{"component":"PROCNT","printed":"1"},
+        {"component":"NA","printed":"210"}]}})");
+    kitchen.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
+    kitchen.kept("sauce", sauce());
+}
+
+const Json::Array& linesIn(const Kitchen& kitchen) {
+    return *kitchen.document().find("lines")->items();
+}
+
+Kitchen withLines(Kitchen kitchen, const std::vector<Json>& lines) {
+    Json list = Json::array();
+    for (const Json& line : lines) list.append(line);
+    return kitchen.json("lines", writeJson(list));
+}
+
+Json idsOf(const Json::Array& ids, const std::string& id, const std::string& a,
+           const std::string& b) {
+    Json list = Json::array();
+    for (const Json& one : ids) {
+        const bool split = *one.text() == id;
+        list.append(split ? Json{a} : one);
+        if (split) list.append(Json{b});
+    }
+    return list;
+}
+
+/// A residue with a line's two parts in place of it.
+Json withParts(Json residue, const std::string& id, const std::string& a, const std::string& b) {
+    if (const Json* line = residue.find("line"); line != nullptr && *line->text() == id) {
+        residue.remove("line");
+        Json both = Json::array();
+        both.append(Json{a});
+        both.append(Json{b});
+        residue.set("mixture", std::move(both));
+    } else if (const Json* mixture = residue.find("mixture")) {
+        residue.set("mixture", idsOf(*mixture->items(), id, a, b));
+    }
+    const Json* shares = residue.find("shares");
+    if (shares == nullptr) return residue;
+    Json all = Json::array();
+    for (Json share : *shares->items()) {
+        const bool split = *share.find("line")->text() == id;
+        if (split) all.append(share.set("line", Json{a}));
+        if (split) share.set("line", Json{b});
+        all.append(share);
+    }
+    return residue.set("shares", std::move(all));
+}
+
+std::string eighthsOf(const std::string& amount, int eighths) {
+    return writeFraction(*readAmount(amount)->low().times(*Fraction::make(eighths, 8)));
+}
+
+}  // namespace
+
+std::string RandomRecipes::anyAmount() {
+    return writeFraction(*Fraction::make(static_cast<std::int64_t>(1 + below(32)), 8));
+}
+
+std::string RandomRecipes::weigh(Kitchen& kitchen, std::size_t least, std::size_t most,
+                                 const std::string& state) {
+    const std::string id = "r-" + std::to_string(++readings_);
+    const std::string grams = std::to_string(least + below(most - least));
+    if (oneIn(2))
+        kitchen.reading(id, grams, "", state);
+    else
+        kitchen.reading(id, grams + "." + std::to_string(below(10)), "", state, "fine");
+    return id;
+}
+
+/// Amount, unit and food of a line with a way of its own.
+std::string RandomRecipes::measured(Kitchen& kitchen) {
+    static const std::vector<std::string> kFoods{"oil", "fennel", "sugar", "paste", "water"};
+    static const std::vector<std::string> kSpoons{"tsp", "tbsp", "cup"};
+    static const std::vector<std::string> kMasses{"g", "kg", "oz", "lb"};
+    std::string amount = quoted("amount", anyAmount());
+    switch (below(7)) {
+        case 0:
+            return amount + R"(,"piece":"lot",)" + quoted("food", kFoods[below(5)]) +
+                   R"(,"weighed":[")" + weigh(kitchen, 20, 300) + R"("])";
+        case 1: {
+            const std::string reading = weigh(kitchen, 100, 300, "as purchased");
+            return amount + R"(,"piece":"lot","food":"fennel","weighed":[")" + reading + R"("])";
+        }
+        case 2:
+            return amount + R"(,"piece":"bulb","food":"fennel","series":{"id":"bulbs","use":)"
+                            R"("others"})";
+        case 3:
+            return amount + "," + quoted("unit", kSpoons[below(3)]) + "," +
+                   quoted("food", std::vector<std::string>{"oil", "sugar", "paste"}[below(3)]);
+        case 4:
+            return amount + "," + quoted("unit", kMasses[below(4)]) + "," +
+                   quoted("food", kFoods[below(5)]);
+        case 5:
+            return R"("amount":"2-3","piece":"bulb","food":"fennel")";
+        default:
+            return amount + R"(,"piece":"lot",)" + quoted("food", kFoods[below(5)]) +
+                   R"(,"assumed":{"grams":"80","within":"15","reason":"by eye"})";
+    }
+}
+
+std::string RandomRecipes::anyLine(Kitchen& kitchen) {
+    std::string line = "{" + quoted("id", "l-" + std::to_string(++lines_)) + ",";
+    if (oneIn(10))
+        return line + quoted("amount", anyAmount()) + R"(,"piece":"spoon","food":"sauce"})";
+    if (oneIn(10)) return line + R"("to_taste":true,"food":"sugar"})";
+    line += measured(kitchen);
+    return line + (oneIn(6) ? R"(,"optional":true})" : "}");
+}
+
+std::string RandomRecipes::anyMixture() {
+    std::string ids;
+    std::string shares;
+    for (std::size_t i = 1; i <= lines_; ++i) {
+        if (oneIn(2)) continue;
+        const std::string id = "l-" + std::to_string(i);
+        ids += (ids.empty() ? "\"" : ",\"") + id + "\"";
+        if (oneIn(3))
+            shares += (shares.empty() ? "{" : ",{") + quoted("line", id) + "," +
+                      quoted("share", oneIn(2) ? "2/3" : "0.5") + "}";
+    }
+    if (ids.empty()) return R"("mixture":["l-1"])";
+    return R"("mixture":[)" + ids + "]" +
+           (shares.empty() ? std::string{} : R"(,"shares":[)" + shares + "]");
+}
+
+std::string RandomRecipes::anyResidue(Kitchen& kitchen) {
+    const std::string reading = weigh(kitchen, 1, 12, "residue");
+    std::string what;
+    switch (below(7)) {
+        case 0:
+            what = quoted("line", "l-" + std::to_string(1 + below(lines_)));
+            break;
+        case 1:
+            what = R"("drip":"oil")";
+            break;
+        case 2:
+            what = R"("unknown":true)";
+            break;
+        case 3:
+            what = R"("water":true)";
+            break;
+        case 4:
+            what = R"("not_eaten":true)";
+            break;
+        default:
+            what = anyMixture();
+    }
+    return "{" + what + R"(,"readings":[")" + reading + R"("]})";
+}
+
+Kitchen RandomRecipes::next() {
+    Kitchen kitchen;
+    readings_ = lines_ = 0;
+    addFoods(kitchen);
+    std::string bulbs;
+    for (std::size_t n = 1 + below(4); n > 0; --n)
+        bulbs += (bulbs.empty() ? "\"" : ",\"") + weigh(kitchen, 200, 260) + "\"";
+    kitchen.append("series", R"({"id":"bulbs","name":"bulbs","kind":"per piece","of":"bulb",)"
+                             R"("readings":[)" +
+                                 bulbs + "]}");
+    for (std::size_t n = 2 + below(8); n > 0; --n) kitchen.line(anyLine(kitchen));
+    for (std::size_t n = below(4); n > 0; --n) kitchen.append("residues", anyResidue(kitchen));
+    if (oneIn(3)) kitchen.json("makes", R"({"pieces":"4-6","piece":"cake","plural":"cakes"})");
+    if (oneIn(2))
+        kitchen.json("cooked", R"({"readings":[")" + weigh(kitchen, 200, 900, "cooked") + R"("]})");
+    static const std::vector<std::string> kOptional{"counted", "left out", "between"};
+    static const std::vector<std::string> kRanges{"middle", "least", "most"};
+    return kitchen.json(
+        "counting", "{" + quoted("to_taste", oneIn(2) ? "left out" : "a pinch a portion") + "," +
+                        quoted("optional", kOptional[below(3)]) + "," +
+                        quoted("ranges", kRanges[below(3)]) + "," +
+                        quoted("makes", kRanges[below(3)]) + "}");
+}
+
+Kitchen withLinesMoved(const Kitchen& kitchen, std::uint32_t seed) {
+    const Json moved = withLinesShuffled(kitchen.document(), seed);
+    return withLines(kitchen, *moved.find("lines")->items());
+}
+
+Kitchen withLineSplit(const Kitchen& kitchen, std::size_t line, int rest) {
+    std::vector<Json> lines = linesIn(kitchen);
+    Json& first = lines[line];
+    const std::string id = *first.find("id")->text();
+    const std::string amount = *first.find("amount")->text();
+    if (first.find("weighed") != nullptr) first.set("weighed_for", Json{amount});
+    Json second = first;
+    // The ids sort as the one did.
+    first.set("id", Json{id + "-a"}).set("amount", Json{eighthsOf(amount, 2)});
+    second.set("id", Json{id + "-b"}).set("amount", Json{eighthsOf(amount, rest)});
+    lines.push_back(second);
+    Kitchen split = withLines(kitchen, lines);
+    const Json* residues = kitchen.document().find("residues");
+    if (residues == nullptr) return split;
+    Json all = Json::array();
+    for (const Json& residue : *residues->items())
+        all.append(withParts(residue, id, id + "-a", id + "-b"));
+    return split.json("residues", writeJson(all));
+}
+
+Kitchen withUnitRenamed(const Kitchen& kitchen, std::size_t line, const std::string& unit,
+                        int many) {
+    std::vector<Json> lines = linesIn(kitchen);
+    const std::string amount = *lines[line].find("amount")->text();
+    lines[line].set("amount", Json{eighthsOf(amount, 8 * many)}).set("unit", Json{unit});
+    return withLines(kitchen, lines);
+}
+
+}  // namespace nettare
