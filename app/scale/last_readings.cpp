@@ -28,11 +28,12 @@ const Line* lineOf(const Recipe& recipe, const std::string& id) {
     return found == recipe.lines.end() ? nullptr : &*found;
 }
 
-void takeLeft(const Evaluation& evaluation, ResidueKind kind, Bound& bound) {
-    for (const Residue& residue : evaluation.dossier.main().residues)
-        if (residue.kind == kind)
-            bound.readings.insert(bound.readings.end(), residue.readings.begin(),
-                                  residue.readings.end());
+/// The readings of the residue that this is; document and dossier have them in one order.
+std::vector<std::size_t> readingsOf(const Evaluation& evaluation, const LeftOver& left) {
+    const auto& entries = evaluation.document.residues;
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        if (isSame(entries[i], left)) return evaluation.dossier.main().residues[i].readings;
+    return {};
 }
 
 Bound boundTo(const Evaluation& evaluation, const Purpose& purpose) {
@@ -54,14 +55,8 @@ Bound boundTo(const Evaluation& evaluation, const Purpose& purpose) {
         case PurposeKind::NotEaten:
             bound.readings = recipe.notEaten;
             break;
-        case PurposeKind::LeftMixture:
-            takeLeft(evaluation, ResidueKind::Mixture, bound);
-            break;
-        case PurposeKind::LeftOfLine:
-            takeLeft(evaluation, ResidueKind::Line, bound);
-            break;
-        case PurposeKind::LeftUnknown:
-            takeLeft(evaluation, ResidueKind::Unknown, bound);
+        case PurposeKind::LeftOver:
+            bound.readings = readingsOf(evaluation, purpose.leftOver.value_or(LeftOver{}));
             break;
     }
     return bound;
@@ -99,13 +94,20 @@ QString lastReadings(const Evaluation& evaluation, const Purpose& purpose) {
 QString weighedBefore(const Evaluation& evaluation, const Purpose& purpose) {
     const Bound bound = boundTo(evaluation, purpose);
     if (bound.perPiece || bound.readings.empty()) return {};
-    double grams = 0;
     int decimals = 0;
-    for (const std::size_t index : bound.readings) {
-        grams += netGrams(evaluation.dossier, evaluation.dossier.readings[index]);
+    for (const std::size_t index : bound.readings)
         decimals = std::max(decimals, decimalsOf(evaluation, index));
-    }
-    return LastReadings::tr("%1 g").arg(QString::fromStdString(numberAt(decimals, grams)));
+    return LastReadings::tr("%1 g").arg(
+        QString::fromStdString(numberAt(decimals, gramsBefore(evaluation, purpose))));
+}
+
+double gramsBefore(const Evaluation& evaluation, const Purpose& purpose) {
+    const Bound bound = boundTo(evaluation, purpose);
+    double grams = 0;
+    if (bound.perPiece) return grams;
+    for (const std::size_t index : bound.readings)
+        grams += netGrams(evaluation.dossier, evaluation.dossier.readings[index]);
+    return grams;
 }
 
 std::optional<double> gramsEachBefore(const Evaluation& evaluation, const Purpose& purpose) {

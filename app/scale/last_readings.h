@@ -16,6 +16,9 @@ namespace nettare {
 /// a series and where nothing was weighed.
 [[nodiscard]] QString weighedBefore(const Evaluation& evaluation, const Purpose& purpose);
 
+/// The same in grams; 0 where weighedBefore() is empty.
+[[nodiscard]] double gramsBefore(const Evaluation& evaluation, const Purpose& purpose);
+
 /// Mean grams of a piece in the series so far; nothing without readings or for another purpose.
 [[nodiscard]] std::optional<double> gramsEachBefore(const Evaluation& evaluation,
                                                     const Purpose& purpose);

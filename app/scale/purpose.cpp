@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/scale/left_over_words.h"
 #include "app/sheet/document_texts.h"
 
 namespace nettare {
@@ -11,24 +12,6 @@ namespace {
 struct PurposeWords {
     Q_DECLARE_TR_FUNCTIONS(Purpose)
 };
-
-/// The lines of the first mixture that something was left of; none where there is no such.
-std::vector<std::string> mixtureOf(const DraftSession& draft) {
-    std::vector<std::string> lines;
-    for (const Json& residue : entriesIn(draft.document(), "residues")) {
-        if (residue.find("mixture") == nullptr) continue;
-        for (const Json& line : entriesIn(residue, "mixture"))
-            if (line.text() != nullptr) lines.push_back(*line.text());
-        break;
-    }
-    return lines;
-}
-
-QString mixtureText(const DraftSession& draft) {
-    QStringList names;
-    for (const std::string& line : mixtureOf(draft)) names += lineName(draft.document(), line);
-    return names.join(QStringLiteral(", "));
-}
 
 QString seriesText(const DraftSession& draft, const std::string& line) {
     const Json* entry = entryIn(draft.document(), "lines", line);
@@ -41,7 +24,8 @@ QString seriesText(const DraftSession& draft, const std::string& line) {
 
 }  // namespace
 
-std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& line) {
+std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& line,
+                                const LeftOver& leftOver) {
     std::vector<Purpose> purposes;
     if (entryIn(draft.document(), "lines", line) != nullptr) {
         purposes.push_back({PurposeKind::Line, line});
@@ -50,9 +34,7 @@ std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& li
     if (entriesIn(draft.document(), "lines").empty()) return purposes;
     purposes.push_back({PurposeKind::Cooked, {}});
     if (draft.document().find("cooked") != nullptr) purposes.push_back({PurposeKind::NotEaten, {}});
-    if (!mixtureOf(draft).empty()) purposes.push_back({PurposeKind::LeftMixture, {}});
-    if (!line.empty()) purposes.push_back({PurposeKind::LeftOfLine, line});
-    purposes.push_back({PurposeKind::LeftUnknown, {}});
+    purposes.push_back({PurposeKind::LeftOver, {}, leftOver});
     return purposes;
 }
 
@@ -65,19 +47,15 @@ QString purposeText(const DraftSession& draft, const Purpose& purpose) {
         case PurposeKind::Cooked:
             return PurposeWords::tr("the cooked dish");
         case PurposeKind::NotEaten:
-            return PurposeWords::tr("not eaten: bones, shells, sticks");
-        case PurposeKind::LeftMixture:
-            return PurposeWords::tr("left in the bowl: %1").arg(mixtureText(draft));
-        case PurposeKind::LeftOfLine:
-            return PurposeWords::tr("left over of %1")
-                .arg(lineName(draft.document(), purpose.line));
-        case PurposeKind::LeftUnknown:
-            return PurposeWords::tr("left over, of unknown make-up");
+            return PurposeWords::tr("not eaten, in that weight: bones, shells, sticks");
+        case PurposeKind::LeftOver:
+            return PurposeWords::tr("left over: %1")
+                .arg(leftOverName(draft.document(), purpose.leftOver.value_or(LeftOver{})));
     }
     return {};
 }
 
-ReadingPurpose readingPurpose(const DraftSession& draft, const Purpose& purpose) {
+ReadingPurpose readingPurpose(const Purpose& purpose) {
     switch (purpose.kind) {
         case PurposeKind::Line:
             return ForLine{purpose.line};
@@ -87,14 +65,10 @@ ReadingPurpose readingPurpose(const DraftSession& draft, const Purpose& purpose)
             return ForCooked{};
         case PurposeKind::NotEaten:
             return ForNotEaten{};
-        case PurposeKind::LeftMixture:
-            return ForLeftOver{mixtureOf(draft)};
-        case PurposeKind::LeftOfLine:
-            return ForLeftOver{{purpose.line}};
-        case PurposeKind::LeftUnknown:
+        case PurposeKind::LeftOver:
             break;
     }
-    return ForLeftOver{};
+    return ForLeftOver{};  // leftOverEdit() says what it is
 }
 
 WeighedState stateFor(const DraftSession& draft, const Purpose& purpose) {

@@ -2,39 +2,40 @@
 
 #include <QString>
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "app/session/draft_session.h"
+#include "app/scale/left_over.h"
 #include "core/edit/weighing_edits.h"
 
 namespace nettare {
 
 /// What a reading is for.
 enum class PurposeKind {
-    Line,         ///< the grams of a line
-    Series,       ///< a piece or a measure of a line's food
-    Cooked,       ///< the finished dish
-    NotEaten,     ///< bones, shells, sticks in it
-    LeftMixture,  ///< left in the bowl, of the lines that are mixed there
-    LeftOfLine,   ///< left of one line
-    LeftUnknown,  ///< left over, nobody knows of what
+    Line,      ///< the grams of a line
+    Series,    ///< a piece or a measure of a line's food
+    Cooked,    ///< the finished dish
+    NotEaten,  ///< bones, shells, sticks in it
+    LeftOver,  ///< what stays in bowl or pan
 };
 
 struct Purpose {
     PurposeKind kind = PurposeKind::Line;
-    std::string line;  ///< id, for Line, Series and LeftOfLine
-    friend bool operator==(const Purpose&, const Purpose&) = default;
+    std::string line{};                  ///< id, for Line and Series
+    std::optional<LeftOver> leftOver{};  ///< for LeftOver: what it is; nothing: not said yet
 };
 
-/// The purposes that a draft offers while the cursor is on that line; none without lines.
-[[nodiscard]] std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& line);
+/// The purposes that a draft offers while the cursor is on that line; none without lines. What is
+/// left over is that.
+[[nodiscard]] std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& line,
+                                              const LeftOver& leftOver);
 
 /// "grams of olive oil", "one prawn, for the series", "the cooked dish"
 [[nodiscard]] QString purposeText(const DraftSession& draft, const Purpose& purpose);
 
 /// The same for the edit that binds the reading.
-[[nodiscard]] ReadingPurpose readingPurpose(const DraftSession& draft, const Purpose& purpose);
+[[nodiscard]] ReadingPurpose readingPurpose(const Purpose& purpose);
 
 /// What lies on the scale then.
 [[nodiscard]] WeighedState stateFor(const DraftSession& draft, const Purpose& purpose);

@@ -7,6 +7,9 @@
 #include <algorithm>
 
 #include "app/scale/last_readings.h"
+#include "app/scale/left_over_button.h"
+#include "app/scale/left_over_edit.h"
+#include "app/scale/left_over_words.h"
 #include "app/scale/scale_strip_parts.h"
 #include "app/scale/shown_number.h"
 #include "app/scale/weighing_words.h"
@@ -56,6 +59,7 @@ ScaleStrip::ScaleStrip(KitchenSession& kitchen, QWidget* parent)
       piecesLabel_{new QLabel},
       note_{new QLabel},
       addTo_{new QCheckBox},
+      leftOver_{new LeftOverButton{kitchen}},
       useAsTare_{new QPushButton{tr("Use as tare")}},
       takeOff_{new QPushButton{tr("Take it off again")}},
       record_{new QPushButton{tr("Record reading")}} {
@@ -79,8 +83,9 @@ ScaleStrip::ScaleStrip(KitchenSession& kitchen, QWidget* parent)
 }
 
 void ScaleStrip::build() {
-    const ScaleStripParts parts{*scale_, *tare_, *gross_, *pieces_,    *net_,     *piecesLabel_,
-                                *for_,   *note_, *addTo_, *useAsTare_, *takeOff_, *record_};
+    const ScaleStripParts parts{*scale_,       *tare_,    *gross_, *pieces_, *net_,
+                                *piecesLabel_, *for_,     *note_,  *addTo_,  *leftOver_,
+                                *useAsTare_,   *takeOff_, *record_};
     buildScaleStrip(*this, parts);
     gross_->installEventFilter(this);
     pieces_->installEventFilter(this);
@@ -103,6 +108,12 @@ void ScaleStrip::connectFields() {
     connect(gross_, &QLineEdit::textChanged, this, &ScaleStrip::showNet);
     connect(pieces_, &QLineEdit::textChanged, this, &ScaleStrip::showNet);
     connect(addTo_, &QCheckBox::toggled, this, &ScaleStrip::showNet);
+    connect(leftOver_, &LeftOverButton::chosen, this, [this] {
+        addTo_->setChecked(false);
+        fillPurposes();
+        showNet();
+    });
+    connect(leftOver_, &LeftOverButton::done, this, &ScaleStrip::begin);
     connect(useAsTare_, &QPushButton::clicked, this, &ScaleStrip::useAsTare);
     connect(takeOff_, &QPushButton::clicked, this, &ScaleStrip::takeOff);
     connect(record_, &QPushButton::clicked, this, &ScaleStrip::record);
@@ -124,6 +135,7 @@ void ScaleStrip::followDraft() {
     shownTare_.reset();
     line_.clear();
     wanted_ = PurposeKind::Line;
+    leftOver_->forget();
     takeOff_->hide();
     {
         const QSignalBlocker quiet{gross_};
@@ -133,9 +145,10 @@ void ScaleStrip::followDraft() {
     if (draft != nullptr)
         connect(draft, &DraftSession::evaluationChanged, this, &ScaleStrip::follow);
     const bool editable = draft != nullptr && !draft->readOnly();
-    for (QWidget* part : {static_cast<QWidget*>(scale_), static_cast<QWidget*>(tare_),
-                          static_cast<QWidget*>(for_), static_cast<QWidget*>(gross_),
-                          static_cast<QWidget*>(pieces_), static_cast<QWidget*>(addTo_)})
+    for (QWidget* part :
+         {static_cast<QWidget*>(scale_), static_cast<QWidget*>(tare_), static_cast<QWidget*>(for_),
+          static_cast<QWidget*>(gross_), static_cast<QWidget*>(pieces_),
+          static_cast<QWidget*>(addTo_), static_cast<QWidget*>(leftOver_)})
         part->setEnabled(editable);
     follow();
 }
@@ -182,7 +195,8 @@ void ScaleStrip::fillTares() {
 
 // What was wanted last, of the line that the cursor is on now.
 void ScaleStrip::fillPurposes() {
-    purposes_ = purposesOf(*kitchen_.draft(), line_);
+    leftOver_->follow(line_);
+    purposes_ = purposesOf(*kitchen_.draft(), line_, leftOver_->choice());
     QStringList texts;
     for (const Purpose& each : purposes_) texts += purposeText(*kitchen_.draft(), each);
     const auto found = std::ranges::find(purposes_, wanted_, &Purpose::kind);
@@ -216,8 +230,7 @@ void ScaleStrip::weighFor(const Purpose& purpose) {
     if (kitchen_.draft() == nullptr) return;
     wanted_ = purpose.kind;
     addTo_->setChecked(false);
-    const bool offered = std::ranges::find(purposes_, wanted_, &Purpose::kind) != purposes_.end();
-    if (wanted_ == PurposeKind::LeftMixture && !offered) wanted_ = PurposeKind::LeftUnknown;
+    if (purpose.leftOver) leftOver_->choose(*purpose.leftOver);
     fillPurposes();
     showNet();
     begin();
@@ -253,6 +266,7 @@ void ScaleStrip::showNet() {
     const bool pieces = purpose().kind == PurposeKind::Series;
     pieces_->setVisible(pieces);
     piecesLabel_->setVisible(pieces);
+    leftOver_->setVisible(purpose().kind == PurposeKind::LeftOver);
     showAddTo();
     QString refusal;
     const auto weighing = typed(refusal);
@@ -260,8 +274,10 @@ void ScaleStrip::showNet() {
     net_->setAccessibleName(weighing ? tr("Net %1").arg(net_->text()) : tr("Net, not known yet"));
     if (weighing) refusal = weighingRefusal(*weighing, purpose().kind);
     setRefused(*gross_, !refusal.isEmpty());
+    const QString left = leftOverNote(weighing);
+    leftOver_->say(left);
     useAsTare_->setEnabled(weighing.has_value());
-    record_->setEnabled(weighing && refusal.isEmpty() && !purposes_.empty());
+    record_->setEnabled(weighing && refusal.isEmpty() && !purposes_.empty() && isSaid());
     if (!refusal.isEmpty()) return showNote(refusal, "error");
     if (const QString caution = weighing ? cautionOf(*weighing) : QString{}; !caution.isEmpty())
         return showNote(caution, "warning");
@@ -269,7 +285,29 @@ void ScaleStrip::showNet() {
         return showNote(tr("What is weighed can be chosen once the recipe has a line."),
                         "secondary");
     if (gross_->text().isEmpty() && takeOff_->isVisible()) return;
-    showNote(noteBefore(), "secondary");
+    showNote(left.isEmpty() || (!weighing && addTo_->isVisible()) ? noteBefore() : left,
+             "secondary");
+}
+
+bool ScaleStrip::isSaid() const {
+    return purpose().kind != PurposeKind::LeftOver || isComplete(leftOver_->choice());
+}
+
+double ScaleStrip::leftOverGrams(const Weighing& weighing) const {
+    const auto evaluation = kitchen_.draft()->evaluation();
+    const double before =
+        evaluation && addTo_->isChecked() ? gramsBefore(*evaluation, purpose()) : 0;
+    return before + netGramsOf(weighing);
+}
+
+QString ScaleStrip::leftOverNote(const std::optional<Weighing>& weighing) const {
+    if (purpose().kind != PurposeKind::LeftOver || kitchen_.draft() == nullptr) return {};
+    const auto evaluation = kitchen_.draft()->evaluation();
+    const LeftOver& left = leftOver_->choice();
+    const auto there = evaluation ? gramsThere(*evaluation, left) : std::nullopt;
+    return leftOverSentence(kitchen_.draft()->document(), left,
+                            weighing ? std::optional{leftOverGrams(*weighing)} : std::nullopt,
+                            there);
 }
 
 // A second weighing is most often a second try, so adding up is what one has to say.
@@ -282,6 +320,11 @@ void ScaleStrip::showAddTo() {
 
 QString ScaleStrip::cautionOf(const Weighing& weighing) const {
     const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    if (evaluation && purpose().kind == PurposeKind::LeftOver)
+        if (const QString much =
+                tooMuchLeft(leftOverGrams(weighing), gramsThere(*evaluation, leftOver_->choice()));
+            !much.isEmpty())
+            return much;
     const QString count =
         evaluation ? countCaution(weighing, gramsEachBefore(*evaluation, purpose())) : QString{};
     return count.isEmpty() ? coarseCaution(weighing) : count;
@@ -322,9 +365,13 @@ void ScaleStrip::record() {
     const auto weighing = typed(refusal);
     if (!weighing || kitchen_.draft() == nullptr) return;
     const Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
-    const auto edit = recordReading(kitchen_.draft()->document(), recording.reading);
+    const Json& document = kitchen_.draft()->document();
+    const LeftOver& left = leftOver_->choice();
+    const bool ofLeftOver = purpose().kind == PurposeKind::LeftOver;
+    const auto edit = ofLeftOver ? leftOverEdit(document, recording.reading, left)
+                                 : recordReading(document, recording.reading);
     if (!edit) {
-        showNote(draftSentence(kitchen_.draft()->document(), edit.error()), "error");
+        showNote(draftSentence(document, edit.error()), "error");
         return;
     }
     recorded_ = recording.reading.gross.id;
@@ -332,7 +379,10 @@ void ScaleStrip::record() {
     replaced_ = evaluation && weighing->instead ? weighedBefore(*evaluation, purpose()) : QString{};
     if (shownTare_) shownTare_->inLedger = true;
     fillTares();
-    kitchen_.record(recording.entries, *edit);
+    kitchen_.record(recording.entries, *edit,
+                    ofLeftOver && left.kind == ResidueKind::Drip && left.drip.existing.empty()
+                        ? kitchen_.food(left.drip.row)
+                        : std::nullopt);
 }
 
 void ScaleStrip::takeOff() {

@@ -14,6 +14,7 @@
 namespace nettare {
 
 class KitchenSession;
+class LeftOverButton;
 
 /// The scale at the foot of the sheet: what it shows is typed here, less the tare it is the net,
 /// and Enter records it for what was chosen.
@@ -45,6 +46,11 @@ private:
     void showAddTo();
     [[nodiscard]] QString cautionOf(const Weighing& weighing) const;
     [[nodiscard]] QString noteBefore() const;
+    /// False while it is not said what is left over.
+    [[nodiscard]] bool isSaid() const;
+    /// What will be computed of what is left over; empty for another purpose.
+    [[nodiscard]] QString leftOverNote(const std::optional<Weighing>& weighing) const;
+    [[nodiscard]] double leftOverGrams(const Weighing& weighing) const;
     void showNote(const QString& words, const char* tone);
     void useAsTare();
     void record();
@@ -67,6 +73,7 @@ private:
     QLineEdit *gross_, *pieces_;
     QLabel *net_, *piecesLabel_, *note_;
     QCheckBox* addTo_;
+    LeftOverButton* leftOver_;
     QPushButton *useAsTare_, *takeOff_, *record_;
 };
 

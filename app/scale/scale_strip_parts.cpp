@@ -82,10 +82,20 @@ QLayout* purposeRow(const ScaleStripParts& parts) {
     row->setSpacing(kSpace2Px);
     parts.purpose.setMaximumWidth(kWidestPurpose);
     row->addWidget(&parts.purpose, 1);
+    row->addWidget(&parts.leftOver);
     row->addWidget(&parts.piecesLabel);
     row->addWidget(&parts.pieces);
-    row->addWidget(&parts.addTo);
     row->addStretch(0);
+    return row;
+}
+
+/// What is already there stands above the purpose that it is of.
+QLayout* purposeHead(const ScaleStripParts& parts) {
+    auto* row = new QHBoxLayout;
+    row->setSpacing(kSpace4Px);
+    row->addWidget(caption(StripWords::tr("FOR"), &parts.purpose));
+    row->addWidget(&parts.addTo);
+    row->addStretch(1);
     return row;
 }
 
@@ -116,7 +126,7 @@ void buildScaleStrip(QWidget& strip, const ScaleStripParts& parts) {
     grid->addWidget(&parts.useAsTare, 2, 1);
     grid->addWidget(caption(StripWords::tr("NET"), nullptr), 0, 2);
     grid->addWidget(&parts.net, 1, 2, 2, 1, Qt::AlignLeft | Qt::AlignVCenter);
-    grid->addWidget(caption(StripWords::tr("FOR"), &parts.purpose), 0, 3);
+    grid->addLayout(purposeHead(parts), 0, 3);
     grid->addLayout(purposeRow(parts), 1, 3);
     grid->addLayout(noteRow(parts), 2, 3);
     grid->addWidget(&parts.record, 1, 4, 2, 1, Qt::AlignVCenter);

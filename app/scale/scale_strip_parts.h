@@ -17,6 +17,7 @@ struct ScaleStripParts {
     QComboBox& purpose;
     QLabel& note;
     QCheckBox& addTo;
+    QPushButton& leftOver;
     QPushButton &useAsTare, &takeOff, &record;
 };
 

@@ -2,6 +2,8 @@
 
 #include <QUuid>
 
+#include "core/quantity/unit.h"
+
 namespace nettare {
 
 namespace {
@@ -47,6 +49,11 @@ Decimal netOf(const Weighing& weighing) {
     return weighing.shown.minus(tareShown(weighing));
 }
 
+double netGramsOf(const Weighing& weighing) {
+    const Unit* unit = findUnit(weighing.scale.unit, MeasureSystem::Metric);
+    return netOf(weighing).value() * (unit == nullptr ? 1 : unit->factor.value());
+}
+
 bool isShowable(Decimal shown, const ScaleEntry& scale) {
     return roundedToStep(shown, scale.readability) == shown;
 }
@@ -71,7 +78,7 @@ Recording recordingOf(const Weighing& weighing, const DraftSession& draft, const
     reading.gross = {freshUuid(), weighing.scale.id, weighing.shown, stateFor(draft, purpose), at};
     reading.pieces = weighing.pieces;
     reading.instead = weighing.instead;
-    reading.purpose = readingPurpose(draft, purpose);
+    reading.purpose = readingPurpose(purpose);
     if (weighing.scaleIsNew) reading.scales.push_back(weighing.scale);
     recording.entries.push_back(ledgerEntry(reading.gross, weighing, draft));
     recording.entries.back().pieces = weighing.pieces;

@@ -38,6 +38,9 @@ struct Weighing {
 /// What lies on the scale, exactly: shown less tare, in the scale's unit.
 [[nodiscard]] Decimal netOf(const Weighing& weighing);
 
+/// The same in grams, for what is shown of it.
+[[nodiscard]] double netGramsOf(const Weighing& weighing);
+
 /// True where the scale can show that number: a multiple of its step.
 [[nodiscard]] bool isShowable(Decimal shown, const ScaleEntry& scale);
 

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 
 #include "core/publish/number_text.h"
-#include "core/quantity/unit.h"
 #include "core/weighing/judgement.h"
 
 namespace nettare {
@@ -64,9 +63,8 @@ QString coarseCaution(const Weighing& weighing) {
 }
 
 QString countCaution(const Weighing& weighing, std::optional<double> gramsEachBefore) {
-    const Unit* unit = findUnit(weighing.scale.unit, MeasureSystem::Metric);
-    if (!gramsEachBefore || unit == nullptr) return {};
-    const double each = netOf(weighing).value() * unit->factor.value() / weighing.pieces;
+    if (!gramsEachBefore) return {};
+    const double each = netGramsOf(weighing) / weighing.pieces;
     if (each <= 2 * *gramsEachBefore && each >= *gramsEachBefore / 2) return {};
     const auto text = [](double grams) { return QString::fromStdString(numberAt(1, grams)); };
     return WeighingWords::tr("%1 g each, but %2 g each before; see that the pieces are counted.")

@@ -279,7 +279,8 @@ void KitchenSession::bringBack(int revision) {
     });
 }
 
-void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit) {
+void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit,
+                            const std::optional<TableFood>& food) {
     if (!draft_) return;
     ask(
         [entries](Kitchen& kitchen) {
@@ -289,10 +290,10 @@ void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit&
                 return {};
             });
         },
-        [this, edit, recipe = draft_->recipe()] {
-            if (!draft_ || draft_->recipe() != recipe) return bindElsewhere(recipe, edit);
+        [this, edit, food, recipe = draft_->recipe()] {
+            if (!draft_ || draft_->recipe() != recipe) return bindElsewhere(recipe, edit, food);
             draft_->endTyping();
-            if (auto done = draft_->apply(edit); !done)
+            if (auto done = food ? draft_->apply(edit, *food) : draft_->apply(edit); !done)
                 emit failed(done.error());
             else
                 emit recorded();
@@ -301,9 +302,12 @@ void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit&
 
 // Another recipe was opened before the reading was in the ledger: it belongs to its own all the
 // same.
-void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit) {
+void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit,
+                                   const std::optional<TableFood>& food) {
     ask(
-        [recipe = recipe.toStdString(), edit, at = now()](Kitchen& kitchen) -> Result<void> {
+        [recipe = recipe.toStdString(), edit, food, at = now()](Kitchen& kitchen) -> Result<void> {
+            if (food)
+                if (auto done = kitchen.copyIn({*food}); !done) return fail(done.error());
             const auto draft = kitchen.draft(recipe);
             if (!draft) return fail(draft.error());
             return kitchen.journal(recipe, {draft->cursor, {edit}, draft->cursor + 1, at});

@@ -57,7 +57,9 @@ public:
     void bringBack(int revision);
     void openRevision(int number, std::function<void(OpenedRevision)> done);
     /// Writes the indications to the ledger, then gives the edit that binds them to the draft.
-    void record(const std::vector<LedgerEntry>& entries, const Edit& edit);
+    /// `food` is a row that the edit brings into the draft.
+    void record(const std::vector<LedgerEntry>& entries, const Edit& edit,
+                const std::optional<TableFood>& food = {});
     /// Foods whose names match, from the table; immediate (a few milliseconds).
     [[nodiscard]] std::vector<FoodHit> findFoods(const QString& words, std::size_t most) const;
     [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;
@@ -86,7 +88,8 @@ private:
     void ask(Work work, Done done);
     void showDraft(LoadedDraft loaded);
     void tellJournal();
-    void bindElsewhere(const QString& recipe, const Edit& edit);
+    void bindElsewhere(const QString& recipe, const Edit& edit,
+                       const std::optional<TableFood>& food);
     void journalAnswered(const Result<void>& written);
     void setSaveState(SaveState state);
     void loadShelf();

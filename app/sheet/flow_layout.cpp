@@ -1,5 +1,7 @@
 #include "app/sheet/flow_layout.h"
 
+#include <QWidget>
+
 #include <algorithm>
 
 namespace nettare {
@@ -11,6 +13,12 @@ FlowLayout::FlowLayout(int columnGap_px, int rowGap_px, QWidget* parent)
 
 FlowLayout::~FlowLayout() {
     for (QLayoutItem* item : items_) delete item;
+}
+
+void FlowLayout::insertWidget(int index, QWidget* widget) {
+    addChildWidget(widget);
+    items_.insert(items_.begin() + index, new QWidgetItem{widget});
+    invalidate();
 }
 
 QLayoutItem* FlowLayout::itemAt(int index) const {

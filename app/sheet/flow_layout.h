@@ -12,6 +12,8 @@ public:
     FlowLayout(int columnGap_px, int rowGap_px, QWidget* parent = nullptr);
     ~FlowLayout() override;
 
+    /// The widget comes to stand at that index.
+    void insertWidget(int index, QWidget* widget);
     void addItem(QLayoutItem* item) override { items_.push_back(item); }
     [[nodiscard]] int count() const override { return static_cast<int>(items_.size()); }
     [[nodiscard]] QLayoutItem* itemAt(int index) const override;

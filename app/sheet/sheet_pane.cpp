@@ -41,12 +41,8 @@ SheetPane::SheetPane(KitchenSession& kitchen, QWidget* parent)
     connect(lines_, &LineTable::failed, this, &SheetPane::failed);
     connect(lines_, &LineTable::lineChosen, this, &SheetPane::lineChosen);
     connect(method_, &MethodList::failed, this, &SheetPane::failed);
-    connect(yields_, &YieldRow::weighCookedAsked, this, [this] {
-        emit weighAsked(Purpose{PurposeKind::Cooked, {}});
-    });
-    connect(yields_, &YieldRow::weighLeftAsked, this, [this] {
-        emit weighAsked(Purpose{PurposeKind::LeftMixture, {}});
-    });
+    connect(yields_, &YieldRow::weighAsked, this, &SheetPane::weighAsked);
+    connect(yields_, &YieldRow::failed, this, &SheetPane::failed);
     connect(&kitchen_, &KitchenSession::draftOpened, this, &SheetPane::followDraft);
     followDraft();
 }

@@ -3,13 +3,17 @@
 #include <QHBoxLayout>
 #include <QLabel>
 
+#include <algorithm>
+
 #include "app/sheet/draft_field.h"
 #include "app/sheet/flow_layout.h"
 #include "app/sheet/refusal_line.h"
 #include "app/sheet/yield_edits.h"
+#include "app/sheet/yield_residue.h"
 #include "app/sheet/yield_texts.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
+#include "core/edit/residue_edits.h"
 
 namespace nettare {
 
@@ -21,18 +25,17 @@ YieldRow::YieldRow(RefusalLine& refusal, QWidget* parent)
       portion_{addField(tr("Portion"),
                         DraftMember{portionShown, portionEdit, concernsPointer("/portion")})},
       ceiling_{nullptr},
-      cooked_{addWeight(tr("Cooked weight"))},
-      left_{addWeight(tr("Left in the bowl"))} {
+      cooked_{addWeight(tr("Cooked weight"))} {
+    (void)residueAt(0);
     ceiling_ = addField(tr("Ceiling"),
                         DraftMember{ceilingShown, ceilingEdit, concernsPointer("/targets")});
     makes_->setObjectName(QStringLiteral("makes"));
     portion_->setObjectName(QStringLiteral("portion"));
     ceiling_->setObjectName(QStringLiteral("ceiling"));
     cooked_->setObjectName(QStringLiteral("cookedWeight"));
-    left_->setObjectName(QStringLiteral("leftInBowl"));
     ceiling_->setPlaceholderText(tr("none"));
-    connect(cooked_, &QPushButton::clicked, this, &YieldRow::weighCookedAsked);
-    connect(left_, &QPushButton::clicked, this, &YieldRow::weighLeftAsked);
+    connect(cooked_, &QPushButton::clicked, this,
+            [this] { emit weighAsked({PurposeKind::Cooked}); });
 }
 
 QWidget* YieldRow::addPair(const QString& label, QWidget* value) {
@@ -84,7 +87,60 @@ void YieldRow::follow() {
         button.setEnabled(editable);
     };
     show(*cooked_, tr("Cooked weight"), cookedShown(*draft_));
-    show(*left_, tr("Left in the bowl"), leftShown(*draft_));
+    followResidues(editable);
+}
+
+// Those that there are already stay, so that a button with the focus keeps it.
+YieldResidue* YieldRow::residueAt(std::size_t index) {
+    if (index < residues_.size()) return residues_[index];
+    auto* residue = new YieldResidue;
+    residue->weighButton()->setObjectName(index == 0 ? QStringLiteral("leftInBowl")
+                                                     : QStringLiteral("left-%1").arg(index));
+    residue->removeButton()->setObjectName(QStringLiteral("takeOffLeft-%1").arg(index));
+    QWidget* before = index == 0 ? static_cast<QWidget*>(cooked_) : residues_.back();
+    flow_->insertWidget(flow_->indexOf(before == cooked_ ? before->parentWidget() : before) + 1,
+                        residue);
+    if (index > 0) {
+        setTabOrder(residues_.back()->removeButton(), residue->weighButton());
+        setTabOrder(residue->weighButton(), residue->removeButton());
+    }
+    residues_.push_back(residue);
+    connect(residue, &YieldResidue::weighAsked, this, [this, residue] {
+        const auto& shown = residue->residue();
+        emit weighAsked(
+            {PurposeKind::LeftOver, {}, shown ? std::optional{shown->left} : std::nullopt});
+    });
+    connect(residue, &YieldResidue::removeAsked, this, [this, index] { removeResidue(index); });
+    return residue;
+}
+
+void YieldRow::followResidues(bool editable) {
+    const std::vector<ShownResidue> shown = residuesShown(*draft_);
+    const bool bowl =
+        shown.empty() || (shown.size() == 1 && shown.front().left.kind == ResidueKind::Mixture);
+    for (std::size_t i = 0; i < std::max<std::size_t>(shown.size(), 1); ++i) {
+        YieldResidue* residue = residueAt(i);
+        residue->setResidue(i < shown.size() ? std::optional{shown[i]} : std::nullopt, editable);
+        residue->setLabel(i > 0 ? QString{} : bowl ? tr("Left in the bowl") : tr("Left over"));
+        residue->show();
+    }
+    for (std::size_t i = std::max<std::size_t>(shown.size(), 1); i < residues_.size(); ++i)
+        residues_[i]->hide();
+}
+
+void YieldRow::removeResidue(std::size_t index) {
+    if (draft_ == nullptr) return;
+    residues_.front()->weighButton()->setFocus(Qt::OtherFocusReason);
+    run(nettare::removeResidue(draft_->document(), index));
+}
+
+void YieldRow::run(const Result<Edit>& edit) {
+    if (!edit) {
+        emit failed(edit.error());
+        return;
+    }
+    if (const auto done = draft_->apply(*edit); !done) emit failed(done.error());
+    draft_->endTyping();
 }
 
 }  // namespace nettare

@@ -1,13 +1,19 @@
 #include "app/sheet/yield_texts.h"
 
+#include <QCoreApplication>
+
+#include "app/scale/left_over_words.h"
 #include "app/sheet/ceiling.h"
 #include "app/sheet/document_texts.h"
-#include "core/nutrition/weigh.h"
 #include "core/publish/number_text.h"
 
 namespace nettare {
 
 namespace {
+
+struct YieldTexts {
+    Q_DECLARE_TR_FUNCTIONS(YieldTexts)
+};
 
 /// "10 skewers", "1 skewer", by the words of the document.
 QString counted(const DraftSession& draft, const std::string& pieces) {
@@ -46,13 +52,19 @@ QString cookedShown(const DraftSession& draft) {
     return cooked ? weightText(cooked->value()) : QString{};
 }
 
-QString leftShown(const DraftSession& draft) {
-    if (!draft.evaluation()) return {};
-    const Dossier& dossier = draft.evaluation()->dossier;
-    double left = 0;
-    for (const Residue& residue : dossier.main().residues)
-        left += weighed(dossier, residue.readings).value();
-    return left > 0 ? weightText(left) : QString{};
+std::vector<ShownResidue> residuesShown(const DraftSession& draft) {
+    std::vector<ShownResidue> shown;
+    const Json& document = draft.document();
+    for (const Json& residue : entriesIn(document, "residues")) {
+        ShownResidue one{leftOverOf(document, residue), {}, {}};
+        const QString name = leftOverName(document, one.left);
+        const auto grams =
+            draft.evaluation() ? gramsLeft(*draft.evaluation(), one.left) : std::nullopt;
+        one.text = grams ? YieldTexts::tr("%1 %2").arg(weightText(*grams), name) : name;
+        one.foods = leftOverFoods(document, one.left);
+        shown.push_back(std::move(one));
+    }
+    return shown;
 }
 
 }  // namespace nettare

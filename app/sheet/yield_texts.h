@@ -2,6 +2,9 @@
 
 #include <QString>
 
+#include <vector>
+
+#include "app/scale/left_over.h"
 #include "app/session/draft_session.h"
 
 namespace nettare {
@@ -16,7 +19,14 @@ namespace nettare {
 [[nodiscard]] QString ceilingShown(const DraftSession& draft);
 /// "742 g", as eaten; empty where it was not weighed.
 [[nodiscard]] QString cookedShown(const DraftSession& draft);
-/// "12.5 g"; empty where nothing was weighed back.
-[[nodiscard]] QString leftShown(const DraftSession& draft);
+
+/// One thing left over.
+struct ShownResidue {
+    LeftOver left;
+    QString text;   ///< "12.5 g marinade", "40.0 g olive oil"
+    QString foods;  ///< all that it is of; may be empty
+};
+/// All that was left over, in the document's order.
+[[nodiscard]] std::vector<ShownResidue> residuesShown(const DraftSession& draft);
 
 }  // namespace nettare

@@ -122,6 +122,7 @@ QLabel[tone="warning"] { color: {warning}; }
 QLabel[tone="error"] { color: {error}; }
 QLabel[tone="done"] { color: {done}; }
 QLabel[tone="accent"] { color: {cobalt}; }
+QFrame[popup="true"] { background: {raised}; border: 1px solid {outline}; }
 QFrame[pane="paper"] { background: {paper}; border: none; }
 QFrame[pane="raised"] { background: {raised}; border: none; }
 QFrame[pane="paper"][rim="false"], QFrame[pane="raised"][rim="false"] {

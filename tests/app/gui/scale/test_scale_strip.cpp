@@ -157,7 +157,7 @@ TEST_CASE("the cooked dish is weighed on the way that its text opens") {
     click(child<QPushButton>(demo.window(), "leftInBowl"));
     CHECK(child<QComboBox>(demo.window(), "purpose")
               .currentText()
-              .contains(QStringLiteral("left in the bowl")));
+              .contains(QStringLiteral("left over")));
     CHECK(child<QLineEdit>(demo.window(), "gross").hasFocus());
     const QString before = demo.lineText(kGarlic, kGramsColumn);
     record(demo, QStringLiteral("5.0"));
