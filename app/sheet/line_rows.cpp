@@ -8,6 +8,7 @@
 #include "app/sheet/document_texts.h"
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/line_figures.h"
+#include "app/sheet/optional_line.h"
 #include "core/edit/line_amount.h"
 #include "core/publish/number_text.h"
 
@@ -38,7 +39,7 @@ LineRow typedRow(const Json& document, const Json& line) {
     row.food = QString::fromStdString(food);
     row.preparation = QString::fromStdString(memberText(&line, "preparation"));
     rowCell(row, LineColumn::Amount) = textCell(row.amount);
-    rowCell(row, LineColumn::Ingredient) = textCell(row.food, row.preparation);
+    rowCell(row, LineColumn::Ingredient) = textCell(row.food, withOptional(line, row.preparation));
     for (const LineColumn column : {LineColumn::Grams, LineColumn::Spread, LineColumn::Energy})
         rowCell(row, column) = numberCell({});
     return row;

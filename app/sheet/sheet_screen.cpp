@@ -7,6 +7,7 @@
 #include "app/figures/figures_pane.h"
 #include "app/scale/scale_strip.h"
 #include "app/session/kitchen_session.h"
+#include "app/sheet/optional_line.h"
 #include "app/sheet/sheet_pane.h"
 #include "app/shelf/shelf.h"
 #include "app/theme/spacing.h"
@@ -112,6 +113,13 @@ void SheetScreen::removeCurrent() {
 
 void SheetScreen::moveCurrent(bool up) {
     sheet_->moveCurrent(up);
+}
+
+void SheetScreen::toggleOptional() {
+    if (kitchen_.draft() == nullptr) return;
+    const std::string line = sheet_->currentLine().toStdString();
+    if (auto done = nettare::toggleOptional(*kitchen_.draft(), line); !done)
+        emit failed(done.error());
 }
 
 void SheetScreen::weigh() {

@@ -33,6 +33,7 @@ public:
     void addStep();
     void removeCurrent();
     void moveCurrent(bool up);
+    void toggleOptional();
     void weigh();
     void findRecipe();
     /// The recipe that opens next gets the focus on its title, to be typed over.

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/sheet/counting_choice.h"
 #include "app/sheet/draft_field.h"
 #include "app/sheet/flow_layout.h"
 #include "app/sheet/refusal_line.h"
@@ -88,6 +89,7 @@ void YieldRow::follow() {
     };
     show(*cooked_, tr("Cooked weight"), cookedShown(*draft_));
     followResidues(editable);
+    followCounting(editable);
 }
 
 // Those that there are already stay, so that a button with the focus keeps it.
@@ -132,6 +134,25 @@ void YieldRow::removeResidue(std::size_t index) {
     if (draft_ == nullptr) return;
     residues_.front()->weighButton()->setFocus(Qt::OtherFocusReason);
     run(nettare::removeResidue(draft_->document(), index));
+}
+
+void YieldRow::followCounting(bool editable) {
+    const std::vector<ShownRule> rules = rulesShown(*draft_);
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        if (i == counting_.size()) {
+            auto* choice = new CountingChoice;
+            choice->button()->setObjectName(QStringLiteral("counts-%1").arg(i));
+            connect(choice, &CountingChoice::chosen, this,
+                    [this](CountingRule rule, const QString& word) {
+                        run(setCounting(draft_->document(), rule, word.toStdString()));
+                    });
+            flow_->addWidget(choice);
+            counting_.push_back(choice);
+        }
+        counting_[i]->setRule(rules[i], i == 0, editable);
+        counting_[i]->show();
+    }
+    for (std::size_t i = rules.size(); i < counting_.size(); ++i) counting_[i]->hide();
 }
 
 void YieldRow::run(const Result<Edit>& edit) {

@@ -11,6 +11,7 @@
 
 namespace nettare {
 
+class CountingChoice;
 class DraftField;
 class DraftMember;
 class FlowLayout;
@@ -40,6 +41,7 @@ private:
     void followResidues(bool editable);
     YieldResidue* residueAt(std::size_t index);
     void removeResidue(std::size_t index);
+    void followCounting(bool editable);
     void run(const Result<Edit>& edit);
 
     RefusalLine& refusal_;
@@ -48,6 +50,7 @@ private:
     DraftField *makes_, *portion_, *ceiling_;
     QPushButton* cooked_;
     std::vector<YieldResidue*> residues_;  ///< the first one stays
+    std::vector<CountingChoice*> counting_;
 };
 
 }  // namespace nettare

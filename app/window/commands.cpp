@@ -64,6 +64,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     removeLine = make("removeLine", CommandWords::tr("&Remove line or step"), "Alt+Delete");
     moveUp = make("moveUp", CommandWords::tr("Move line or step &up"), "Alt+Up");
     moveDown = make("moveDown", CommandWords::tr("Move line or step &down"), "Alt+Down");
+    optionalLine = make("optionalLine", CommandWords::tr("&Optional line"), "Alt+O");
     addStep = make("addStep", CommandWords::tr("Add &step"), "Alt+Shift+Insert");
     keep = make("keep", CommandWords::tr("&Keep as revision…"), "Ctrl+K");
     revisions = make("revisions", CommandWords::tr("Re&visions"), "Ctrl+R");

@@ -16,6 +16,7 @@ struct Commands {
     QAction *undo, *redo;
     // recipe
     QAction *addLine, *removeLine, *moveUp, *moveDown, *addStep, *keep, *revisions, *weigh;
+    QAction* optionalLine;
     // view
     QAction *followSystem, *light, *dark, *findRecipe, *nextPane, *paneBefore;
     // help

@@ -101,6 +101,7 @@ void MainWindow::connectRecipeCommands() {
     connect(c.removeLine, &QAction::triggered, sheet_, &SheetScreen::removeCurrent);
     connect(c.moveUp, &QAction::triggered, sheet_, [this] { sheet_->moveCurrent(true); });
     connect(c.moveDown, &QAction::triggered, sheet_, [this] { sheet_->moveCurrent(false); });
+    connect(c.optionalLine, &QAction::triggered, sheet_, &SheetScreen::toggleOptional);
     connect(c.keep, &QAction::triggered, keep_, &KeepBar::ask);
     connect(keep_, &KeepBar::refused, this, &MainWindow::say);
     connect(c.weigh, &QAction::triggered, this, [this] {
@@ -188,8 +189,8 @@ void MainWindow::followRights() {
     const bool editable = open && !kitchen_.draft()->readOnly();
     c.newRecipe->setEnabled(kitchen_.writable());
     c.keepKitchen->setEnabled(kitchen_.isSample());
-    for (QAction* action :
-         {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.keep, c.weigh})
+    for (QAction* action : {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown,
+                            c.optionalLine, c.keep, c.weigh})
         action->setEnabled(editable);
     c.revisions->setEnabled(open);
     c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))

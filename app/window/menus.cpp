@@ -45,8 +45,8 @@ void buildMenus(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
            {c.newRecipe, nullptr, c.openKitchen, c.keepKitchen, c.backUp, nullptr, c.quit});
     menuOf(bar, MenuWords::tr("&Edit"), {c.undo, c.redo});
     menuOf(bar, MenuWords::tr("&Recipe"),
-           {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, nullptr, c.weigh, nullptr,
-            c.keep, c.revisions});
+           {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, nullptr,
+            c.weigh, nullptr, c.keep, c.revisions});
     buildView(bar, c, screens);
     menuOf(bar, MenuWords::tr("&Help"), {c.keys, c.about});
 }
