@@ -59,7 +59,7 @@ std::optional<OpenWay> pinchWay(const Dossier& dossier, std::size_t recipeIndex,
                               dossier.foods[food],
                               static_cast<std::uint32_t>(food),
                               numberOf(recipeIndex, lineIndex)};
-    for (const auto way : {labelWay, tableWay, densityWay})
+    for (const auto way : {servingsWay, tableWay, statedDensityWay, measureDensityWay})
         if (auto open = way(context)) {
             open->spreadAssumed = true;
             open->grams.depend(ownSource({SourceKind::Pinch, 0, 0}, rectangular(1)),

@@ -1,39 +1,23 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/food/piece_word.h"
+#include "core/food/measure_scaling.h"
 #include "core/food/volume_measure.h"
-#include "core/nutrition/label_source.h"
 #include "core/nutrition/line_context.h"
+#include "core/nutrition/measure_fit.h"
 
 namespace nettare {
 
 namespace {
 
-/// The measures of the food's table row that fit the line: of that unit, and of the size or
-/// preparation the line names if any measure has it.
-std::vector<std::size_t> fitting(const LineContext& context, std::vector<std::size_t> measures) {
-    const std::vector<HouseholdMeasure>& all = context.food.table->measures;
-    const auto keep = [&](auto fits) {
-        std::vector<std::size_t> kept;
-        std::ranges::copy_if(measures, std::back_inserter(kept),
-                             [&](std::size_t i) { return fits(all[i].qualifier); });
-        return kept;
-    };
-    if (!context.line.size.empty())
-        return keep([&](const std::string& q) { return q == context.line.size; });
-    auto named = keep([&](const std::string& q) {
-        return !q.empty() && context.line.preparation.find(q) != std::string::npos;
-    });
-    if (!named.empty()) return named;
-    auto plain = keep([](const std::string& q) { return q.empty(); });
-    return plain.empty() ? measures : plain;
+const HouseholdMeasure& measureAt(const LineContext& context, std::size_t index) {
+    return context.food.table->measures[index];
 }
 
 /// Grams of one unit of a measure, with the published or the assumed spread. A published spread
 /// acts like a series of n single measures.
-LinearForm gramsOfOne(const LineContext& context, std::size_t index, bool& assumed) {
-    const HouseholdMeasure& measure = context.food.table->measures[index];
+LinearForm gramsOfOne(const LineContext& context, std::size_t index, OpenWay& way) {
+    const HouseholdMeasure& measure = measureAt(context, index);
     const auto number = static_cast<std::uint32_t>(index);
     LinearForm each{measure.gramsEach()};
     if (measure.standardDeviation && measure.n >= 2) {
@@ -49,47 +33,49 @@ LinearForm gramsOfOne(const LineContext& context, std::size_t index, bool& assum
     each.depend(ownSource({SourceKind::MeasureAssumed, context.foodIndex, number},
                           relative.value() * each.value(), assumptions.spreadFreedom.value()),
                 1);
-    assumed = true;
+    way.spreadAssumed = true;
+    way.why.spreadAssumed = relative.value();
     return each;
 }
 
 /// The scatter of this line's own measures about the mean of the table's: N s^2.
-void dependOnScatter(const LineContext& context, std::size_t index, double measuresPerUnit,
+void dependOnScatter(const LineContext& context, std::size_t index, double measures,
                      LinearForm& grams) {
-    const HouseholdMeasure& measure = context.food.table->measures[index];
+    const HouseholdMeasure& measure = measureAt(context, index);
     if (!measure.standardDeviation || measure.n < 2) return;
     const double s = *measure.standardDeviation / measure.amount;
-    const double count = context.line.amount.middle() * measuresPerUnit;
     grams.depend({{SourceKind::MeasureScatter, context.foodIndex, context.number},
-                  s * std::sqrt(count),
+                  s * std::sqrt(measures),
                   static_cast<double>(measure.n - 1),
                   {SourceKind::MeasureMean, context.foodIndex, static_cast<std::uint32_t>(index)}},
                  1);
 }
 
 /// The way by one measure, or by all that fit where the size is not said: their middle, with their
-/// range as a rectangle. One unit of the line is `measuresPerUnit` of the measure.
-OpenWay byMeasures(const LineContext& context, Way kind, const std::vector<std::size_t>& fits,
+/// range as a rectangle. One unit asked for is `measuresPerUnit` of the measure.
+OpenWay byMeasures(const LineContext& context, const Asked& asked, const MeasureFit& fit,
                    double measuresPerUnit) {
     OpenWay way;
-    way.way = kind;
-    way.measure = fits.front();
-    const auto gramsEach = [&](std::size_t i) {
-        return context.food.table->measures[i].gramsEach();
-    };
-    const auto [least, most] = std::ranges::minmax_element(fits, {}, gramsEach);
-    LinearForm each = gramsOfOne(context, fits.front(), way.spreadAssumed).times(measuresPerUnit);
-    if (fits.size() > 1) {
-        const double low = gramsEach(*least) * measuresPerUnit;
-        const double high = gramsEach(*most) * measuresPerUnit;
-        each.add(LinearForm{(low + high) / 2 - each.value()});
+    const std::size_t first = fit.measures.front();
+    way.measure = first;
+    way.sizeNotSaid = fit.sizeNotSaid;
+    const auto gramsEach = [&](std::size_t i) { return measureAt(context, i).gramsEach(); };
+    LinearForm each = gramsOfOne(context, first, way).times(measuresPerUnit);
+    if (fit.measures.size() > 1) {
+        const auto [least, most] = std::ranges::minmax_element(fit.measures, {}, gramsEach);
+        const Interval sizes{gramsEach(*least) * measuresPerUnit,
+                             gramsEach(*most) * measuresPerUnit};
+        each.add(LinearForm{sizes.middle() - each.value()});
         each.depend(ownSource({SourceKind::SizeNotSaid, context.foodIndex, context.number},
-                              rectangular(high - low)),
+                              rectangular(sizes.width())),
                     1);
-        way.sizeNotSaid = true;
+        way.why.sizes = sizes;
     }
-    way.grams = gramsFor(context, each);
-    dependOnScatter(context, fits.front(), measuresPerUnit, way.grams);
+    way.why.count = asked.amount.value();
+    way.why.gramsEach = each.value();
+    way.why.measuresPerUnit = measuresPerUnit;
+    way.grams = each.times(asked.amount);
+    dependOnScatter(context, first, asked.amount.value() * measuresPerUnit, way.grams);
     return way;
 }
 
@@ -101,61 +87,78 @@ std::vector<std::size_t> measuresWhere(const Food& food, auto fits) {
     return found;
 }
 
-/// The table's measures of the line's own unit or piece word.
-std::vector<std::size_t> tableMeasures(const LineContext& context) {
-    const Unit* unit = context.line.unit;
-    return fitting(context, measuresWhere(context.food, [&](const auto& measure) {
-                       return unit != nullptr ? isMeasuredIn(measure.unit, *unit)
-                                              : samePiece(measure.unit, context.line.piece);
-                   }));
+/// The table's measures of that very unit, or of the line's piece word.
+MeasureFit tableMeasures(const LineContext& context, const Asked& asked) {
+    const Unit* unit = asked.unit;
+    if (!context.food.table) return {};
+    return fittingMeasures(context.line, *context.food.table,
+                           measuresWhere(context.food,
+                                         [&](const auto& measure) {
+                                             return unit != nullptr
+                                                        ? isMeasuredIn(measure.unit, *unit)
+                                                        : countsPieces(measure, context.line.piece);
+                                         }),
+                           asked.amount.value());
+}
+
+/// Whether any measure that fits the same description says another weight.
+bool disagrees(const LineContext& context, std::size_t index) {
+    return std::ranges::any_of(context.food.table->measures, [&](const HouseholdMeasure& other) {
+        return !scaleAlike(measureAt(context, index), other);
+    });
+}
+
+double millilitresOf(const HouseholdMeasure& measure) {
+    return *volumeOfMeasure(measure.unit) * measure.amount;
+}
+
+/// Of measures that scale alike the largest counts, since it is rounded least; of those that do not
+/// the one nearest to what is asked for.
+std::size_t densityMeasure(const LineContext& context, const std::vector<std::size_t>& fits,
+                           double asked) {
+    const auto size = [&](std::size_t i) { return millilitresOf(measureAt(context, i)); };
+    const std::size_t largest = *std::ranges::max_element(fits, {}, size);
+    if (!disagrees(context, largest)) return largest;
+    return *std::ranges::min_element(
+        fits, {}, [&](std::size_t i) { return std::fabs(std::log(size(i) / asked)); });
 }
 
 }  // namespace
 
-std::optional<OpenWay> labelWay(const LineContext& context) {
-    if (!context.food.label) return std::nullopt;
-    const LabelFacts& label = *context.food.label;
-    const Unit* own = findUnit(label.householdUnit, MeasureSystem::UsLabel);
-    if (own != nullptr && own->isVague()) own = nullptr;
-    const Unit* asked = context.line.unit;
-    // A customary spoon or cup is the label's nominal one; a metric cup is larger.
-    if (asked != nullptr && asked->system == MeasureSystem::UsCustomary)
-        asked = findUnit(asked->symbol, MeasureSystem::UsLabel);
-    double measuresPerUnit = 1;
-    if (asked != nullptr && own != nullptr && asked->kind == UnitKind::Volume &&
-        own->kind == UnitKind::Volume)
-        measuresPerUnit = asked->factor.value() / own->factor.value();
-    else if (asked != nullptr || !samePiece(context.line.piece, label.householdUnit))
-        return std::nullopt;
-    const double servings = measuresPerUnit / label.householdAmount.middle();
-    OpenWay way;
-    way.way = Way::Label;
-    way.grams = gramsFor(context, servingGrams(label, context.foodIndex).times(servings));
+std::optional<OpenWay> byTable(const LineContext& context, const Asked& asked) {
+    const MeasureFit fit = tableMeasures(context, asked);
+    if (fit.measures.empty()) return std::nullopt;
+    OpenWay way = byMeasures(context, asked, fit, 1);
+    way.way = Way::Table;
+    way.why.basis = WayBasis::TableMeasure;
+    way.why.measuresDisagree = disagrees(context, *way.measure);
     return way;
 }
 
-std::optional<OpenWay> tableWay(const LineContext& context) {
-    const auto fits = tableMeasures(context);
-    if (fits.empty()) return std::nullopt;
-    return byMeasures(context, Way::Table, fits, 1);
-}
-
-std::optional<OpenWay> densityWay(const LineContext& context) {
-    const Unit* unit = context.line.unit;
-    if (unit == nullptr || unit->kind != UnitKind::Volume) return std::nullopt;
-    if (!tableMeasures(context).empty()) return std::nullopt;
-    auto fits = fitting(context, measuresWhere(context.food, [](const auto& measure) {
-                            return volumeOfMeasure(measure.unit).has_value();
-                        }));
-    if (fits.empty()) return std::nullopt;
-    // The largest measure is rounded least.
-    const auto millilitres = [&](std::size_t i) {
-        return *volumeOfMeasure(context.food.table->measures[i].unit);
-    };
-    const std::size_t largest = *std::ranges::max_element(fits, {}, millilitres);
-    std::erase_if(fits, [&](std::size_t i) { return millilitres(i) != millilitres(largest); });
-    return byMeasures(context, Way::Density, fits,
-                      volumeOf(1, *unit).millilitres() / millilitres(largest));
+std::optional<OpenWay> byMeasureDensity(const LineContext& context, const Asked& asked) {
+    if (asked.unit == nullptr || asked.unit->kind != UnitKind::Volume || !context.food.table)
+        return std::nullopt;
+    const double millilitres = volumeOf(1, *asked.unit).millilitres();
+    MeasureFit fit = fittingMeasures(
+        context.line, *context.food.table,
+        measuresWhere(
+            context.food,
+            [](const auto& measure) { return volumeOfMeasure(measure.unit).has_value(); }),
+        std::nullopt);
+    if (fit.measures.empty()) return std::nullopt;
+    const std::size_t chosen =
+        densityMeasure(context, fit.measures, millilitres * asked.amount.value());
+    const HouseholdMeasure& measure = measureAt(context, chosen);
+    std::erase_if(fit.measures, [&](std::size_t i) {
+        return millilitresOf(measureAt(context, i)) != millilitresOf(measure);
+    });
+    fit.sizeNotSaid = fit.measures.size() > 1;
+    OpenWay way = byMeasures(context, asked, fit, millilitres / *volumeOfMeasure(measure.unit));
+    way.way = Way::Density;
+    way.why.basis = WayBasis::MeasureDensity;
+    way.why.gramsPerMl = way.why.gramsEach / millilitres;
+    way.why.measuresDisagree = disagrees(context, chosen);
+    return way;
 }
 
 }  // namespace nettare

@@ -19,15 +19,21 @@ enum class SourceKind : std::uint8_t {
     SeriesScatter,   ///< the pieces of this line; first = series, second = line
     RatioMean,       ///< first = series
     RatioScatter,    ///< first = series, second = line
+    PackContent,     ///< last digit of a declared content; second = line
+    PackDeclared,    ///< deviation of a content from its declaration; second = line
     LabelServing,    ///< rounding of the serving grams; first = food
     MeasureMean,     ///< mean of a table measure; first = food, second = measure
     MeasureScatter,  ///< the pieces of this line; first = food, second = line
     MeasureAssumed,  ///< assumed spread of a table measure; first = food, second = measure
     SizeNotSaid,     ///< several measures fit; first = food, second = line
+    Filling,         ///< of a spoon or cup; second = line
+    VagueUnit,       ///< what a pinch is; second = line
+    DensityStated,   ///< first = food, second = first line that states this one
     AmountRange,     ///< "2-3"; second = line
     Written,         ///< last digit of a weight as written; second = line
     Assumed,         ///< grams assumed by the cook; second = line
     Refuse,          ///< last digit of the table's refuse; first = food
+    YieldStated,     ///< factor between two states; second = line
     ResidueMakeup,   ///< what an unknown residue is made of; second = residue
     Composition,     ///< first = food, second = component: table, label or stated value
     Pinch,           ///< how much a pinch is; one for all lines to taste

@@ -66,6 +66,10 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
             return fmt::format("ratio of {}", series());
         case SourceKind::RatioScatter:
             return fmt::format("{}: scatter of {}", line(), series());
+        case SourceKind::PackContent:
+            return fmt::format("{}: last digit of the declared content", line());
+        case SourceKind::PackDeclared:
+            return fmt::format("{}: content against declaration", line());
         case SourceKind::LabelServing:
             return fmt::format("{}, serving of its label", food());
         case SourceKind::MeasureMean:
@@ -76,6 +80,12 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
             return "assumed spread of " + measureName(dossier, key);
         case SourceKind::SizeNotSaid:
             return fmt::format("{}: size not said", line());
+        case SourceKind::Filling:
+            return fmt::format("{}: how spoon or cup is filled", line());
+        case SourceKind::VagueUnit:
+            return fmt::format("{}: vague measure", line());
+        case SourceKind::DensityStated:
+            return fmt::format("{}: density stated", line());
         case SourceKind::AmountRange:
             return fmt::format("{}: range of the amount", line());
         case SourceKind::Written:
@@ -84,6 +94,8 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
             return fmt::format("{}: grams assumed", line());
         case SourceKind::Refuse:
             return fmt::format("{}, refuse by its table", food());
+        case SourceKind::YieldStated:
+            return fmt::format("{}: yield stated", line());
         case SourceKind::ResidueMakeup:
             return residueName(dossier, key.second) + ": its make-up";
         case SourceKind::Pinch:

@@ -8,6 +8,9 @@ namespace nettare {
 
 namespace {
 
+/// Most lines have two: one that counts and one beside it.
+constexpr std::size_t kUsualWays = 2;
+
 /// Appends the way if it is open; answers the error if the line is wrong.
 std::optional<Error> take(Result<std::optional<OpenWay>> way, std::vector<OpenWay>& ways) {
     if (!way) return way.error();
@@ -27,6 +30,23 @@ std::string unitText(const Line& line) {
     return line.unit != nullptr ? std::string{line.unit->symbol} : line.piece;
 }
 
+/// All ways that are open, best first.
+std::optional<Error> open(const LineContext& context, std::vector<OpenWay>& ways) {
+    ways.reserve(kUsualWays);
+    for (const auto way : {weighedWay, seriesWay})
+        if (auto error = take(way(context), ways)) return error;
+    // Servings of a label before the content of packs.
+    if (auto way = servingsWay(context)) ways.push_back(std::move(*way));
+    if (auto error = take(packWay(context), ways)) return error;
+    auto table = tableWay(context);
+    const bool measured = table.has_value();
+    if (table) ways.push_back(std::move(*table));
+    if (auto way = statedDensityWay(context)) ways.push_back(std::move(*way));
+    if (!measured)
+        if (auto way = measureDensityWay(context)) ways.push_back(std::move(*way));
+    return take(assumedWay(context), ways);
+}
+
 }  // namespace
 
 Result<LineGrams> waysToGrams(const Dossier& dossier, std::size_t recipeIndex,
@@ -41,12 +61,7 @@ Result<LineGrams> waysToGrams(const Dossier& dossier, std::size_t recipeIndex,
                               static_cast<std::uint32_t>(food),
                               numberOf(recipeIndex, lineIndex)};
     LineGrams grams;
-    for (const auto way : {weighedWay, seriesWay})
-        if (const auto error = take(way(context), grams.ways)) return fail(placed(*error, context));
-    for (const auto way : {labelWay, tableWay, densityWay})
-        if (auto open = way(context)) grams.ways.push_back(std::move(*open));
-    if (const auto error = take(assumedWay(context), grams.ways))
-        return fail(placed(*error, context));
+    if (const auto error = open(context, grams.ways)) return fail(placed(*error, context));
     if (grams.ways.empty())
         return fail(placed(Error{ErrorCode::NoWayToGrams}.with("unit", unitText(line)), context));
     if (!line.way) return grams;

@@ -78,6 +78,15 @@ LinearForm weighed(const Dossier& dossier, const std::vector<std::size_t>& readi
     return total;
 }
 
+LinearForm commonPart(const Dossier& dossier, const std::vector<std::size_t>& readings) {
+    const LinearForm sum = weighed(dossier, readings);
+    LinearForm common{sum.value()};
+    for (const LinearForm::Term& term : sum.terms())
+        if (term.source.key.kind != SourceKind::Rounding || std::fabs(term.sensitivity) > 1)
+            common.depend(term.source, term.sensitivity);
+    return common;
+}
+
 // The gross says what was weighed; the tare is a bowl.
 WeighedState stateOf(const Dossier& dossier, std::size_t reading) {
     return dossier.indications[dossier.readings[reading].gross].state;

@@ -14,6 +14,12 @@ namespace nettare {
 /// The sum of several readings; zero for none.
 [[nodiscard]] LinearForm weighed(const Dossier& dossier, const std::vector<std::size_t>& readings);
 
+/// The same sum with only what its readings have in common: calibration, a vessel's tare, an empty
+/// scale read once for several. The rounding of each shows in the scatter of a series, these do
+/// not.
+[[nodiscard]] LinearForm commonPart(const Dossier& dossier,
+                                    const std::vector<std::size_t>& readings);
+
 /// What was on the scale when the gross of a reading was taken.
 [[nodiscard]] WeighedState stateOf(const Dossier& dossier, std::size_t reading);
 

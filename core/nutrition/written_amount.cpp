@@ -4,9 +4,6 @@
 
 namespace nettare {
 
-namespace {
-
-/// The step of the last digit as written: 1 for "150", 0.1 for "1,5", a quarter for "3/4".
 double lastStepOf(const Amount& amount) {
     const std::string& text = amount.text();
     const auto mark =
@@ -16,24 +13,28 @@ double lastStepOf(const Amount& amount) {
     return Decimal{1, static_cast<int>(mark + 1 - end)}.value();
 }
 
-}  // namespace
-
 // A range stands for any amount between its ends.
+LinearForm amountOf(const Amount& amount, std::uint32_t number) {
+    LinearForm form{amount.middle()};
+    if (amount.isRange())
+        form.depend(ownSource({SourceKind::AmountRange, 0, number},
+                              rectangular(amount.high().value() - amount.low().value())),
+                    1);
+    return form;
+}
+
 LinearForm amountOf(const Line& line, std::uint32_t number) {
-    LinearForm amount{line.amount.middle()};
-    if (line.amount.isRange())
-        amount.depend(
-            ownSource({SourceKind::AmountRange, 0, number},
-                      rectangular(line.amount.high().value() - line.amount.low().value())),
-            1);
-    return amount;
+    return amountOf(line.amount, number);
+}
+
+LinearForm writtenAmount(const Amount& amount, std::uint32_t number) {
+    LinearForm form = amountOf(amount, number);
+    form.depend(ownSource({SourceKind::Written, 0, number}, rectangular(lastStepOf(amount))), 1);
+    return form;
 }
 
 LinearForm writtenGrams(const Line& line, std::uint32_t number) {
-    LinearForm amount = amountOf(line, number);
-    amount.depend(ownSource({SourceKind::Written, 0, number}, rectangular(lastStepOf(line.amount))),
-                  1);
-    return amount.times(massOf(1, *line.unit).grams());
+    return writtenAmount(line.amount, number).times(massOf(1, *line.unit).grams());
 }
 
 }  // namespace nettare

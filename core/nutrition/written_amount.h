@@ -4,12 +4,20 @@
 
 namespace nettare {
 
-/// The amount of a line as a number; a range ("2-3") is its middle with a rectangle of its width.
-/// `number` is that of the line among all recipes.
+/// An amount as a number; a range ("2-3") is its middle with a rectangle of its width. `number` is
+/// that of its line among all recipes.
+[[nodiscard]] LinearForm amountOf(const Amount& amount, std::uint32_t number);
+/// That of a line.
 [[nodiscard]] LinearForm amountOf(const Line& line, std::uint32_t number);
 
-/// Grams of a line written as a weight, its last written step as a rectangle: 0.1 of "1,5", a half
-/// of "1/2", 1 of "200" (decision of ours). The line's unit must be a mass.
+/// An amount as fine as it was written: its last step as a rectangle, 0.1 of "1,5", a half of
+/// "1/2", 1 of "200" (decision of ours).
+[[nodiscard]] LinearForm writtenAmount(const Amount& amount, std::uint32_t number);
+
+/// Grams of a line written as a weight. The line's unit must be a mass.
 [[nodiscard]] LinearForm writtenGrams(const Line& line, std::uint32_t number);
+
+/// The step of the last digit as written: 1 for "150", 0.1 for "1,5", a quarter for "3/4".
+[[nodiscard]] double lastStepOf(const Amount& amount);
 
 }  // namespace nettare

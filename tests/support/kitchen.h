@@ -110,6 +110,13 @@ public:
                                       zero + "\"" + more + "}");
     }
 
+    /// A row of the table beside those above, and the food of that id that it is.
+    Kitchen& row(const std::string& id, TableFood food) {
+        const std::string number = food.row.number;
+        rows_.push_back(std::move(food));
+        return tableFood(id, number);
+    }
+
     /// Other documents that this one's foods may name as kept recipes.
     Kitchen& kept(const std::string& file, const Kitchen& other) {
         kept_.emplace_back(file, other.document_);
@@ -121,8 +128,11 @@ public:
     [[nodiscard]] Result<Dossier> dossier() const {
         auto read = readRecipe(document_);
         if (!read) return fail(read.error());
-        const FoodLookup foods = [](const TableRow& wanted) -> Result<std::optional<TableFood>> {
+        const FoodLookup foods =
+            [this](const TableRow& wanted) -> Result<std::optional<TableFood>> {
             for (const TableFood& food : {fennel(), oliveOil(), sugar()})
+                if (food.row == wanted) return std::optional{food};
+            for (const TableFood& food : rows_)
                 if (food.row == wanted) return std::optional{food};
             return std::optional<TableFood>{};
         };
@@ -138,6 +148,7 @@ public:
 private:
     Json document_;
     std::vector<std::pair<std::string, Json>> kept_;
+    std::vector<TableFood> rows_;
 };
 
 /// What a test looks at; throws with the error's code where the kitchen is wrong.
