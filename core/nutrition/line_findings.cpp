@@ -1,0 +1,134 @@
+#include "core/nutrition/line_findings.h"
+
+#include <algorithm>
+
+#include "core/food/food_state.h"
+#include "core/food/measure_scaling.h"
+#include "core/nutrition/state_weighed.h"
+#include "core/nutrition/weigh.h"
+
+namespace nettare {
+
+namespace {
+
+/// What the rules look at.
+struct Question {
+    const Dossier& dossier;
+    const Line& line;
+    const Food& food;
+    const LineGrams& grams;
+
+    [[nodiscard]] const OpenWay& chosen() const { return grams.way(); }
+};
+
+using Findings = std::vector<LineFinding>;
+
+/// A way before the chosen one is the better one.
+std::optional<Way> ifBetter(const Question& question, std::size_t way) {
+    if (way >= question.grams.chosen) return std::nullopt;
+    return question.grams.ways[way].way;
+}
+
+void findDisagreement(const Question& question, Findings& findings) {
+    for (std::size_t i = 0; i < question.grams.ways.size(); ++i) {
+        if (i == question.grams.chosen) continue;
+        const Disagreement apart = disagreement(question.chosen(), question.grams.ways[i]);
+        if (!apart.beyondUncertainty) continue;
+        LineFinding finding;
+        finding.kind = LineFindingKind::WaysDisagree;
+        finding.better = ifBetter(question, i);
+        finding.way = i;
+        finding.relative = apart.relative;
+        findings.push_back(finding);
+    }
+}
+
+bool isMismatch(const Question& question, const OpenWay& way) {
+    const auto weighed = stateWeighed(question.dossier, question.line, way);
+    return weighed && !holdsFor(*question.food.table, *weighed);
+}
+
+void findState(const Question& question, Findings& findings) {
+    if (!question.food.table || !isMismatch(question, question.chosen())) return;
+    LineFinding finding;
+    finding.kind = LineFindingKind::StateMismatch;
+    finding.weighed = stateWeighed(question.dossier, question.line, question.chosen());
+    finding.row = stateOf(*question.food.table);
+    for (const OpenWay& way : question.grams.ways)
+        if (!finding.better && !isMismatch(question, way)) finding.better = way.way;
+    findings.push_back(finding);
+}
+
+void findScaling(const Question& question, Findings& findings) {
+    const OpenWay& way = question.chosen();
+    if (!way.why.measuresDisagree || !way.measure) return;
+    for (const auto& pair : measuresThatDoNotScale(*question.food.table))
+        if (pair.first == *way.measure || pair.second == *way.measure) {
+            LineFinding finding;
+            finding.kind = LineFindingKind::MeasuresDoNotScale;
+            finding.measures = pair;
+            findings.push_back(finding);
+            return;
+        }
+}
+
+void findRefuse(const Question& question, Findings& findings) {
+    if (!question.chosen().trimmed || !question.chosen().why.edibleByRefuse) return;
+    const auto doubt = refuseDoubt(*question.food.table);
+    if (!doubt) return;
+    LineFinding finding;
+    finding.kind = LineFindingKind::RefuseDoubtful;
+    finding.doubt = doubt;
+    findings.push_back(finding);
+}
+
+void findBetter(const Question& question, Findings& findings) {
+    if (question.grams.chosen == 0) return;
+    LineFinding finding;
+    finding.kind = LineFindingKind::BetterWayOpen;
+    finding.way = 0;
+    finding.better = question.grams.ways.front().way;
+    findings.push_back(finding);
+}
+
+void findSize(const Question& question, Findings& findings) {
+    if (!question.chosen().sizeNotSaid) return;
+    LineFinding finding;
+    finding.kind = LineFindingKind::SizeNotSaid;
+    findings.push_back(finding);
+}
+
+/// Readings of the way that counts.
+void findSmall(const Question& question, Findings& findings) {
+    const Line& line = question.line;
+    std::vector<std::size_t> readings;
+    if (question.chosen().way == Way::Weighed) readings = line.weighed;
+    if (question.chosen().way == Way::Series)
+        readings = question.dossier.series[line.series->series].readings;
+    for (const std::size_t reading : readings) {
+        const auto share = coarseShareOf(question.dossier, reading);
+        if (!share) continue;
+        LineFinding finding;
+        finding.kind = LineFindingKind::SmallReading;
+        finding.reading = reading;
+        finding.relative = *share;
+        findings.push_back(finding);
+    }
+}
+
+}  // namespace
+
+std::vector<LineFinding> findingsOf(const Dossier& dossier, std::size_t recipe, std::size_t line,
+                                    const LineGrams& grams) {
+    Findings findings;
+    const Line& asked = dossier.recipes[recipe].lines[line];
+    const auto* food = std::get_if<FoodIndex>(&asked.what);
+    if (food == nullptr || grams.ways.empty()) return findings;
+    const Question question{dossier, asked, dossier.foods[food->index], grams};
+    for (const auto find :
+         {findDisagreement, findState, findScaling, findRefuse, findBetter, findSize, findSmall})
+        find(question, findings);
+    return findings;
+}
+
+}  // namespace nettare
