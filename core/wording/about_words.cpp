@@ -6,11 +6,10 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<std::string_view, 13> kAbout{
+constexpr WordList kAbout{
     "about", "almost", "approx",  "approximately", "around", "c",      "ca",
     "circa", "nearly", "roughly", "some",          "~",      "\u2248",
 };
-static_assert(isWordList(kAbout));
 
 /// Several words, tried one by one: there are few.
 constexpr std::array<std::string_view, 6> kAboutPhrases{
@@ -21,12 +20,11 @@ struct FillWord {
     std::string_view word, fill;
 };
 
-constexpr std::array kFills{
+constexpr WordTable kFills{
     FillWord{"generous", "generous"}, FillWord{"good", "generous"},   FillWord{"heaped", "heaping"},
     FillWord{"heaping", "heaping"},   FillWord{"level", "level"},     FillWord{"leveled", "level"},
     FillWord{"levelled", "level"},    FillWord{"rounded", "rounded"}, FillWord{"scant", "scant"},
 };
-static_assert(isWordTable(kFills));
 
 std::size_t wordsIn(std::string_view phrase) {
     return 1 + static_cast<std::size_t>(std::ranges::count(phrase, ' '));
@@ -35,9 +33,10 @@ std::size_t wordsIn(std::string_view phrase) {
 }  // namespace
 
 std::size_t aboutEnd(const LineScan& scan, std::size_t i) {
-    for (const std::string_view phrase : kAboutPhrases)
-        if (scan.areAt(i, phrase)) return i + wordsIn(phrase);
-    if (!isIn(kAbout, scan.word(i))) return i;
+    if (scan.is(i, "up") || scan.is(i, "just") || scan.is(i, "a"))
+        for (const std::string_view phrase : kAboutPhrases)
+            if (scan.areAt(i, phrase)) return i + wordsIn(phrase);
+    if (!kAbout.has(scan.word(i))) return i;
     const bool point = scan.is(i + 1, ".") && scan.isGlued(i + 1);
     const std::size_t end = point ? i + 2 : i + 1;
     // "c" and "some" say so before a figure only.
@@ -46,7 +45,7 @@ std::size_t aboutEnd(const LineScan& scan, std::size_t i) {
 }
 
 std::string_view fillOf(std::string_view lower) {
-    const FillWord* row = rowOf(kFills, lower);
+    const FillWord* row = kFills.rowOf(lower);
     return row == nullptr ? std::string_view{} : row->fill;
 }
 

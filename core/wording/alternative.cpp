@@ -1,5 +1,6 @@
 #include "core/wording/alternative.h"
 
+#include "core/wording/preparation_words.h"
 #include "core/wording/read_number.h"
 #include "core/wording/segment.h"
 #include "core/wording/size_words.h"
@@ -11,7 +12,7 @@ namespace nettare {
 namespace {
 
 /// Common practice.
-constexpr std::array<std::string_view, 46> kSharedNouns{
+constexpr WordList kSharedNouns{
     "bean",    "beans",   "beer",   "berries", "bouillon", "bread",   "breast",  "breasts",
     "broth",   "cabbage", "cheese", "chop",    "chops",    "extract", "fat",     "fillet",
     "fillets", "flakes",  "flour",  "jam",     "jelly",    "juice",   "leaves",  "lentils",
@@ -19,16 +20,14 @@ constexpr std::array<std::string_view, 46> kSharedNouns{
     "onions",  "paste",   "peel",   "powder",  "salt",     "sauce",   "sausage", "seeds",
     "stock",   "sugar",   "syrup",  "vinegar", "wine",     "zest",
 };
-static_assert(isWordList(kSharedNouns));
 
-constexpr std::array<std::string_view, 30> kAlone{
+constexpr WordList kAlone{
     "broth",    "butter", "buttermilk", "cornstarch", "cream",      "creme",
     "dripping", "eggs",   "flour",      "ghee",       "ham",        "honey",
     "ketchup",  "lard",   "leeks",      "margarine",  "mayonnaise", "milk",
     "onions",   "salt",   "scallions",  "shallots",   "shortening", "stock",
     "sugar",    "tamari", "vinegar",    "water",      "wine",       "yogurt",
 };
-static_assert(isWordList(kAlone));
 
 std::size_t endOfStretch(const LineScan& scan, std::size_t i) {
     while (i < scan.size() && !isParting(scan, i) && !scan.isKind(i, TokenKind::Open) &&
@@ -44,7 +43,8 @@ Span sharedWords(const LineScan& scan, Span food, Span other, bool onlyAdjective
     if (!plain || food.isEmpty()) return {0, 0};
     const std::string_view last = scan.word(food.end - 1);
     const std::string_view noun = scan.word(other.end - 1);
-    if (onlyAdjectives) return {other.begin + 1, other.end};
+    if (onlyAdjectives && isAdjective(scan.word(other.begin))) return {other.begin + 1, other.end};
+    if (onlyAdjectives) return {other.end - 1, other.end};
     const bool shares = isSharedNoun(noun) && !standsAlone(last) && !isSharedNoun(last);
     return shares ? Span{other.end - 1, other.end} : Span{0, 0};
 }
@@ -62,11 +62,11 @@ std::size_t beforeFood(LineScan& scan, std::size_t i) {
 }  // namespace
 
 bool isSharedNoun(std::string_view lower) {
-    return isIn(kSharedNouns, lower);
+    return kSharedNouns.has(lower);
 }
 
 bool standsAlone(std::string_view lower) {
-    return isIn(kAlone, lower);
+    return kAlone.has(lower);
 }
 
 std::size_t takeFoodAlternative(LineScan& scan, std::size_t i, Span food, bool onlyAdjectives) {

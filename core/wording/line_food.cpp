@@ -13,11 +13,10 @@ namespace nettare {
 namespace {
 
 /// After these an act says what was done and names no food: "cut into", "peeled and".
-constexpr std::array<std::string_view, 14> kNoFood{
+constexpr WordList kNoFood{
     "and",  "at",         "but",        "crossways", "crosswise", "if",   "in",
     "into", "lengthways", "lengthwise", "on",        "or",        "then", "with",
 };
-static_assert(isWordList(kNoFood));
 
 class FoodReader {
 public:
@@ -70,22 +69,28 @@ private:
     }
 
     [[nodiscard]] bool isNoun(std::size_t i) const {
-        return scan_.isKind(i, TokenKind::Word) && !isIn(kNoFood, scan_.word(i)) &&
-               !isTurn(scan_, i);
+        return scan_.isKind(i, TokenKind::Word) && !kNoFood.has(scan_.word(i)) && !isTurn(scan_, i);
     }
 
     bool size() {
         const std::size_t end = sizeEnd(scan_, at_, false);
         if (end == at_ || (!isNoun(end) && !scan_.is(end, "or"))) return false;
         scan_.addTo(reading_.size, {at_, end}, LinePartKind::Size, ", ");
+        takeComma(LinePartKind::Size);
         at_ = end;
         return true;
+    }
+
+    /// The comma before what was taken out of the food goes with it.
+    void takeComma(LinePartKind kind) {
+        if (commaAt_ != 0 && commaAt_ + 1 == at_) scan_.give({commaAt_, at_}, kind);
     }
 
     bool act() {
         const std::size_t end = actEnd(scan_, at_);
         if (end == at_ || !isNoun(end) || boughtSo_) return false;
         scan_.addPreparation({at_, end});
+        takeComma(LinePartKind::Preparation);
         at_ = end;
         return true;
     }
@@ -101,18 +106,35 @@ private:
 
     /// "onion finely chopped": words of doing behind the food, without a comma.
     [[nodiscard]] bool tailAct() const {
+        if (onlyAdjectives_) return false;
         const std::size_t end = actEnd(scan_, at_);
-        if (end == at_ || onlyAdjectives_) return false;
+        if (end == at_) return isDone();
         return !isNoun(end) && !scan_.isKind(end, TokenKind::Number);
+    }
+
+    /// "cornstarch mixed with water", "onion cut into wedges".
+    [[nodiscard]] bool isDone() const {
+        const std::string_view next = scan_.word(at_ + 1);
+        const bool led = next == "with" || next == "into";
+        return led && (scan_.word(at_).ends_with("ed") || scan_.is(at_, "cut"));
     }
 
     /// "butter 50 g", "2 chicken breasts 150 g each".
     [[nodiscard]] bool endsInMeasure() const {
+        if (endsInCount()) return true;
         if (!scan_.isKind(at_, TokenKind::Number)) return false;
         const auto read = readMeasure(scan_, at_);
         if (!read) return false;
         const std::size_t end = scan_.is(read->end, "each") ? read->end + 1 : read->end;
         return end >= scan_.size() || isParting(scan_, end) || scan_.isKind(end, TokenKind::Open);
+    }
+
+    /// "eggs x 2", in a line that begins with no number.
+    [[nodiscard]] bool endsInCount() const {
+        if (reading_.amount || reading_.amountAsked || !reading_.units.empty()) return false;
+        const bool sign = scan_.is(at_, "x") || scan_.is(at_, "\u00d7");
+        const auto number = readFigures(scan_, sign ? at_ + 1 : at_);
+        return number && number->end == scan_.size();
     }
 
     bool alternative() {

@@ -4,6 +4,7 @@
 
 #include "core/wording/about_words.h"
 #include "core/wording/head_piece.h"
+#include "core/wording/piece_words.h"
 #include "core/wording/preparation_words.h"
 #include "core/wording/read_measure.h"
 #include "core/wording/segment.h"
@@ -23,6 +24,7 @@ public:
     std::size_t read() {
         while (mark()) {
         }
+        if (unsaid()) return at_;
         if (lengthFirst() || number()) {
             while (between()) {
             }
@@ -53,6 +55,18 @@ private:
         return true;
     }
 
+    /// "a little oil", "some oil": no number at all.
+    bool unsaid() {
+        const bool little = scan_.is(at_, "a") && scan_.is(at_ + 1, "little");
+        const std::size_t end = little ? at_ + 2 : scan_.is(at_, "some") ? at_ + 1 : at_;
+        const bool food = scan_.isKind(end, TokenKind::Word) && !scan_.is(end, "gem");
+        if (end == at_ || !food || sizeEnd(scan_, end, true) != end || countsSomething(end))
+            return false;
+        reading_.assumed = reading_.assumed || little;
+        take(end, LinePartKind::Amount);
+        return true;
+    }
+
     void setCount(const NumberRead& number, std::size_t begin) {
         setAmount(scan_, begin, number, reading_.amount, reading_.amountAsked);
         reading_.about = reading_.about || number.about;
@@ -80,7 +94,7 @@ private:
 
     bool number() {
         const auto number = readNumber(scan_, at_);
-        if (!number || scan_.is(number->end, "%")) {
+        if (!number || isName(number->end)) {
             if (article_) setOne();
             return article_;
         }
@@ -88,11 +102,19 @@ private:
         return true;
     }
 
+    /// The number of "2% milk" and "7-up" counts nothing.
+    [[nodiscard]] bool isName(std::size_t i) const {
+        if (scan_.is(i, "%")) return true;
+        const bool joined = scan_.isKind(i, TokenKind::Dash) && scan_.isGlued(i) &&
+                            scan_.isGlued(i + 1) && scan_.isKind(i + 1, TokenKind::Word);
+        return joined && !readUnit(scan_, i + 1);
+    }
+
     /// Number and unit. A pack behind them makes them what one pack holds: "400g tin of".
     bool measured(const NumberRead& number) {
         auto read = measureOf(scan_, at_, number);
         if (!read) return false;
-        if (isPackAt(scan_, read->end)) {
+        if (isPackAt(scan_, slashesEnd(read->end))) {
             setOne();
             putEach(std::move(*read));
             return true;
@@ -103,6 +125,16 @@ private:
         reading_.assumed = reading_.assumed || number.assumed;
         setUnits(*read);
         return true;
+    }
+
+    /// Behind "/14 oz" and its like.
+    [[nodiscard]] std::size_t slashesEnd(std::size_t i) const {
+        while (scan_.is(i, "/")) {
+            const auto next = readMeasure(scan_, i + 1);
+            if (!next) break;
+            i = next->end;
+        }
+        return i;
     }
 
     void setUnits(MeasureRead& read) {
@@ -190,7 +222,10 @@ private:
     }
 
     [[nodiscard]] bool countsSomething(std::size_t i) const {
-        return readUnit(scan_, i) || isPieceAt(scan_, i) || scan_.isKind(i, TokenKind::Number);
+        const bool bracket = scan_.isKind(i, TokenKind::Open) &&
+                             scan_.isKind(scan_.closingOf(i) + 1, TokenKind::Word);
+        return bracket || readUnit(scan_, i) || isPieceAt(scan_, i) ||
+               scan_.isKind(i, TokenKind::Number);
     }
 
     /// Size before a unit or piece; before the food it is read there.
@@ -224,6 +259,8 @@ private:
         }
         const bool lone = !reading_.each.empty() && isLonePackAt(scan_, at_);
         if (unit(counted) || (!lone && !isPieceAt(scan_, at_))) return;
+        // "leaves" without a number are no count.
+        if (!counted && pieceWord(scan_.word(at_))->word != scan_.word(at_)) return;
         setOne();
         at_ = takePiece(scan_, at_);
     }
@@ -261,6 +298,8 @@ private:
         }
         if (scan_.isKind(at_, TokenKind::Open) && scan_.closingOf(at_) + 1 < scan_.size())
             at_ = takeBracket(scan_, at_, SegmentPlace::AfterUnit);
+        // "1/2 tsp each salt and pepper": of how many foods is for the cook to say.
+        if (scan_.is(at_, "each") && at_ + 1 < scan_.size()) take(at_ + 1, LinePartKind::Rest);
         if (scan_.is(at_, "of")) take(at_ + 1, LinePartKind::Unit);
     }
 
@@ -270,9 +309,22 @@ private:
     bool article_ = false;  ///< what was read so far is no number but "a"
 };
 
+/// The colon of "for the sauce:", or `i`.
+std::size_t purposeEnd(const LineScan& scan, std::size_t i) {
+    if (!scan.is(i, "for")) return i;
+    for (std::size_t at = i + 1; at < i + 7 && at + 1 < scan.size(); ++at)
+        if (scan.is(at, ":")) return at;
+    return i;
+}
+
 }  // namespace
 
 std::size_t readFrontFlags(LineScan& scan, std::size_t i) {
+    if (const std::size_t colon = purposeEnd(scan, i); colon != i) {
+        scan.addPreparation({i, colon});
+        scan.give({colon, colon + 1}, LinePartKind::Preparation);
+        return colon + 1;
+    }
     if (scan.is(i, "optional") && isParting(scan, i + 1)) {
         scan.reading().optional = true;
         scan.give({i, i + 2}, LinePartKind::Optional);

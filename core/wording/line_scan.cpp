@@ -15,6 +15,23 @@ LineScan::LineScan(std::string_view text, LineReading& reading)
     putAside();
 }
 
+/// Behind a footnote mark at `i`: "*", "[1]", or what lies beyond the length read.
+std::size_t LineScan::noteEnd(std::size_t i) const {
+    if (at(i).kind == TokenKind::Inert) return i + 1;
+    const bool note =
+        written(i) == "[" && isKind(i + 1, TokenKind::Number) && written(i + 2) == "]";
+    return note ? i + 3 : i;
+}
+
+/// Behind a mark that only the front of a line has: "-", "1)", "[ ]".
+std::size_t LineScan::listMarkEnd(std::size_t i) const {
+    if (isKind(i, TokenKind::Dash)) return i + 1;
+    if (written(i) == "[" && written(i + 1) == "]") return i + 2;
+    const bool numbered = isKind(i, TokenKind::Number) && isGlued(i + 1) && i + 2 < size() &&
+                          at(i + 2).spaced && (written(i + 1) == ")" || written(i + 1) == ".");
+    return numbered ? i + 2 : i;
+}
+
 /// List marks ("- ", "•"), footnote marks ("*", "[1]"), and what lies beyond the length read.
 void LineScan::putAside() {
     std::vector<Token> kept;
@@ -23,18 +40,11 @@ void LineScan::putAside() {
         tokens_[i].owner = LinePartKind::Rest;
         aside_.push_back(tokens_[i]);
     };
-    for (std::size_t i = 0; i < tokens_.size(); ++i) {
-        const bool note = isKind(i, TokenKind::Open) && written(i) == "[" &&
-                          isKind(i + 1, TokenKind::Number) && written(i + 2) == "]";
-        const bool listDash = kept.empty() && isKind(i, TokenKind::Dash);
-        if (note) {
-            for (const std::size_t last = i + 2; i < last; ++i) take(i);
-            take(i);
-        } else if (listDash || tokens_[i].kind == TokenKind::Inert) {
-            take(i);
-        } else {
-            kept.push_back(tokens_[i]);
-        }
+    std::size_t i = 0;
+    while (i < tokens_.size()) {
+        const std::size_t end = std::max(noteEnd(i), kept.empty() ? listMarkEnd(i) : i);
+        if (end == i) kept.push_back(tokens_[i++]);
+        while (i < end) take(i++);
     }
     tokens_ = std::move(kept);
     // The full stop of a sentence goes with what stands before it.
@@ -44,11 +54,6 @@ void LineScan::putAside() {
         tokens_.pop_back();
         std::ranges::sort(aside_, {}, &Token::begin);
     }
-}
-
-std::string_view LineScan::word(std::size_t i) const {
-    if (i >= tokens_.size()) return {};
-    return std::string_view{lower_}.substr(tokens_[i].begin, tokens_[i].end - tokens_[i].begin);
 }
 
 std::string_view LineScan::written(std::size_t i) const {

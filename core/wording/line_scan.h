@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -31,10 +32,17 @@ public:
         return i < tokens_.size() && tokens_[i].kind == kind;
     }
     /// The token's bytes with ASCII letters in lower case; nothing beyond the end.
-    [[nodiscard]] std::string_view word(std::size_t i) const;
+    [[nodiscard]] std::string_view word(std::size_t i) const {
+        if (i >= tokens_.size()) return {};
+        const Token& token = tokens_[i];
+        return {lower_.data() + token.begin, token.end - token.begin};
+    }
     /// As written.
     [[nodiscard]] std::string_view written(std::size_t i) const;
-    [[nodiscard]] bool is(std::size_t i, std::string_view lower) const { return word(i) == lower; }
+    [[nodiscard]] bool is(std::size_t i, std::string_view lower) const {
+        const std::string_view own = word(i);
+        return own.size() == lower.size() && std::equal(own.begin(), own.end(), lower.begin());
+    }
     /// True where the words stand there one after the other, parted by single blanks in `lower`.
     [[nodiscard]] bool areAt(std::size_t i, std::string_view lower) const;
     /// True where the token follows without a blank on the one before it.
@@ -62,6 +70,8 @@ public:
 
 private:
     void putAside();
+    [[nodiscard]] std::size_t noteEnd(std::size_t i) const;
+    [[nodiscard]] std::size_t listMarkEnd(std::size_t i) const;
     void addRest(const Token& token);
     void writeParts();
 

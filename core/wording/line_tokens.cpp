@@ -47,7 +47,8 @@ private:
 
     void one() {
         const char c = text_[at_];
-        if (isDigit(c)) return add(numberEnd(), TokenKind::Number);
+        const bool bare = c == '.' && digitAt(at_ + 1) && (spaced_ || at_ == 0);
+        if (isDigit(c) || bare) return add(numberEnd(), TokenKind::Number);
         if (const std::size_t vulgar = vulgarLength(left()))
             return add(at_ + vulgar, TokenKind::Number);
         if (const std::size_t dash = dashLength(left())) return add(at_ + dash, TokenKind::Dash);

@@ -9,7 +9,7 @@ namespace {
 using enum NumberWordKind;
 
 /// A few are two to four and several three to five (our convention; common practice sets none).
-constexpr std::array kNumberWords{
+constexpr WordTable kNumberWords{
     NumberWord{"a", Article, 1, 1, 0},
     NumberWord{"an", Article, 1, 1, 0},
     NumberWord{"couple", Group, 2, 1, 0},
@@ -60,12 +60,11 @@ constexpr std::array kNumberWords{
     NumberWord{"two", Count, 2, 1, 0},
     NumberWord{"two-thirds", Count, 2, 3, 0},
 };
-static_assert(isWordTable(kNumberWords));
 
 }  // namespace
 
 const NumberWord* numberWord(std::string_view lower) {
-    return rowOf(kNumberWords, lower);
+    return kNumberWords.rowOf(lower);
 }
 
 }  // namespace nettare

@@ -14,18 +14,10 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<std::string_view, 20> kParts{
+constexpr WordList kParts{
     "florets", "flesh", "fronds", "juice", "juices", "kernels", "leaves", "meat",  "peel", "pulp",
     "rind",    "seeds", "skin",   "tops",  "white",  "whites",  "yolk",   "yolks", "zest", "zests",
 };
-
-constexpr auto sortedParts() {
-    auto parts = kParts;
-    std::ranges::sort(parts);
-    return parts;
-}
-constexpr auto kSortedParts = sortedParts();
-static_assert(isWordList(kSortedParts));
 
 /// The stretch "zest and juice" at `i`, acts before each part taken as preparation later.
 struct Parts {
@@ -63,18 +55,20 @@ std::string lastOf(const std::string& text) {
 }  // namespace
 
 bool isPartWord(std::string_view lower) {
-    return isIn(kSortedParts, lower);
+    return kParts.has(lower);
 }
 
 PartOf readPartOf(LineScan& scan, std::size_t i) {
     const std::size_t start = scan.is(i, "the") ? i + 1 : i;
     const Parts parts = partsAt(scan, start);
-    const bool of = scan.is(parts.end, "of") || scan.is(parts.end, "from");
-    const std::size_t number = aboutEnd(scan, parts.end + 1);
-    if (parts.text.empty() || !of || !readNumber(scan, number)) return {i, {}};
+    // "leaves picked from 3 sprigs"
+    const std::size_t of = actEnd(scan, parts.end);
+    const bool taken = scan.is(of, "of") || scan.is(of, "from");
+    if (parts.text.empty() || !taken || !readNumber(scan, aboutEnd(scan, of + 1))) return {i, {}};
     scan.addPreparation(parts.acts);
-    scan.give({i, parts.end + 1}, LinePartKind::Food);
-    return {parts.end + 1, parts.text};
+    scan.addPreparation({parts.end, of});
+    scan.give({i, of + 1}, LinePartKind::Food);
+    return {of + 1, parts.text};
 }
 
 void applyPartOf(LineScan& scan, const PartOf& part, Span food) {

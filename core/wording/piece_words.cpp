@@ -12,7 +12,7 @@ namespace {
 using enum PieceWordKind;
 
 /// Common practice.
-constexpr std::array kPieceWords{
+constexpr WordTable kPieceWords{
     PieceWord{"bag", Pack, {}, false},           PieceWord{"ball", Part, {}, false},
     PieceWord{"bar", Pack, {}, false},           PieceWord{"basket", Pack, {}, false},
     PieceWord{"batch", Part, {}, false},         PieceWord{"bit", Manner, {}, false},
@@ -56,27 +56,25 @@ constexpr std::array kPieceWords{
     PieceWord{"stem", Part, {}, false},          PieceWord{"stick", Part, {}, true},
     PieceWord{"strand", Part, {}, false},        PieceWord{"strip", Part, {}, false},
     PieceWord{"swirl", Manner, {}, false},       PieceWord{"thread", Part, {}, false},
-    PieceWord{"tin", Pack, {}, false},           PieceWord{"touch", Manner, {}, false},
-    PieceWord{"tray", Pack, {}, false},          PieceWord{"tub", Pack, {}, false},
-    PieceWord{"tube", Pack, {}, false},          PieceWord{"twist", Manner, {}, false},
+    PieceWord{"thumb", Manner, {}, false},       PieceWord{"tin", Pack, {}, false},
+    PieceWord{"touch", Manner, {}, false},       PieceWord{"tray", Pack, {}, false},
+    PieceWord{"tub", Pack, {}, false},           PieceWord{"tube", Pack, {}, false},
+    PieceWord{"turn", Manner, {}, false},        PieceWord{"twist", Manner, {}, false},
     PieceWord{"wedge", Part, {}, false},         PieceWord{"wheel", Part, {}, false},
 };
-static_assert(isWordTable(kPieceWords));
 
 /// Where a piece word is the first half of a food's name.
-constexpr std::array<std::string_view, 6> kFoodsTogether{
+constexpr WordList kFoodsTogether{
     "head on", "leaf lard", "pot roast", "rib eye", "rib roast", "round steak",
 };
-static_assert(isWordList(kFoodsTogether));
 
-constexpr std::array<std::string_view, 22> kCuts{
+constexpr WordList kCuts{
     "back rib",       "beef fillet", "beef rib",         "bread stick",  "cheese stick",
     "cut rib",        "dried clove", "fish stick",       "ground clove", "lamb fillet",
     "lamb rib",       "lolly stick", "mozzarella stick", "pork fillet",  "pork rib",
     "pretzel stick",  "prime rib",   "short rib",        "spare rib",    "veal fillet",
     "venison fillet", "whole clove",
 };
-static_assert(isWordList(kCuts));
 
 std::string joined(std::string_view first, std::string_view second) {
     return std::string{first} + " " + std::string{second};
@@ -87,9 +85,9 @@ std::string joined(std::string_view first, std::string_view second) {
 const PieceWord* pieceWord(std::string_view lower) {
     if (lower == "leaves") lower = "leaf";
     if (lower == "loaves") lower = "loaf";
-    if (const PieceWord* word = rowOf(kPieceWords, lower)) return word;
+    if (const PieceWord* word = kPieceWords.rowOf(lower)) return word;
     if (!lower.ends_with('s')) return nullptr;
-    return rowOf(kPieceWords, singularOf(lower));
+    return kPieceWords.rowOf(singularOf(lower));
 }
 
 std::string_view pieceNamed(const PieceWord& word) {
@@ -97,11 +95,11 @@ std::string_view pieceNamed(const PieceWord& word) {
 }
 
 bool isFoodTogether(std::string_view first, std::string_view second) {
-    return isIn(kFoodsTogether, joined(first, second));
+    return kFoodsTogether.has(joined(first, second));
 }
 
 bool isCutOrShape(std::string_view first, std::string_view second) {
-    return isIn(kCuts, joined(first, second));
+    return kCuts.has(joined(first, second));
 }
 
 }  // namespace nettare

@@ -6,7 +6,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<std::string_view, 73> kActs{
+constexpr WordList kActs{
     "beaten",   "boned",     "broken",   "browned",  "bruised",     "chopped",   "cleaned",
     "cored",    "creamed",   "crumbled", "crushed",  "cubed",       "debearded", "deboned",
     "deseeded", "destemmed", "deveined", "diced",    "dissolved",   "divided",   "drained",
@@ -20,66 +20,50 @@ constexpr std::array<std::string_view, 73> kActs{
     "whipped",  "whisked",   "zested",
 };
 
-constexpr auto sortedActs() {
-    auto acts = kActs;
-    std::ranges::sort(acts);
-    return acts;
-}
-constexpr auto kSortedActs = sortedActs();
-static_assert(isWordList(kSortedActs));
-
-constexpr std::array<std::string_view, 16> kManners{
+constexpr WordList kManners{
     "coarsely", "fine",    "finely", "firmly",  "freshly",  "gently", "lightly", "loosely",
     "roughly",  "thickly", "thinly", "tightly", "tightly-", "very",   "well",    "well-",
 };
-static_assert(isWordList(kManners));
 
 /// The act and the word behind it that make it part of a food's name.
 struct BoughtSo {
     std::string_view word, next;
 };
 
-constexpr std::array<BoughtSo, 34> kBoughtSo{{
-    {"crushed", "red"},         {"crushed", "pepper"},   {"crushed", "tomato"},
-    {"crushed", "tomatoes"},    {"crushed", "chilli"},   {"crushed", "chili"},
-    {"crushed", "pineapple"},   {"minced", "beef"},      {"minced", "lamb"},
-    {"minced", "meat"},         {"minced", "pork"},      {"minced", "turkey"},
-    {"minced", "veal"},         {"minced", "chicken"},   {"pressed", "olive"},
-    {"flaked", "almonds"},      {"slivered", "almonds"}, {"shredded", "wheat"},
-    {"shredded", "coconut"},    {"strained", "yogurt"},  {"strained", "yoghurt"},
-    {"toasted", "sesame"},      {"whipped", "cream"},    {"whipped", "topping"},
-    {"creamed", "corn"},        {"creamed", "coconut"},  {"pressed", "rapeseed"},
-    {"flaked", "sea"},          {"flaked", "salt"},      {"browned", "butter"},
-    {"mashed", "potato"},       {"pickled", "ginger"},   {"creamed", "spinach"},
-    {"creamed", "horseradish"},
+constexpr std::array<BoughtSo, 35> kBoughtSo{{
+    {"crushed", "ice"},      {"crushed", "red"},         {"crushed", "pepper"},
+    {"crushed", "tomato"},   {"crushed", "tomatoes"},    {"crushed", "chilli"},
+    {"crushed", "chili"},    {"crushed", "pineapple"},   {"minced", "beef"},
+    {"minced", "lamb"},      {"minced", "meat"},         {"minced", "pork"},
+    {"minced", "turkey"},    {"minced", "veal"},         {"minced", "chicken"},
+    {"pressed", "olive"},    {"flaked", "almonds"},      {"slivered", "almonds"},
+    {"shredded", "wheat"},   {"shredded", "coconut"},    {"strained", "yogurt"},
+    {"strained", "yoghurt"}, {"toasted", "sesame"},      {"whipped", "cream"},
+    {"whipped", "topping"},  {"creamed", "corn"},        {"creamed", "coconut"},
+    {"pressed", "rapeseed"}, {"flaked", "sea"},          {"flaked", "salt"},
+    {"browned", "butter"},   {"mashed", "potato"},       {"pickled", "ginger"},
+    {"creamed", "spinach"},  {"creamed", "horseradish"},
 }};
 
-constexpr std::array<std::string_view, 77> kAdjectives{
-    "all-purpose",  "baby",         "bitter",     "black",        "blue",          "bone-in",
-    "boneless",     "boned",        "brown",      "canned",       "center-cut",    "coarse",
-    "cold",         "cooked",       "crisp",      "crusty",       "dark",          "day-old",
-    "dried",        "dry",          "extra",      "extra-virgin", "fatty",         "fine",
-    "firm",         "free-range",   "fresh",      "freshly",      "frozen",        "full-fat",
-    "good",         "good-quality", "granulated", "green",        "ground",        "high-quality",
-    "hot",          "jarred",       "lean",       "light",        "low-fat",       "low-sodium",
-    "low-salt",     "lukewarm",     "mature",     "mild",         "nonfat",        "organic",
-    "orange",       "pink",         "plain",      "purple",       "quick-cooking", "raw",
-    "reduced-fat",  "red",          "ripe",       "roasted",      "salted",        "seedless",
-    "semi-skimmed", "sharp",        "skin-on",    "skinless",     "skimmed",       "smoked",
-    "smooth",       "soft",         "stale",      "sweet",        "tart",          "tender",
-    "unsalted",     "unsweetened",  "warm",       "white",        "whole",
+constexpr WordList kAdjectives{
+    "chilled",      "cooled",        "warmed",       "all-purpose",  "baby",         "bitter",
+    "black",        "blue",          "bone-in",      "boneless",     "boned",        "brown",
+    "canned",       "center-cut",    "coarse",       "cold",         "cooked",       "crisp",
+    "crusty",       "dark",          "day-old",      "dried",        "dry",          "extra",
+    "extra-virgin", "fatty",         "fine",         "firm",         "free-range",   "fresh",
+    "freshly",      "frozen",        "full-fat",     "good",         "good-quality", "granulated",
+    "green",        "ground",        "high-quality", "hot",          "jarred",       "lean",
+    "light",        "low-fat",       "low-sodium",   "low-salt",     "lukewarm",     "mature",
+    "mild",         "nonfat",        "organic",      "orange",       "pink",         "plain",
+    "purple",       "quick-cooking", "raw",          "reduced-fat",  "red",          "ripe",
+    "roasted",      "salted",        "seedless",     "semi-skimmed", "sharp",        "skin-on",
+    "skinless",     "skimmed",       "smoked",       "smooth",       "soft",         "stale",
+    "sweet",        "tart",          "tender",       "unsalted",     "unsweetened",  "warm",
+    "white",        "whole",
 };
 
-constexpr auto sortedAdjectives() {
-    auto adjectives = kAdjectives;
-    std::ranges::sort(adjectives);
-    return adjectives;
-}
-constexpr auto kSortedAdjectives = sortedAdjectives();
-static_assert(isWordList(kSortedAdjectives));
-
 bool isManner(std::string_view lower) {
-    return isIn(kManners, lower);
+    return kManners.has(lower);
 }
 
 bool isBoughtSo(std::string_view act, std::string_view next) {
@@ -103,10 +87,10 @@ bool joinsActs(const LineScan& scan, std::size_t i) {
 }  // namespace
 
 bool isAct(std::string_view lower) {
-    if (isIn(kSortedActs, lower)) return true;
+    if (kActs.has(lower)) return true;
     const std::size_t hyphen = lower.find('-');
     if (hyphen == std::string_view::npos || !isManner(lower.substr(0, hyphen))) return false;
-    return isIn(kSortedActs, lower.substr(hyphen + 1));
+    return kActs.has(lower.substr(hyphen + 1));
 }
 
 std::size_t actEnd(const LineScan& scan, std::size_t i) {
@@ -122,8 +106,8 @@ std::size_t actEnd(const LineScan& scan, std::size_t i) {
 }
 
 bool isAdjective(std::string_view lower) {
-    return isIn(kSortedAdjectives, lower) || isAct(lower) || isManner(lower) ||
-           lower.ends_with("-free") || lower.ends_with("-fed") || lower.ends_with("-cut");
+    return kAdjectives.has(lower) || isAct(lower) || isManner(lower) || lower.ends_with("-free") ||
+           lower.ends_with("-fed") || lower.ends_with("-cut");
 }
 
 bool isBoughtState(std::string_view lower) {

@@ -15,9 +15,21 @@ std::size_t pastHyphen(const LineScan& scan, std::size_t i) {
     return scan.isKind(i, TokenKind::Dash) && !scan.at(i).spaced ? i + 1 : i;
 }
 
+/// Sticks are a unit once the food is known to be butter; settle() asks.
+std::optional<MeasureRead> sticksAt(const LineScan& scan, std::size_t i) {
+    const auto number = readNumber(scan, i);
+    if (!number || number->article) return std::nullopt;
+    if (!scan.is(number->end, "stick") && !scan.is(number->end, "sticks")) return std::nullopt;
+    MeasureRead read{number->end + 1, {}};
+    setAmount(scan, i, *number, read.measure.amount, read.measure.asked);
+    read.measure.units = {"stick"};
+    return read;
+}
+
 std::optional<MeasureRead> oneMeasureIn(const LineScan& scan, std::size_t i) {
     const std::size_t about = aboutEnd(scan, i);
     auto read = readMeasure(scan, about);
+    if (!read) read = sticksAt(scan, about);
     if (read) read->measure.about = about != i;
     return read;
 }

@@ -18,6 +18,7 @@ NumberRead exact(std::size_t end, Fraction value) {
 /// "1,500.5" without its grouping; the last mark is the decimal one where the marks differ.
 std::string withoutGroups(std::string_view figures) {
     std::string text = replaced(figures, "\u2044", "/");
+    if (text.starts_with('.')) text.insert(0, "0");
     const std::size_t last = text.find_last_of(".,");
     const std::size_t first = text.find_first_of(".,");
     if (first == last) return text;
@@ -171,16 +172,20 @@ std::optional<NumberRead> rangeOf(const NumberRead& low, const NumberRead& high)
     return range;
 }
 
-bool partsRange(const LineScan& scan, std::size_t i) {
-    return scan.isKind(i, TokenKind::Dash) || scan.is(i, "to") || scan.is(i, "or");
+/// Behind "to", "or", a dash, and both of "3- to 4-pound"; `i` where there is none.
+std::size_t rangeSignEnd(const LineScan& scan, std::size_t i) {
+    const std::size_t at = scan.isKind(i, TokenKind::Dash) ? i + 1 : i;
+    return scan.is(at, "to") || scan.is(at, "or") ? at + 1 : at;
 }
 
 using ReadOne = std::optional<NumberRead> (*)(const LineScan&, std::size_t);
 
 std::optional<NumberRead> maybeRange(const LineScan& scan, std::size_t i, ReadOne readOne) {
     const auto low = readOne(scan, i);
-    if (!low || low->article || !partsRange(scan, low->end)) return low;
-    const auto high = readOne(scan, low->end + 1);
+    if (!low || low->article) return low;
+    const std::size_t next = rangeSignEnd(scan, low->end);
+    if (next == low->end) return low;
+    const auto high = readOne(scan, next);
     const auto range = high ? rangeOf(*low, *high) : std::nullopt;
     return range ? range : low;
 }

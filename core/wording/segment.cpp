@@ -16,11 +16,10 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> kTurns{
+constexpr WordList kTurns{
     "for",        "from", "ideally", "if", "optional", "plus",
     "preferably", "q.s",  "such",    "to", "until",    "when",
 };
-static_assert(isWordList(kTurns));
 
 void add(std::vector<LineMeasure>& to, std::vector<LineMeasure> measures) {
     std::ranges::move(measures, std::back_inserter(to));
@@ -71,9 +70,20 @@ bool takeLateAmount(LineScan& scan, Span span, const LineMeasure& measure) {
     reading.amount = measure.amount;
     reading.amountAsked = measure.asked;
     reading.units = measure.units;
-    reading.about = measure.about;
+    reading.about = reading.about || measure.about;
     scan.give(span, LinePartKind::Amount);
     return true;
+}
+
+/// "eggs: 3", "eggs x 2".
+bool takeLateCount(LineScan& scan, Span span, SegmentPlace place) {
+    const std::size_t at =
+        scan.is(span.begin, "x") || scan.is(span.begin, "\u00d7") ? span.begin + 1 : span.begin;
+    const auto number = readFigures(scan, at);
+    if (place != SegmentPlace::Between || !number || number->end != span.end) return false;
+    LineMeasure count;
+    setAmount(scan, at, *number, count.amount, count.asked);
+    return takeLateAmount(scan, span, count);
 }
 
 bool takeMeasures(LineScan& scan, Span span, SegmentPlace place) {
@@ -100,7 +110,7 @@ bool takeAlternative(LineScan& scan, Span span) {
 /// All but preparation; false where the span is none of these.
 bool takeSpecial(LineScan& scan, Span span, SegmentPlace place) {
     return takeSize(scan, span) || takeEach(scan, span) || takeMeasures(scan, span, place) ||
-           takeAlternative(scan, span);
+           takeLateCount(scan, span, place) || takeAlternative(scan, span);
 }
 
 std::size_t firstParting(const LineScan& scan, Span span) {
@@ -135,7 +145,7 @@ std::size_t takeBracket(LineScan& scan, std::size_t open, SegmentPlace place) {
 }
 
 bool isTurn(const LineScan& scan, std::size_t i) {
-    if (isIn(kTurns, scan.word(i))) return !scan.is(i, "to") || i == 0 || !scan.is(i - 1, "ready");
+    if (kTurns.has(scan.word(i))) return !scan.is(i, "to") || i == 0 || !scan.is(i - 1, "ready");
     if (scan.is(i, "at")) return scan.is(i + 1, "room");
     if (scan.is(i, "as")) return tasteEnd(scan, i) != i;
     if (scan.is(i, "the")) return scan.is(i + 1, "size");

@@ -1,9 +1,9 @@
 #include <algorithm>
 
-#include "core/food/piece_word.h"
 #include "core/support/text.h"
 #include "core/wording/line_end.h"
 #include "core/wording/piece_words.h"
+#include "core/wording/size_words.h"
 #include "core/wording/unit_words.h"
 
 namespace nettare {
@@ -15,6 +15,17 @@ bool isButter(std::string_view food) {
     for (const std::string_view word : words(lower))
         if (word == "butter" || word == "margarine") return true;
     return false;
+}
+
+/// "fat garlic cloves": the cloves are fat.
+void settleSize(LineScan& scan, std::size_t first) {
+    LineReading& reading = scan.reading();
+    const std::string_view word = scan.written(first);
+    if (!isSizeOfPiece(scan.word(first)) || !reading.food.starts_with(word)) return;
+    if (reading.food.size() < word.size() + 2) return;
+    reading.food.erase(0, word.size() + 1);
+    reading.size += (reading.size.empty() ? "" : ", ") + std::string{word};
+    scan.giveAnew(first, LinePartKind::Size);
 }
 
 /// "garlic cloves": the last word of the food is what is counted.
@@ -31,17 +42,18 @@ void settlePiece(LineScan& scan, const FoodRead& food) {
     reading.piece = pieceNamed(*piece);
     reading.food.resize(reading.food.size() - word.size() - 1);
     scan.giveAnew(last, LinePartKind::Piece);
+    settleSize(scan, food.words.begin);
 }
 
 void settleStick(LineScan& scan) {
     LineReading& reading = scan.reading();
-    if (!isButter(reading.food)) return;
+    const bool butter = isButter(reading.food);
     for (LineMeasure& measure : reading.equals)
-        if (samePiece(measure.counted, "stick")) {
-            measure.units = {"stick"};
-            measure.counted.clear();
+        if (!butter && measure.units == std::vector<std::string_view>{"stick"}) {
+            measure.units.clear();
+            measure.counted = "sticks";
         }
-    if (reading.piece != "stick") return;
+    if (!butter || reading.piece != "stick") return;
     reading.piece.clear();
     reading.units = {"stick"};
     for (std::size_t i = 0; i < scan.size(); ++i)

@@ -9,31 +9,28 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<std::string_view, 19> kSizes{
+constexpr WordList kSizes{
     "big",    "extra-large",  "huge",    "jumbo",        "large",       "large-size",   "larger",
     "little", "med",          "medium",  "medium-large", "medium-size", "medium-small", "mini",
     "small",  "small-medium", "smaller", "smallish",     "tiny",
 };
-static_assert(isWordList(kSizes));
 
 /// Of a slice, a sprig, a clove; before a food they say which food it is.
-constexpr std::array<std::string_view, 8> kSizesOfPieces{
+constexpr WordList kSizesOfPieces{
     "fat", "good-size", "long", "plump", "short", "thick", "thin", "wide",
 };
-static_assert(isWordList(kSizesOfPieces));
 
-constexpr std::array<std::string_view, 18> kOfLengths{
+constexpr WordList kOfLengths{
     "across", "big",  "by", "cube", "deep",   "diameter", "each",  "high", "in",
     "length", "long", "or", "so",   "square", "tall",     "thick", "wide", "x",
 };
-static_assert(isWordList(kOfLengths));
 
 std::size_t oneSizeEnd(const LineScan& scan, std::size_t i, bool ofPiece) {
     const std::string_view word = scan.word(i);
     if (scan.is(i, "extra") && (scan.is(i + 1, "large") || scan.is(i + 1, "small"))) return i + 2;
     if (scan.is(i, "little") && scan.is(i + 1, "gem")) return i;
     const bool joined = word.ends_with("-sized") || word.ends_with("-size");
-    const bool named = isIn(kSizes, word) || joined || (ofPiece && isIn(kSizesOfPieces, word));
+    const bool named = kSizes.has(word) || joined || (ofPiece && kSizesOfPieces.has(word));
     if (!named) return i;
     return scan.is(i + 1, "sized") || scan.is(i + 1, "size") ? i + 2 : i + 1;
 }
@@ -44,6 +41,10 @@ bool joinsSizes(const LineScan& scan, std::size_t i) {
 }
 
 }  // namespace
+
+bool isSizeOfPiece(std::string_view lower) {
+    return kSizesOfPieces.has(lower);
+}
 
 std::size_t sizeEnd(const LineScan& scan, std::size_t i, bool ofPiece) {
     std::size_t end = oneSizeEnd(scan, i, ofPiece);
@@ -73,7 +74,7 @@ std::size_t sizePhraseEnd(const LineScan& scan, std::size_t i, std::size_t limit
     if (end == start) return i;
     while (end < limit) {
         const std::size_t further = lengthEnd(scan, end);
-        if (further == end && !isIn(kOfLengths, scan.word(end))) return i;
+        if (further == end && !kOfLengths.has(scan.word(end))) return i;
         end = further == end ? end + 1 : further;
     }
     return end == limit ? limit : i;

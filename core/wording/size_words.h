@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string_view>
 
 #include "core/wording/line_scan.h"
 
@@ -10,6 +11,9 @@ namespace nettare {
 /// "thumb-sized"; `i` where there are none. Words that say a size of pieces only ("thick") count
 /// where `ofPiece`.
 [[nodiscard]] std::size_t sizeEnd(const LineScan& scan, std::size_t i, bool ofPiece);
+
+/// "thick", "fat": a size before a piece, else a word of the food. In lower case.
+[[nodiscard]] bool isSizeOfPiece(std::string_view lower);
 
 /// The token behind a length at `i`: "2-inch", "7 cm", "1 to 2 inches"; `i` where there is none.
 [[nodiscard]] std::size_t lengthEnd(const LineScan& scan, std::size_t i);

@@ -10,7 +10,7 @@ struct UnitWord {
     std::string_view word, symbol;
 };
 
-constexpr std::array kUnitWords{
+constexpr WordTable kUnitWords{
     UnitWord{"c", "cup"},
     UnitWord{"centiliter", "cl"},
     UnitWord{"centiliters", "cl"},
@@ -113,16 +113,14 @@ constexpr std::array kUnitWords{
     UnitWord{"tsp", "tsp"},
     UnitWord{"tsps", "tsp"},
 };
-static_assert(isWordTable(kUnitWords));
 
-constexpr std::array<std::string_view, 15> kLengthWords{
+constexpr WordList kLengthWords{
     "\"",     "centimeter", "centimeters", "centimetre", "centimetres", "cm", "cms",    "inch",
     "inches", "millimeter", "millimeters", "millimetre", "millimetres", "mm", "\u2033",
 };
-static_assert(isWordList(kLengthWords));
 
 /// Spoons of the United States go into the cup without a rest (NIST HB 44, appendix C).
-constexpr std::array kScales{
+constexpr WordTable kScales{
     UnitScale{"cl", 'v', 10, 1},       UnitScale{"cup", 'c', 48, 1},
     UnitScale{"dl", 'v', 100, 1},      UnitScale{"fl oz", 'c', 6, 1},
     UnitScale{"g", 'm', 1000, 1},      UnitScale{"gal", 'c', 768, 1},
@@ -135,7 +133,6 @@ constexpr std::array kScales{
     UnitScale{"tsp", 'c', 1, 1},       UnitScale{"us fl oz", 'c', 6, 1},
     UnitScale{"us pint", 'c', 96, 1},
 };
-static_assert(isWordTable(kScales));
 
 /// The point of "tbsp." belongs to it.
 std::size_t pastPoint(const LineScan& scan, std::size_t i) {
@@ -146,7 +143,7 @@ std::size_t pastPoint(const LineScan& scan, std::size_t i) {
 std::size_t fluidOunceEnd(const LineScan& scan, std::size_t i) {
     if (!scan.is(i, "fl") && !scan.is(i, "fluid")) return i;
     const std::size_t next = pastPoint(scan, i + 1);
-    const UnitWord* ounce = rowOf(kUnitWords, scan.word(next));
+    const UnitWord* ounce = kUnitWords.rowOf(scan.word(next));
     return ounce != nullptr && ounce->symbol == "oz" ? pastPoint(scan, next + 1) : i;
 }
 
@@ -159,7 +156,7 @@ std::optional<UnitRead> ofCountry(const LineScan& scan, std::size_t i) {
     const std::size_t next = pastPoint(scan, i + 1);
     if (const std::size_t end = fluidOunceEnd(scan, next); end != next)
         return UnitRead{end, us ? "us fl oz" : "imp fl oz", {}};
-    const UnitWord* unit = rowOf(kUnitWords, scan.word(next));
+    const UnitWord* unit = kUnitWords.rowOf(scan.word(next));
     if (unit == nullptr) return std::nullopt;
     const std::size_t end = pastPoint(scan, next + 1);
     if (unit->symbol == "pint") return UnitRead{end, us ? "us pint" : "imp pint", {}};
@@ -179,20 +176,19 @@ std::optional<UnitRead> readUnit(const LineScan& scan, std::size_t i) {
     if (const std::size_t fluid = fluidOunceEnd(scan, i); fluid != i)
         return UnitRead{fluid, "fl oz", {}};
     if (const auto unit = ofCountry(scan, i)) return unit;
-    const UnitWord* unit = rowOf(kUnitWords, scan.word(i));
+    const UnitWord* unit = kUnitWords.rowOf(scan.word(i));
     if (unit == nullptr) return std::nullopt;
     if (unit->symbol == "oz") return UnitRead{end, "oz", "fl oz"};
     return UnitRead{end, unit->symbol, {}};
 }
 
 std::size_t lengthUnitEnd(const LineScan& scan, std::size_t i) {
-    if (isIn(kLengthWords, scan.word(i)))
-        return scan.is(i + 1, ".") ? pastPoint(scan, i + 1) : i + 1;
+    if (kLengthWords.has(scan.word(i))) return scan.is(i + 1, ".") ? pastPoint(scan, i + 1) : i + 1;
     return scan.is(i, "in") && scan.isGlued(i + 1) && scan.is(i + 1, ".") ? i + 2 : i;
 }
 
 const UnitScale* unitScale(std::string_view symbol) {
-    return rowOf(kScales, symbol);
+    return kScales.rowOf(symbol);
 }
 
 bool isPlainMass(std::string_view symbol) {
