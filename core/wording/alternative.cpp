@@ -43,7 +43,9 @@ Span sharedWords(const LineScan& scan, Span food, Span other, bool onlyAdjective
     if (!plain || food.isEmpty()) return {0, 0};
     const std::string_view last = scan.word(food.end - 1);
     const std::string_view noun = scan.word(other.end - 1);
-    if (onlyAdjectives && isAdjective(scan.word(other.begin))) return {other.begin + 1, other.end};
+    const bool likewise =
+        isAdjective(scan.word(other.begin)) || sizeEnd(scan, other.begin, true) != other.begin;
+    if (onlyAdjectives && likewise) return {other.begin + 1, other.end};
     if (onlyAdjectives) return {other.end - 1, other.end};
     const bool shares = isSharedNoun(noun) && !standsAlone(last) && !isSharedNoun(last);
     return shares ? Span{other.end - 1, other.end} : Span{0, 0};

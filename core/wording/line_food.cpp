@@ -115,6 +115,7 @@ private:
     /// "cornstarch mixed with water", "onion cut into wedges".
     [[nodiscard]] bool isDone() const {
         const std::string_view next = scan_.word(at_ + 1);
+        if (scan_.is(at_, "made")) return next == "with" || next == "from";
         const bool led = next == "with" || next == "into";
         return led && (scan_.word(at_).ends_with("ed") || scan_.is(at_, "cut"));
     }

@@ -311,7 +311,7 @@ private:
 
 /// The colon of "for the sauce:", or `i`.
 std::size_t purposeEnd(const LineScan& scan, std::size_t i) {
-    if (!scan.is(i, "for")) return i;
+    if (!scan.is(i, "for") && !scan.is(i, "to")) return i;
     for (std::size_t at = i + 1; at < i + 7 && at + 1 < scan.size(); ++at)
         if (scan.is(at, ":")) return at;
     return i;

@@ -25,7 +25,7 @@ constexpr WordList kManners{
     "roughly",  "thickly", "thinly", "tightly", "tightly-", "very",   "well",    "well-",
 };
 
-/// The act and the word behind it that make it part of a food's name.
+/// The act and the words behind it that make it part of a food's name.
 struct BoughtSo {
     std::string_view word, next;
 };
@@ -38,7 +38,7 @@ constexpr std::array<BoughtSo, 35> kBoughtSo{{
     {"minced", "turkey"},    {"minced", "veal"},         {"minced", "chicken"},
     {"pressed", "olive"},    {"flaked", "almonds"},      {"slivered", "almonds"},
     {"shredded", "wheat"},   {"shredded", "coconut"},    {"strained", "yogurt"},
-    {"strained", "yoghurt"}, {"toasted", "sesame"},      {"whipped", "cream"},
+    {"strained", "yoghurt"}, {"toasted", "sesame oil"},  {"whipped", "cream"},
     {"whipped", "topping"},  {"creamed", "corn"},        {"creamed", "coconut"},
     {"pressed", "rapeseed"}, {"flaked", "sea"},          {"flaked", "salt"},
     {"browned", "butter"},   {"mashed", "potato"},       {"pickled", "ginger"},
@@ -46,6 +46,7 @@ constexpr std::array<BoughtSo, 35> kBoughtSo{{
 }};
 
 constexpr WordList kAdjectives{
+    "yellow",       "golden",        "young",        "old",          "natural",      "strong",
     "chilled",      "cooled",        "warmed",       "all-purpose",  "baby",         "bitter",
     "black",        "blue",          "bone-in",      "boneless",     "boned",        "brown",
     "canned",       "center-cut",    "coarse",       "cold",         "cooked",       "crisp",
@@ -66,16 +67,18 @@ bool isManner(std::string_view lower) {
     return kManners.has(lower);
 }
 
-bool isBoughtSo(std::string_view act, std::string_view next) {
-    return std::ranges::any_of(
-        kBoughtSo, [&](const BoughtSo& row) { return row.word == act && row.next == next; });
+/// The act at `i` with the words behind it.
+bool isBoughtSo(const LineScan& scan, std::size_t i) {
+    return std::ranges::any_of(kBoughtSo, [&](const BoughtSo& row) {
+        return scan.is(i, row.word) && scan.areAt(i + 1, row.next);
+    });
 }
 
 /// One act with the manners before it, or `i`.
 std::size_t oneActEnd(const LineScan& scan, std::size_t i) {
     std::size_t at = i;
     while (isManner(scan.word(at))) ++at;
-    if (!isAct(scan.word(at)) || isBoughtSo(scan.word(at), scan.word(at + 1))) return i;
+    if (!isAct(scan.word(at)) || isBoughtSo(scan, at)) return i;
     return at + 1;
 }
 

@@ -135,7 +135,8 @@ std::optional<NumberRead> afterCount(const LineScan& scan, std::size_t i, const 
 std::optional<NumberRead> oneNumber(const LineScan& scan, std::size_t i) {
     if (const auto figures = oneFigures(scan, i)) {
         auto mixed = plusPart(*figures, wordPartAfter(scan, figures->end));
-        if (scan.is(mixed->end, "of")) mixed->end = pastArticle(scan, mixed->end);
+        const bool share = mixed->low.denominator() != 1;
+        if (scan.is(mixed->end, "of") || share) mixed->end = pastArticle(scan, mixed->end);
         return timesGroup(scan, *mixed);
     }
     const NumberWord* word = numberWord(scan.word(i));

@@ -92,7 +92,8 @@ bool takeMeasures(LineScan& scan, Span span, SegmentPlace place) {
     const bool counts = !ofOne && (place != SegmentPlace::Between || about);
     auto measures = measuresIn(scan, withoutTotal(scan, span), counts);
     if (measures.empty()) return false;
-    if (measures.size() == 1 && takeLateAmount(scan, span, measures.front())) return true;
+    if (takeLateAmount(scan, span, measures.front())) measures.erase(measures.begin());
+    if (measures.empty()) return true;
     add(ofOne ? scan.reading().each : scan.reading().equals, std::move(measures));
     scan.give(span, ofOne ? LinePartKind::Each : LinePartKind::Equals);
     return true;

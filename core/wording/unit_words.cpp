@@ -184,6 +184,10 @@ std::optional<UnitRead> readUnit(const LineScan& scan, std::size_t i) {
 
 std::size_t lengthUnitEnd(const LineScan& scan, std::size_t i) {
     if (kLengthWords.has(scan.word(i))) return scan.is(i + 1, ".") ? pastPoint(scan, i + 1) : i + 1;
+    // "1-inch-thick"
+    const std::size_t hyphen = scan.word(i).find('-');
+    if (hyphen != std::string_view::npos && kLengthWords.has(scan.word(i).substr(0, hyphen)))
+        return i + 1;
     return scan.is(i, "in") && scan.isGlued(i + 1) && scan.is(i + 1, ".") ? i + 2 : i;
 }
 

@@ -34,6 +34,10 @@ std::vector<IncludeRule> coreRules() {
          "core knows no files, so that figures depend on nothing but what is handed in"},
         {core, std::regex{"chrono|ctime|time\\.h"},
          "core knows no clock, so that a revision gives the same figures in ten years"},
+        {std::regex{"core/wording/.*"},
+         std::regex{"core/(?!(wording|support|quantity)/|food/piece_word\\.h$).*"},
+         "core/wording knows words and numbers alone, so that a line reads the same in every "
+         "recipe"},
     };
 }
 

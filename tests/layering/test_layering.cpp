@@ -48,6 +48,8 @@ const PlantedViolation kPlanted[] = {
      "from the layer down, so that a file can be moved and found."},
     {"core/support/knows_json.cpp:2 includes <nlohmann/json.hpp>",
      "knows nlohmann, so that no other file reads JSON that lets duplicate keys pass."},
+    {"core/wording/knows_recipes.cpp:2 includes \"core/recipe/recipe_document.h\"",
+     "core/wording knows words and numbers alone, so that a line reads the same in every recipe."},
     {"db/kitchen/kitchen.h:2 includes <sqlite3.h>",
      "public headers of db name no SQLite type, so that another store can stand behind them."},
     {"db/knows_app.cpp:2 includes \"app/workbench.h\"",
