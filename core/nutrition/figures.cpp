@@ -11,16 +11,16 @@ namespace nettare {
 namespace {
 
 /// Bounds stay apart from u: a missing part is not uncertain by some spread, it is simply not
-/// known.
+/// known. Where more water went than the known parts held, a missing part gave the rest.
 Figure figureOf(Component component, const Block& block, const Uncertainty& uncertainty) {
     const std::size_t k = indexOf(component);
     Figure figure;
     figure.component = component;
-    figure.value = block.known[k];
+    figure.value = std::max(0.0, block.known[k]);
     figure.u = uncertainty.u;
     figure.freedom = uncertainty.freedom;
     figure.atLeast = std::max(0.0, block.known[k] + block.missingLow[k]);
-    if (!block.unbounded[k]) figure.atMost = block.known[k] + block.missingHigh[k];
+    if (!block.unbounded[k]) figure.atMost = std::max(0.0, block.known[k] + block.missingHigh[k]);
     figure.missingFoods = block.missingFoods[k];
     if (figure.missingFoods.empty()) {
         figure.atLeast = figure.value;

@@ -14,7 +14,15 @@ create table doc as select cast(readfile(:document) as text) as body;
 -- A row here stops the run: the document asks for more than is written below.
 create table not_covered (what text check (what is null));
 
--- 1. Amounts: "3/4", "½", "1 1/2", "2-3" (its middle).
+-- 1. Amounts: "3/4", "½", "1 1/2", and ranges, "2-3": by the document's rule their middle, least or
+-- most. Other rules say how lines to taste, optional lines and a range of pieces count.
+
+create table rule as
+  select coalesce(json_extract(body, '$.counting.to_taste'), 'left out') as to_taste,
+         coalesce(json_extract(body, '$.counting.optional'), 'counted') as optional,
+         coalesce(json_extract(body, '$.counting.ranges'), 'middle') as ranges,
+         coalesce(json_extract(body, '$.counting.makes'), 'middle') as makes
+  from doc;
 
 create table vulgar (sign text primary key, worth real);
 insert into vulgar values
@@ -22,7 +30,7 @@ insert into vulgar values
 
 create table written as
   select distinct atom as amount from doc, json_tree(body)
-  where key in ('amount', 'pieces', 'weighed_for') and type = 'text';
+  where key in ('amount', 'pieces', 'weighed_for', 'share') and type = 'text';
 
 create table term as
   select w.amount, p.key as part, t.value as sign
@@ -34,8 +42,10 @@ insert into not_covered
   where sign not in (select sign from vulgar) and (sign = '' or sign glob '*[^0-9./]*');
 
 create table amount as
-  select amount, (min(worth) + max(worth)) / 2 as worth
-  from (select t.amount, t.part,
+  select amount, min(worth) as least, max(worth) as most,
+         case ranges when 'least' then min(worth) when 'most' then max(worth)
+                     else (min(worth) + max(worth)) / 2 end as worth
+  from rule, (select t.amount, t.part,
                sum(case when v.worth is not null then v.worth
                         when instr(t.sign, '/') > 0
                           then cast(substr(t.sign, 1, instr(t.sign, '/') - 1) as real)
@@ -134,14 +144,25 @@ create table measure as
   select f.id as food, m.unit, m.qualifier, m.grams / m.amount as grams_each
   from food f join measure_row m on m.ndb_no = f.number;
 
+-- How many pieces the batch makes, and how many portions.
+create table yield as
+  select case r.makes when 'least' then a.least when 'most' then a.most
+                      else (a.least + a.most) / 2 end as pieces,
+         p.worth as portion_pieces
+  from doc, rule r
+  join amount a on a.amount = json_extract(body, '$.makes.pieces')
+  left join amount p on p.amount = json_extract(body, '$.portion.pieces');
+
 -- 6. Ways to grams of a line: weighed, series, label, table, density, assumed; the first that is
 -- open, or the one that the cook chose. Where several of the table's measures fit, the middle of
 -- their range; for a density, of those with the largest volume, which is rounded least.
 
 create table line as
   select json_extract(l.value, '$.id') as id, json_extract(l.value, '$.food') as food,
-         a.worth as amount, json_extract(l.value, '$.unit') as unit,
+         coalesce(a.worth, 1) as amount, json_extract(l.value, '$.unit') as unit,
          coalesce(json_extract(l.value, '$.unit'), json_extract(l.value, '$.piece')) as word,
+         coalesce(json_extract(l.value, '$.to_taste'), 0) as to_taste,
+         coalesce(json_extract(l.value, '$.optional'), 0) as optional,
          json_extract(l.value, '$.size') as size, json_extract(l.value, '$.way') as way,
          json_extract(l.value, '$.series.id') as series, json_extract(l.value, '$.trim') as trim,
          cast(json_extract(l.value, '$.assumed.grams') as real) as assumed_grams,
@@ -150,6 +171,13 @@ create table line as
   from doc, json_each(body, '$.lines') l
   left join amount a on a.amount = json_extract(l.value, '$.amount')
   left join amount w on w.amount = json_extract(l.value, '$.weighed_for');
+-- A pinch, 1/16 teaspoon, for each portion.
+update line set amount = y.pieces / y.portion_pieces / 16, unit = 'tsp', word = 'tsp'
+from yield y, rule r
+where line.to_taste and weighed is null and assumed_grams is null and r.to_taste = 'a pinch a portion';
+insert into not_covered
+  select 'pinch a portion in grams' from yield, rule
+  where portion_pieces is null and to_taste = 'a pinch a portion';
 insert into not_covered select 'as purchased: ' || id from line where as_purchased;
 insert into not_covered select 'trim: ' || id from line where trim is not null and weighed is null;
 
@@ -196,14 +224,21 @@ insert into way
   from line l left join mass m on m.unit = l.unit
   where l.assumed_grams is not null or m.grams is not null;
 
+-- What is left out by the rules needs no weight.
 create table used as
   select l.id as line, l.food,
          (select w.grams from way w where w.line = l.id and (l.way is null or l.way = w.name)
-          order by w.rank limit 1) as grams
-  from line l;
+          order by w.rank limit 1) as grams,
+         case when not l.optional then 1.0 when r.optional = 'left out' then 0.0
+              when r.optional = 'between' then 0.5 else 1.0 end as counted
+  from line l, rule r;
+update used set grams = 0, counted = 0
+where grams is null and (counted = 0 or line in (select id from line where to_taste));
 insert into not_covered select 'no way to grams: ' || line from used where grams is null;
 
--- 7. Residues: each line of a mixture loses the same share of itself.
+-- 7. Residues, one after the other: each line of a mixture loses the same share of what was in,
+-- which is all that is left of it, or the share that is named of it as used. Cooking water is
+-- water; what carries nothing is only weight.
 
 create table residue as
   select r.key as id, r.value as body,
@@ -212,20 +247,43 @@ create table residue as
   from doc, json_each(doc.body, '$.residues') r;
 insert into not_covered
   select 'residue' from residue
-  where json_extract(body, '$.mixture') is null and json_extract(body, '$.line') is null;
+  where coalesce(json_extract(body, '$.mixture'), json_extract(body, '$.line'),
+                 json_extract(body, '$.water'), json_extract(body, '$.not_eaten')) is null;
 create table loss as
-  select r.id as residue, u.line, r.grams
-  from residue r, used u
-  where u.line = json_extract(r.body, '$.line')
-     or u.line in (select value from json_each(r.body, '$.mixture'));
-insert into not_covered
-  select 'lost twice: ' || line from loss group by line having count(*) > 1;
+  select row_number() over (order by id) as place, id, grams, body
+  from residue
+  where json_extract(body, '$.mixture') is not null or json_extract(body, '$.line') is not null;
+create table loser as
+  select o.place, u.line, u.grams * a.worth as part
+  from loss o, used u
+  left join json_each(o.body, '$.shares') s on json_extract(s.value, '$.line') = u.line
+  left join amount a on a.amount = json_extract(s.value, '$.share')
+  where u.line = json_extract(o.body, '$.line')
+     or u.line in (select value from json_each(o.body, '$.mixture'));
+
+-- What is left of every line after so many residues.
+create table remains as
+  with recursive step(place, remains) as (
+    select 0, (select json_group_object(line, grams) from used)
+    union all
+    select o.place,
+           (select json_group_object(r.key, r.value - coalesce(coalesce(l.part, r.value)
+              * case when l.line is not null then 1 end * o.grams
+              / (select sum(coalesce(m.part, x.value)) from json_each(s.remains) x
+                 join loser m on m.line = x.key where m.place = o.place), 0))
+            from json_each(s.remains) r
+            left join loser l on l.line = r.key and l.place = o.place)
+    from step s join loss o on o.place = s.place + 1)
+  select remains from step order by place desc limit 1;
 
 create table eaten as
-  select u.line, u.food,
-         u.grams * (1 - coalesce(l.grams / (select sum(x.grams) from used x join loss y using (line)
-                                             where y.residue = l.residue), 0)) as grams
-  from used u left join loss l using (line);
+  select u.line, u.food, r.value * u.counted as grams
+  from used u, remains m, json_each(m.remains) r
+  where r.key = u.line and u.counted > 0;
+create table without as
+  select total(case when json_extract(body, '$.water') then grams end) as water,
+         total(case when json_extract(body, '$.not_eaten') then grams end) as dead_weight
+  from residue;
 
 -- 8. Composition per 100 g: stated, else the label's fraction, else the table. Then the gaps.
 
@@ -350,29 +408,30 @@ update content set per_100g = 0 where per_100g is null and high = 0;
 
 -- 9. The batch, and what it is per.
 
-create table batch as
-  select c.tag, total(c.per_100g * e.grams) / 100 as value,
-         total(c.low * e.grams) / 100 as at_least,
-         case when count(*) = count(c.high) then total(c.high * e.grams) / 100 end as at_most,
-         total(case when c.per_100g is not null then e.grams end) / total(e.grams) as known_share
-  from eaten e join content c using (food) group by c.tag;
-
 create table dish as
   select (select sum(net_grams) from json_each(body, '$.cooked.readings') i
           join reading r on r.id = i.value)
          - (select total(net_grams) from json_each(body, '$.cooked.not_eaten') i
             join reading r on r.id = i.value) as cooked_grams,
-         (select sum(grams) from eaten) as eaten_grams,
-         (select worth from amount where amount = json_extract(body, '$.makes.pieces')) as pieces,
-         (select worth from amount where amount = json_extract(body, '$.portion.pieces')) as portion,
+         (select sum(grams) from eaten) - w.water - w.dead_weight as eaten_grams,
+         y.pieces, y.portion_pieces as portion,
          cast(json_extract(body, '$.portion.grams') as real) as portion_grams
-  from doc;
+  from doc, without w, yield y;
 
--- What the dish gained or lost in cooking is water.
-update batch set value = value + d.cooked_grams - d.eaten_grams,
-                 at_least = max(0, at_least + d.cooked_grams - d.eaten_grams),
-                 at_most = at_most + d.cooked_grams - d.eaten_grams
-from dish d where tag = 'WATER' and d.cooked_grams is not null;
+create table batch as
+  select c.tag, total(c.per_100g * e.grams) / 100 as value,
+         total(c.low * e.grams) / 100 as at_least,
+         case when count(*) = count(c.high) then total(c.high * e.grams) / 100 end as at_most,
+         max(0, 1 - total(case when c.per_100g is null then e.grams end) / d.eaten_grams)
+           as known_share
+  from eaten e join content c using (food), dish d group by c.tag;
+
+-- Poured off, and gained or lost by the dish in cooking, is water.
+create table change as
+  select coalesce(d.cooked_grams - d.eaten_grams, 0) - w.water as grams from dish d, without w;
+update batch set value = max(0, value + c.grams), at_least = max(0, at_least + c.grams),
+                 at_most = max(0, at_most + c.grams)
+from change c where tag = 'WATER';
 
 create table basis as
   select 'piece' as name, 1 as place, 1 / pieces as factor from dish union all
