@@ -171,6 +171,11 @@ create table line as
   from doc, json_each(body, '$.lines') l
   left join amount a on a.amount = json_extract(l.value, '$.amount')
   left join amount w on w.amount = json_extract(l.value, '$.weighed_for');
+insert into not_covered
+  select m.key || ': ' || json_extract(l.value, '$.id')
+  from doc, json_each(body, '$.lines') l, json_each(l.value) m
+  where m.key in ('fill', 'each', 'equals', 'yield', 'density', 'state');
+
 -- A pinch, 1/16 teaspoon, for each portion.
 update line set amount = y.pieces / y.portion_pieces / 16, unit = 'tsp', word = 'tsp'
 from yield y, rule r
