@@ -74,6 +74,7 @@ private:
         if (*statementCommand_) return statement_;
         if (*panelCommand_) return panel_;
         if (*foodsCommand_) return foods_;
+        if (*lineCommand_) return line_;
         if (*addCommand_) return add_;
         if (*listCommand_) return ListCommand{};
         if (*revisionsCommand_) return revisions_;
@@ -106,7 +107,7 @@ private:
                              word);
         if (!given && revision_ > 0)
             return wrongCall("a document has no revisions, --revision needs --kitchen FILE");
-        if (given && (*foodsCommand_ || *demoCommand_))
+        if (given && (*foodsCommand_ || *lineCommand_ || *demoCommand_))
             return wrongCall("“" + word + "” works on no kitchen, leave --kitchen out");
         if (given && kitchen_.empty())
             return wrongCall("--kitchen names no file, give the path of one");
@@ -174,6 +175,12 @@ private:
         foodsCommand_ = addCommand("foods", "Find foods in the table", kFoodsExamples);
         foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
             ->required();
+        lineCommand_ =
+            addCommand("line", "Read an ingredient line, and find its grams", kLineExamples);
+        lineCommand_->add_option("LINE", line_.words, "The line as a cook writes it")->required();
+        lineCommand_->add_option("--measures", line_.measures, "Whose spoons, cups and pints")
+            ->check(CLI::IsMember({"us", "label", "metric", "imperial", "australian"}))
+            ->capture_default_str();
         demoCommand_ =
             app_.add_subcommand("demo", "Show the example recipes and write their panels");
         demoCommand_->add_option("--out", demo_.out, "Folder for the panels (default: here)");
@@ -202,6 +209,7 @@ private:
     CLI::App* statementCommand_ = nullptr;
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
+    CLI::App* lineCommand_ = nullptr;
     CLI::App* demoCommand_ = nullptr;
     CLI::App* addCommand_ = nullptr;
     CLI::App* listCommand_ = nullptr;
@@ -216,6 +224,7 @@ private:
     StatementCommand statement_;
     PanelCommand panel_;
     FoodsCommand foods_;
+    LineCommand line_;
     DemoCommand demo_;
     AddCommand add_;
     RevisionsCommand revisions_;

@@ -38,6 +38,11 @@ struct FoodsCommand {
     std::vector<std::string> words;
 };
 
+struct LineCommand {
+    std::vector<std::string> words;
+    std::string measures = "us";
+};
+
 struct DemoCommand {
     std::string out;
 };
@@ -65,8 +70,8 @@ struct PrintAndExit {
 };
 
 using Command = std::variant<PrintAndExit, FiguresCommand, StatementCommand, PanelCommand,
-                             FoodsCommand, DemoCommand, AddCommand, ListCommand, RevisionsCommand,
-                             VerifyCommand, BackupCommand>;
+                             FoodsCommand, LineCommand, DemoCommand, AddCommand, ListCommand,
+                             RevisionsCommand, VerifyCommand, BackupCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

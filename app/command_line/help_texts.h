@@ -44,6 +44,15 @@ inline constexpr std::string_view kFoodsExamples =
     "Example:\n"
     "  nettare foods fennel raw";
 
+inline constexpr std::string_view kLineExamples =
+    "Shows what was read and every way to its grams with its interval; the one with “>” counts.\n"
+    "What has two meanings, such as oz, is shown for both. A temperature, length or time is\n"
+    "converted.\n"
+    "Examples:\n"
+    "  nettare line \"1/3 cup tahini, stirred\"\n"
+    "  nettare line \"2 x 400 g tins tomatoes, drained\" --measures metric\n"
+    "  nettare line \"gas mark 6\"";
+
 inline constexpr std::string_view kAddExamples =
     "Each document becomes a recipe with revision 1; recipes that it uses are added with it, and\n"
     "what the scales showed goes to the ledger. All documents are added, or none is. A kitchen\n"

@@ -7,6 +7,7 @@
 #include "app/command_line/document_commands.h"
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
+#include "app/command_line/line_command.h"
 #include "app/files/share_folder.h"
 #include "app/words/error_sentence.h"
 
@@ -39,6 +40,7 @@ private:
                     [&](const OpenRecipe& open) { return writePanel(command, open, out_); });
     }
     Result<int> one(const FoodsCommand& command) { return done(showFoods(command, loader_, out_)); }
+    Result<int> one(const LineCommand& command) { return done(showLine(command, loader_, out_)); }
     Result<int> one(const DemoCommand& command) { return done(showDemo(command, loader_, out_)); }
     Result<int> one(const AddCommand& command) {
         return done(addToKitchen(command, *path_, loader_, out_));
