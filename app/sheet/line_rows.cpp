@@ -8,9 +8,11 @@
 #include "app/sheet/document_texts.h"
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/line_figures.h"
+#include "app/sheet/line_note_texts.h"
 #include "app/sheet/optional_line.h"
 #include "core/edit/line_amount.h"
 #include "core/publish/number_text.h"
+#include "core/recipe/words.h"
 
 namespace nettare {
 
@@ -26,12 +28,24 @@ Cell& rowCell(LineRow& row, LineColumn column) {
     return row.cells[static_cast<int>(column)];
 }
 
-LineRow typedRow(const Json& document, const Json& line) {
-    LineRow row;
+/// What is said of the amount of a line, however far it is typed.
+LineEntry amountOf(const Json& line) {
     LineEntry entry;
+    entry.toTaste = line.find("to_taste") != nullptr;
     entry.amount = memberText(&line, "amount");
     if (line.find("unit") != nullptr) entry.unit = memberText(&line, "unit");
     if (line.find("piece") != nullptr) entry.piece = memberText(&line, "piece");
+    if (const Json* each = line.find("each"))
+        entry.each = MeasuredAmount{memberText(each, "amount"), memberText(each, "unit")};
+    const std::string fill = memberText(&line, "fill");
+    for (const Word<Fill>& word : kFillWords)
+        if (word.word == fill) entry.fill = word.meaning;
+    return entry;
+}
+
+LineRow typedRow(const Json& document, const Json& line) {
+    LineRow row;
+    const LineEntry entry = amountOf(line);
     const std::string food =
         memberText(entryIn(document, "foods", memberText(&line, "food")), "name");
     row.id = memberText(&line, "id");
@@ -101,12 +115,15 @@ std::vector<LineRow> lineRows(const DraftSession& draft) {
     const Json::Array& lines = entriesIn(draft.document(), "lines");
     const auto figures =
         draft.evaluation() ? lineFigures(*draft.evaluation()) : std::vector<LineFigures>{};
+    const auto margin = marginTexts(draft);
     rows.reserve(lines.size());
     for (const Json& line : lines) {
         rows.push_back(typedRow(draft.document(), line));
         const auto found = std::ranges::find(figures, rows.back().id, &LineFigures::id);
         if (found == figures.end()) continue;
         addLineFigures(rows.back(), *found, draft.failure().has_value());
+        const auto at = static_cast<std::size_t>(found - figures.begin());
+        rowCell(rows.back(), LineColumn::Margin) = findingCell(margin[at]);
         if (isAssumedScaled(line, *found))
             rowCell(rows.back(), LineColumn::Way).text =
                 RowWords::tr("%1, scaled").arg(found->wayWords);

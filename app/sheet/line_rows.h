@@ -11,8 +11,8 @@
 namespace nettare {
 
 /// Columns of the ingredient table.
-enum class LineColumn { Amount, Ingredient, Grams, Spread, Way, Energy, Share };
-inline constexpr int kLineColumns = 7;
+enum class LineColumn { Amount, Ingredient, Grams, Spread, Way, Energy, Share, Margin };
+inline constexpr int kLineColumns = 8;
 
 /// One line of the draft as its row shows it.
 struct LineRow {

@@ -13,8 +13,11 @@
 #include "app/sheet/food_completer.h"
 #include "app/sheet/line_delegate.h"
 #include "app/sheet/line_text.h"
+#include "app/sheet/meaning_question.h"
 #include "app/sheet/refusal_line.h"
 #include "app/theme/spacing.h"
+#include "core/edit/written_line.h"
+#include "core/wording/line_meanings.h"
 
 namespace nettare {
 
@@ -28,14 +31,25 @@ struct ColumnShare {
 constexpr ColumnShare kColumns[] = {
     {LineColumn::Amount, 86, 3}, {LineColumn::Ingredient, 180, 10}, {LineColumn::Grams, 62, 1},
     {LineColumn::Spread, 50, 1}, {LineColumn::Way, 112, 4},         {LineColumn::Energy, 54, 1},
-    {LineColumn::Share, 56, 3},
+    {LineColumn::Share, 56, 3},  {LineColumn::Margin, 32, 0},
 };
+
+/// A unit in full where its symbol alone would ask the same question again.
+QString meaningAnswer(const LineReading& meaning) {
+    const QString text = QString::fromStdString(meaningText(meaning));
+    const auto& units =
+        meaning.units.empty() && !meaning.each.empty() ? meaning.each.front().units : meaning.units;
+    if (units.size() != 1) return text;
+    if (units.front() == "oz") return LineTable::tr("%1 by weight").arg(text);
+    if (units.front() == "fl oz") return LineTable::tr("%1 by volume").arg(text);
+    return text;
+}
 
 QString foodWords(const KitchenSession& kitchen, const QString& text) {
     const auto isFood = [&kitchen](const QString& words) {
         return !foodOffers(kitchen, words).empty();
     };
-    return splitNewLine(text, isFood).food;
+    return QString::fromStdString(readNewLine(text, isFood).food);
 }
 
 }  // namespace
@@ -48,14 +62,20 @@ LineTable::LineTable(KitchenSession& kitchen, QWidget* parent)
       entry_{new EntryLine{tr("Add a line"), tr("Add a line… such as “3 tbsp olive oil”")}},
       completer_{new FoodCompleter{
           kitchen, *entry_, [this](const QString& text) { return foodWords(kitchen_, text); }}},
+      question_{new MeaningQuestion},
       refusal_{new RefusalLine} {
     build();
+    connect(question_, &MeaningQuestion::left, this,
+            [this] { entry_->setFocus(Qt::OtherFocusReason); });
     entry_->setListOpen([this] { return completer_->isOpen(); });
     connect(entry_, &EntryLine::entered, this,
             [this](const QString& text) { add(text, std::nullopt); });
     connect(completer_, &FoodCompleter::chosen, this,
             [this](const FoodOffer& offer) { add(entry_->text(), offer); });
-    connect(entry_, &QLineEdit::textEdited, this, [this] { refuseNew({}); });
+    connect(entry_, &QLineEdit::textEdited, this, [this] {
+        question_->hide();
+        refuseNew({});
+    });
     connect(model_, &QAbstractItemModel::modelReset, this, &LineTable::follow);
     connect(model_, &QAbstractItemModel::dataChanged, this, [this] {
         fitRows();
@@ -87,6 +107,7 @@ void LineTable::build() {
     column->setSpacing(0);
     column->addWidget(view_);
     column->addWidget(entry_);
+    column->addWidget(question_);
     column->addWidget(refusal_);
 }
 
@@ -94,6 +115,7 @@ void LineTable::setDraft(DraftSession* draft) {
     current_.clear();
     model_->setDraft(draft);
     entry_->clear();
+    question_->hide();
     refuseNew({});
     entry_->setVisible(draft != nullptr && !draft->readOnly());
     if (model_->rowCount() > 0) choose(model_->row(0).id);
@@ -127,12 +149,13 @@ void LineTable::fit() {
     const int left = std::max(0, width() - least);
     int used = 0;
     for (const ColumnShare& each : kColumns) {
-        const bool last = each.column == LineColumn::Share;
-        const int wide = last ? std::max(leastOf(each), width() - used)
-                              : leastOf(each) + left * each.share / shares;
+        const int wide = leastOf(each) + left * each.share / shares;
         view_->setColumnWidth(static_cast<int>(each.column), wide);
         used += wide;
     }
+    // What the shares left over by rounding.
+    const int share = static_cast<int>(LineColumn::Share);
+    if (used < width()) view_->setColumnWidth(share, view_->columnWidth(share) + width() - used);
     fitRows();
 }
 
@@ -207,25 +230,42 @@ void LineTable::refuseNew(const QString& sentence) {
 }
 
 void LineTable::add(const QString& text, const std::optional<FoodOffer>& chosen) {
-    DraftSession* draft = kitchen_.draft();
-    if (draft == nullptr) return;
+    if (kitchen_.draft() == nullptr) return;
     const auto isFood = [this](const QString& words) {
         return !foodOffers(kitchen_, words).empty();
     };
-    const NewLineText line = splitNewLine(text, isFood);
-    if (line.amount.isEmpty())
+    const LineReading reading = readNewLine(text, isFood);
+    if (reading.food.empty())
         return refuseNew(
-            tr("The line has no amount; begin with a number, such as “3 tbsp olive oil”."));
+            tr("The line names no food; write an amount and a food, such as “3 tbsp olive oil”."));
     const auto offer = chosen ? chosen : completer_->best();
     if (!offer)
         return refuseNew(tr("No food is called “%1”; type another name and choose from the list.")
-                             .arg(line.food));
-    const auto edit =
-        nettare::addLine(draft->document(), static_cast<std::size_t>(model_->rowCount()),
-                         line.amount.toStdString(), offer->choice, line.preparation.toStdString());
+                             .arg(QString::fromStdString(reading.food)));
+    addSettled(reading, *offer);
+}
+
+// What may mean two things is asked, one question after the other.
+void LineTable::addSettled(const LineReading& reading, const FoodOffer& offer) {
+    const auto meanings = meaningsOf(reading);
+    if (meanings.size() == 1) return addRead(reading, offer);
+    std::vector<MeaningQuestion::Answer> answers;
+    for (const LineReading& meaning : meanings)
+        answers.push_back({meaningAnswer(meaning), [this, meaning, offer] {
+                               entry_->setFocus(Qt::OtherFocusReason);
+                               addSettled(meaning, offer);
+                           }});
+    question_->ask(tr("“%1” can be read in two ways. Which one is it?").arg(entry_->text()),
+                   std::move(answers));
+}
+
+void LineTable::addRead(const LineReading& reading, const FoodOffer& offer) {
+    DraftSession* draft = kitchen_.draft();
+    const auto edit = addWrittenLine(
+        draft->document(), static_cast<std::size_t>(model_->rowCount()), reading, offer.choice);
     if (!edit) return refuseNew(draftSentence(draft->document(), edit.error()));
     draft->endTyping();
-    const auto food = broughtBy(kitchen_, *offer);
+    const auto food = broughtBy(kitchen_, offer);
     const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
     if (!done) return refuseNew(draftSentence(draft->document(), done.error()));
     draft->endTyping();

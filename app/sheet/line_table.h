@@ -5,12 +5,14 @@
 
 #include "app/sheet/food_offers.h"
 #include "app/sheet/lines_model.h"
+#include "core/wording/line_reading.h"
 
 namespace nettare {
 
 class EntryLine;
 class FoodCompleter;
 class KitchenSession;
+class MeaningQuestion;
 class RefusalLine;
 
 /// The ingredient table with the field below it that adds a line.
@@ -45,6 +47,8 @@ private:
     void fit();
     void fitRows();
     void add(const QString& text, const std::optional<FoodOffer>& chosen);
+    void addSettled(const LineReading& reading, const FoodOffer& offer);
+    void addRead(const LineReading& reading, const FoodOffer& offer);
     void refuseNew(const QString& sentence);
     void choose(const std::string& line);
     void run(const Result<LineEdit>& edit);
@@ -54,6 +58,7 @@ private:
     QTableView* view_;
     EntryLine* entry_;
     FoodCompleter* completer_;
+    MeaningQuestion* question_;
     RefusalLine* refusal_;
     std::string current_;  ///< id of the line that has the cursor
 };

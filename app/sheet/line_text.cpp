@@ -2,7 +2,8 @@
 
 #include <QRegularExpression>
 
-#include "core/edit/line_amount.h"
+#include "core/food/piece_word.h"
+#include "core/wording/read_line.h"
 
 namespace nettare {
 
@@ -44,28 +45,18 @@ QString ingredientText(const QString& food, const QString& preparation) {
     return preparation.isEmpty() ? food : food + dot() + preparation;
 }
 
-NewLineText splitNewLine(const QString& text, const std::function<bool(const QString&)>& isFood) {
-    // Digits, fractions, ranges, and marks between them; "400g" has its unit at once.
-    static const QRegularExpression number{
-        QStringLiteral(
-            "^\\s*([0-9¼-¾⅐-⅞][0-9¼-¾⅐-⅞.,/⁄–-]*(?:\\s+[0-9¼-¾⅐-⅞][0-9¼-¾⅐-⅞/⁄–-]*)*)\\s*"),
-        QRegularExpression::UseUnicodePropertiesOption};
-    const auto match = number.match(text);
-    const QString head = match.hasMatch() ? match.captured(1) : QString{};
-    const QString rest = match.hasMatch() ? text.mid(match.capturedEnd()) : text;
-    const IngredientText parts = splitIngredient(rest);
-    NewLineText line{head, parts.food, parts.preparation};
-    if (head.isEmpty()) return line;
-    const QString word = firstWord(line.food);
-    const auto read = readLineAmount((head + QLatin1Char{' '} + word).toStdString());
-    const QString after = withoutFirst(line.food);
-    const bool unit = read.unit.has_value();
-    const bool piece = !unit && !after.isEmpty() && !isFood(line.food) && isFood(after);
-    if (unit || piece) {
-        line.amount = head + QLatin1Char{' '} + word;
-        line.food = after;
+LineReading readNewLine(const QString& text, const std::function<bool(const QString&)>& isFood) {
+    QString line = text;
+    line.replace(QRegularExpression{QStringLiteral("\\s*\u00B7")}, QStringLiteral(","));
+    LineReading reading = readLine(line.toStdString());
+    const bool counts = reading.amount && reading.units.empty() && reading.piece.empty();
+    const QString food = QString::fromStdString(reading.food);
+    const QString after = withoutFirst(food);
+    if (counts && !after.isEmpty() && !isFood(food) && isFood(after)) {
+        reading.piece = singularOf(firstWord(food).toStdString());
+        reading.food = after.toStdString();
     }
-    return line;
+    return reading;
 }
 
 }  // namespace nettare

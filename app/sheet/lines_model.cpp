@@ -80,6 +80,9 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
         return QVariant{isNumber(section) ? Qt::AlignRight | Qt::AlignVCenter
                                           : Qt::AlignLeft | Qt::AlignVCenter};
     if (role == Qt::FontRole) return typeFont(TypeSize::Header);
+    const bool margin = static_cast<LineColumn>(section) == LineColumn::Margin;
+    if (margin && (role == Qt::AccessibleTextRole || role == Qt::ToolTipRole))
+        return tr("Findings");
     if (role != Qt::DisplayRole) return {};
     switch (static_cast<LineColumn>(section)) {
         case LineColumn::Amount:
@@ -96,6 +99,8 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
             return tr("kcal");
         case LineColumn::Share:
             return tr("Share");
+        case LineColumn::Margin:
+            break;
     }
     return {};
 }

@@ -5,6 +5,7 @@
 #include "app/session/kitchen_session.h"
 #include "app/sheet/document_texts.h"
 #include "app/sheet/draft_text.h"
+#include "app/sheet/line_note.h"
 #include "app/sheet/line_table.h"
 #include "app/sheet/method_list.h"
 #include "app/sheet/refusal_line.h"
@@ -33,6 +34,7 @@ SheetPane::SheetPane(KitchenSession& kitchen, QWidget* parent)
       refusal_{new RefusalLine},
       yields_{new YieldRow{*refusal_}},
       lines_{new LineTable{kitchen}},
+      note_{new LineNote},
       method_{new MethodList} {
     title_->setFont(resized(typeFont(TypeSize::PaneTitle, Weight::Bold), kTitlePx));
     title_->setObjectName(QStringLiteral("title"));
@@ -40,6 +42,9 @@ SheetPane::SheetPane(KitchenSession& kitchen, QWidget* parent)
     refusal_->watch(title_);
     connect(lines_, &LineTable::failed, this, &SheetPane::failed);
     connect(lines_, &LineTable::lineChosen, this, &SheetPane::lineChosen);
+    connect(lines_, &LineTable::lineChosen, note_,
+            [this](const QString& line) { note_->setLine(line.toStdString()); });
+    connect(note_, &LineNote::failed, this, &SheetPane::failed);
     connect(method_, &MethodList::failed, this, &SheetPane::failed);
     connect(yields_, &YieldRow::weighAsked, this, &SheetPane::weighAsked);
     connect(yields_, &YieldRow::failed, this, &SheetPane::failed);
@@ -62,6 +67,7 @@ void SheetPane::build() {
     inset->addWidget(refusal_);
     inset->addSpacing(kSpace4Px);
     inset->addWidget(lines_);
+    inset->addWidget(note_);
     inset->addSpacing(kSpace4Px);
     inset->addWidget(method_);
     column->addLayout(inset);
@@ -79,6 +85,10 @@ void SheetPane::build() {
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
     setEntry(lines_->entry());
+    // Once what it is to say is laid out.
+    connect(
+        note_, &LineNote::touched, scroll,
+        [this, scroll] { scroll->ensureWidgetVisible(note_, 0, kSpace2Px); }, Qt::QueuedConnection);
 }
 
 void SheetPane::followDraft() {
@@ -86,6 +96,7 @@ void SheetPane::followDraft() {
     title_->setDraft(draft);
     yields_->setDraft(draft);
     lines_->setDraft(draft);
+    note_->setDraft(draft);
     method_->setDraft(draft);
 }
 

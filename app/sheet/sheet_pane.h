@@ -11,6 +11,7 @@ namespace nettare {
 
 class DraftText;
 class KitchenSession;
+class LineNote;
 class LineTable;
 class MethodList;
 class RefusalLine;
@@ -30,6 +31,8 @@ public:
     void addStep();
     void removeCurrent();
     void moveCurrent(bool up);
+    /// What is said of the current line, and the other ways to its grams.
+    [[nodiscard]] LineNote& note() { return *note_; }
 
 signals:
     void failed(const nettare::Error& error);
@@ -47,6 +50,7 @@ private:
     RefusalLine* refusal_;
     YieldRow* yields_;
     LineTable* lines_;
+    LineNote* note_;
     MethodList* method_;
 };
 

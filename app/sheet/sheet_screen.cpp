@@ -7,6 +7,7 @@
 #include "app/figures/figures_pane.h"
 #include "app/scale/scale_strip.h"
 #include "app/session/kitchen_session.h"
+#include "app/sheet/line_note.h"
 #include "app/sheet/optional_line.h"
 #include "app/sheet/sheet_pane.h"
 #include "app/shelf/shelf.h"
@@ -120,6 +121,18 @@ void SheetScreen::toggleOptional() {
     const std::string line = sheet_->currentLine().toStdString();
     if (auto done = nettare::toggleOptional(*kitchen_.draft(), line); !done)
         emit failed(done.error());
+}
+
+void SheetScreen::takeNextWay(bool back) {
+    sheet_->note().takeNext(back);
+}
+
+void SheetScreen::takeBetterWay() {
+    sheet_->note().takeBetter();
+}
+
+void SheetScreen::assumeGrams() {
+    sheet_->note().assume();
 }
 
 void SheetScreen::weigh() {

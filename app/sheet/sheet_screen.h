@@ -34,6 +34,9 @@ public:
     void removeCurrent();
     void moveCurrent(bool up);
     void toggleOptional();
+    void takeNextWay(bool back);
+    void takeBetterWay();
+    void assumeGrams();
     void weigh();
     void findRecipe();
     /// The recipe that opens next gets the focus on its title, to be typed over.

@@ -86,6 +86,13 @@ Cell noDataCell() {
     return cell;
 }
 
+Cell findingCell(const QString& sentence) {
+    Cell cell;
+    cell.kind = CellKind::Finding;
+    cell.text = sentence;
+    return cell;
+}
+
 QString plainText(const Cell& cell) {
     QStringList parts;
     say(parts, cell.before);
@@ -117,6 +124,7 @@ QVariant cellData(const Cell& cell, int role) {
         case Qt::AccessibleTextRole:
             return spokenText(cell);
         case Qt::ToolTipRole:
+            if (cell.kind == CellKind::Finding && !cell.text.isEmpty()) return cell.text;
             return cell.problem.isEmpty() ? QVariant{} : QVariant{cell.problem};
         case Qt::TextAlignmentRole:
             return QVariant{cell.kind == CellKind::Number ? Qt::AlignRight | Qt::AlignVCenter

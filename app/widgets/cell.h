@@ -13,10 +13,11 @@ namespace nettare {
 
 enum class CellKind : std::uint8_t {
     Text,
-    Number,  ///< right-aligned on the decimal mark of its column
-    Way,     ///< mark and word
-    Share,   ///< bar
-    NoData,  ///< hatch and the words "no data"; never an empty cell, never 0
+    Number,   ///< right-aligned on the decimal mark of its column
+    Way,      ///< mark and word
+    Share,    ///< bar
+    NoData,   ///< hatch and the words "no data"; never an empty cell, never 0
+    Finding,  ///< a sign in the margin; its text is what the sign is about, for tool tip and reader
 };
 
 /// Against another revision. Each has a leading mark besides its ground.
@@ -48,6 +49,8 @@ struct Cell {
 /// Outside of 0 to 1 it is drawn at the nearer end.
 [[nodiscard]] Cell shareCell(double share, const QString& text = {});
 [[nodiscard]] Cell noDataCell();
+/// No sign without a sentence.
+[[nodiscard]] Cell findingCell(const QString& sentence);
 
 /// The role under which a model gives its Cell to the delegate.
 inline constexpr int kCellRole = Qt::UserRole;

@@ -171,6 +171,14 @@ void paintNoData(QPainter& painter, const Cell& cell, const CellPlace& place) {
     drawAt(painter, place, x, width, place.font, Role::Ink2, words);
 }
 
+void paintFinding(QPainter& painter, const Cell& cell, const CellPlace& place) {
+    if (cell.text.isEmpty()) return;
+    const QPoint middle = contentRect(cell, place).center();
+    painter.drawPixmap(
+        middle.x() - kProblemSignPx / 2, middle.y() - kProblemSignPx / 2,
+        signPixmap(Sign::Warning, inkIn(place, Role::Warning), kProblemSignPx, place.pixelRatio));
+}
+
 void paintContent(QPainter& painter, const Cell& cell, const CellPlace& place) {
     switch (cell.kind) {
         case CellKind::Text:
@@ -183,6 +191,8 @@ void paintContent(QPainter& painter, const Cell& cell, const CellPlace& place) {
             return paintShare(painter, cell, place);
         case CellKind::NoData:
             return paintNoData(painter, cell, place);
+        case CellKind::Finding:
+            return paintFinding(painter, cell, place);
     }
 }
 

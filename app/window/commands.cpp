@@ -69,6 +69,10 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     keep = make("keep", CommandWords::tr("&Keep as revision…"), "Ctrl+K");
     revisions = make("revisions", CommandWords::tr("Re&visions"), "Ctrl+R");
     weigh = make("weigh", CommandWords::tr("&Weigh"), "F8");
+    nextWay = make("nextWay", CommandWords::tr("Next way to &grams"), "F4");
+    wayBefore = make("wayBefore", CommandWords::tr("Way to grams &before"), "Shift+F4");
+    betterWay = make("betterWay", CommandWords::tr("Take the be&tter way"), "F9");
+    assume = make("assume", CommandWords::tr("Assu&me grams…"), "Ctrl+G");
 
     followSystem = make("followSystem", CommandWords::tr("As the &system"));
     light = make("light", CommandWords::tr("&Light"));

@@ -17,6 +17,7 @@ struct Commands {
     // recipe
     QAction *addLine, *removeLine, *moveUp, *moveDown, *addStep, *keep, *revisions, *weigh;
     QAction* optionalLine;
+    QAction *nextWay, *wayBefore, *betterWay, *assume;
     // view
     QAction *followSystem, *light, *dark, *findRecipe, *nextPane, *paneBefore;
     // help

@@ -104,6 +104,10 @@ void MainWindow::connectRecipeCommands() {
     connect(c.optionalLine, &QAction::triggered, sheet_, &SheetScreen::toggleOptional);
     connect(c.keep, &QAction::triggered, keep_, &KeepBar::ask);
     connect(keep_, &KeepBar::refused, this, &MainWindow::say);
+    connect(c.nextWay, &QAction::triggered, sheet_, [this] { sheet_->takeNextWay(false); });
+    connect(c.wayBefore, &QAction::triggered, sheet_, [this] { sheet_->takeNextWay(true); });
+    connect(c.betterWay, &QAction::triggered, sheet_, &SheetScreen::takeBetterWay);
+    connect(c.assume, &QAction::triggered, sheet_, &SheetScreen::assumeGrams);
     connect(c.weigh, &QAction::triggered, this, [this] {
         showScreen(QStringLiteral("sheet"));
         sheet_->weigh();
@@ -189,8 +193,9 @@ void MainWindow::followRights() {
     const bool editable = open && !kitchen_.draft()->readOnly();
     c.newRecipe->setEnabled(kitchen_.writable());
     c.keepKitchen->setEnabled(kitchen_.isSample());
-    for (QAction* action : {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown,
-                            c.optionalLine, c.keep, c.weigh})
+    for (QAction* action :
+         {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,
+          c.nextWay, c.wayBefore, c.betterWay, c.assume})
         action->setEnabled(editable);
     c.revisions->setEnabled(open);
     c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))

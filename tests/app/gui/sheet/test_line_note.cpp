@@ -1,0 +1,179 @@
+#include "app/gui/support/gui.h"
+#include "app/gui/window/demo_window.h"
+#include "app/sheet/line_rows.h"
+#include "app/widgets/message_line.h"
+
+#include <QAbstractItemView>
+#include <QAction>
+#include <QCompleter>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+namespace nettare {
+
+namespace {
+
+constexpr int kPrawns = 0;
+constexpr int kOil = 2;
+constexpr int kAmount = static_cast<int>(LineColumn::Amount);
+constexpr int kGrams = static_cast<int>(LineColumn::Grams);
+constexpr int kWay = static_cast<int>(LineColumn::Way);
+
+void goTo(DemoWindow& demo, int row) {
+    auto& view = child<QTableView>(demo.window(), "lines");
+    view.setFocus();
+    view.setCurrentIndex(view.model()->index(row, kAmount));
+    settle();
+}
+
+QString sentence(DemoWindow& demo) {
+    return child<QLabel>(demo.window(), "waySentence").text();
+}
+
+void trigger(DemoWindow& demo, const char* name) {
+    auto* action = demo.window().findChild<QAction*>(QLatin1String{name});
+    REQUIRE(action != nullptr);
+    action->trigger();
+    settle();
+}
+
+QLineEdit& field(DemoWindow& demo, const char* name) {
+    return child<QLineEdit>(demo.window(), name);
+}
+
+/// Types a line at the foot of the table and presses Enter.
+void write(DemoWindow& demo, const QString& line) {
+    QLineEdit& entry = field(demo, "newLine");
+    typeText(entry, line);
+    QAbstractItemView* list = entry.findChild<QCompleter*>()->popup();
+    if (list->isVisible()) pressKey(*list, Qt::Key_Escape);
+    pressKey(entry, Qt::Key_Return);
+    settle();
+}
+
+}  // namespace
+
+TEST_CASE("the note below the table says how the current line's grams were found") {
+    DemoWindow demo;
+    goTo(demo, kPrawns);
+    const QString prawns = sentence(demo);
+    CHECK(prawns.contains(QStringLiteral("36")));
+    goTo(demo, kOil);
+    CHECK(sentence(demo) != prawns);
+    CHECK_FALSE(sentence(demo).isEmpty());
+    keepPicture(demo.window(), QStringLiteral("line_note"));
+}
+
+TEST_CASE("F4 takes the next way to grams, and undo gives the first one back") {
+    DemoWindow demo;
+    goTo(demo, kOil);
+    const QString weighed = demo.lineText(kOil, kGrams);
+    REQUIRE(demo.lineText(kOil, kWay).startsWith(QStringLiteral("weighed")));
+    trigger(demo, "nextWay");
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("label")));
+    CHECK(demo.lineText(kOil, kGrams) != weighed);
+    trigger(demo, "wayBefore");
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("weighed")));
+    demo.draft().undoStack().undo();
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("label")));
+    demo.draft().undoStack().undo();
+    CHECK(demo.lineText(kOil, kGrams) == weighed);
+}
+
+TEST_CASE("a worse way that was chosen is told, and one key takes the better one") {
+    DemoWindow demo;
+    goTo(demo, kOil);
+    trigger(demo, "nextWay");
+    const auto& finding = child<MessageLine>(demo.window(), "lineFinding");
+    CHECK(finding.isVisible());
+    CHECK(child<QPushButton>(child<QWidget>(demo.window(), "lineNote"), "messageAction").text() ==
+          QStringLiteral("Take weighed (F9)"));
+    keepPicture(demo.window(), QStringLiteral("line_finding"));
+    trigger(demo, "betterWay");
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("weighed")));
+}
+
+TEST_CASE("grams are assumed with half-width and reason, and refused without a reason") {
+    DemoWindow demo;
+    goTo(demo, kOil);
+    trigger(demo, "assume");
+    QLineEdit& grams = field(demo, "assumedGrams");
+    CHECK(grams.hasFocus());
+    typeText(grams, QStringLiteral("30"));
+    typeText(field(demo, "assumedWithin"), QStringLiteral("4"));
+    pressKey(field(demo, "assumedWithin"), Qt::Key_Return);
+    CHECK(grams.isVisible());
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("weighed")));
+    keepPicture(demo.window(), QStringLiteral("assume_refused"));
+    typeText(field(demo, "assumedReason"), QStringLiteral("by eye"));
+    pressKey(field(demo, "assumedReason"), Qt::Key_Return);
+    CHECK_FALSE(grams.isVisible());
+    CHECK(demo.lineText(kOil, kWay).startsWith(QStringLiteral("assumed")));
+    CHECK(demo.draft().undoStack().canUndo());
+}
+
+TEST_CASE("oz is asked, and the answer adds the line") {
+    DemoWindow demo;
+    const auto& view = child<QTableView>(demo.window(), "lines");
+    const int before = view.model()->rowCount();
+    write(demo, QStringLiteral("8 oz milk"));
+    auto& question = child<QWidget>(demo.window(), "meaningQuestion");
+    REQUIRE(question.isVisible());
+    CHECK(view.model()->rowCount() == before);
+    keepPicture(demo.window(), QStringLiteral("oz_asked"));
+    const auto answers = question.findChildren<QPushButton*>();
+    REQUIRE(answers.size() == 2);
+    CHECK(answers[0]->hasFocus());
+    pressKey(*answers[0], Qt::Key_Right);
+    CHECK(demo.window().focusWidget() == answers[1]);
+    pressKey(*answers[1], Qt::Key_Space);
+    settle();
+    CHECK_FALSE(question.isVisible());
+    REQUIRE(view.model()->rowCount() == before + 1);
+    CHECK(demo.lineText(before, kAmount) == QStringLiteral("8 fl oz"));
+}
+
+TEST_CASE("Esc leaves a question, and the line is as it was typed") {
+    DemoWindow demo;
+    write(demo, QStringLiteral("8 oz milk"));
+    auto& question = child<QWidget>(demo.window(), "meaningQuestion");
+    const auto answers = question.findChildren<QPushButton*>();
+    REQUIRE(answers.size() == 2);
+    pressKey(*answers[0], Qt::Key_Escape);
+    CHECK_FALSE(question.isVisible());
+    CHECK(field(demo, "newLine").text() == QStringLiteral("8 oz milk"));
+    CHECK(demo.window().focusWidget() == &field(demo, "newLine"));
+}
+
+TEST_CASE("salt to taste is a line that the figures say they leave out") {
+    DemoWindow demo;
+    const auto& view = child<QTableView>(demo.window(), "lines");
+    const int before = view.model()->rowCount();
+    const double kcal = demo.kcal();
+    write(demo, QStringLiteral("sugar to taste"));
+    REQUIRE(view.model()->rowCount() == before + 1);
+    CHECK(demo.lineText(before, kAmount) == QStringLiteral("to taste"));
+    CHECK_FALSE(demo.draft().failure().has_value());
+    CHECK(demo.kcal() == kcal);
+}
+
+TEST_CASE("a line without a way to grams says so, and its grams can be assumed there") {
+    DemoWindow demo;
+    const auto& view = child<QTableView>(demo.window(), "lines");
+    const int before = view.model()->rowCount();
+    write(demo, QStringLiteral("1 handful milk"));
+    REQUIRE(view.model()->rowCount() == before + 1);
+    CHECK(demo.draft().failure().has_value());
+    CHECK(sentence(demo).contains(QStringLiteral("handful")));
+    trigger(demo, "assume");
+    typeText(field(demo, "assumedGrams"), QStringLiteral("20"));
+    typeText(field(demo, "assumedWithin"), QStringLiteral("10"));
+    typeText(field(demo, "assumedReason"), QStringLiteral("by hand"));
+    pressKey(field(demo, "assumedReason"), Qt::Key_Return);
+    CHECK_FALSE(demo.draft().failure().has_value());
+    CHECK(demo.lineText(before, kWay).startsWith(QStringLiteral("assumed")));
+}
+
+}  // namespace nettare
