@@ -1,6 +1,7 @@
 #include "app/scale/left_over_button.h"
 
 #include "app/scale/left_over_popup.h"
+#include "app/scale/left_over_words.h"
 #include "app/session/kitchen_session.h"
 
 namespace nettare {
@@ -37,8 +38,26 @@ void LeftOverButton::openPopup() {
     popup_->open(choice_, *this);
 }
 
-void LeftOverButton::say(const QString& sentence) {
+std::optional<TableFood> LeftOverButton::brings() const {
+    const bool row = choice_.kind == ResidueKind::Drip && choice_.drip.existing.empty();
+    return row ? kitchen_.food(choice_.drip.row) : std::nullopt;
+}
+
+std::optional<double> LeftOverButton::there() const {
+    const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
+    return evaluation ? gramsThere(*evaluation, choice_) : std::nullopt;
+}
+
+QString LeftOverButton::explain(std::optional<double> grams) {
+    if (kitchen_.draft() == nullptr) return {};
+    const QString sentence =
+        leftOverSentence(kitchen_.draft()->document(), choice_, grams, there());
     popup_->say(sentence);
+    return sentence;
+}
+
+QString LeftOverButton::caution(double grams) const {
+    return tooMuchLeft(grams, there());
 }
 
 }  // namespace nettare

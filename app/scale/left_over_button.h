@@ -24,8 +24,13 @@ public:
     void follow(const std::string& line);
     void choose(const LeftOver& left);
     void openPopup();
-    /// What will be computed, for the popup while it is open.
-    void say(const QString& sentence);
+    /// The row of the table that a weighing of it brings into the recipe; nothing for none.
+    [[nodiscard]] std::optional<TableFood> brings() const;
+    /// What will be computed of it, in a sentence, which the popup shows too. `grams` are those of
+    /// the weighing; nothing while none is typed.
+    [[nodiscard]] QString explain(std::optional<double> grams);
+    /// More would be left than there was; empty where it is not.
+    [[nodiscard]] QString caution(double grams) const;
 
 signals:
     void chosen();
@@ -33,6 +38,8 @@ signals:
     void done();
 
 private:
+    [[nodiscard]] std::optional<double> there() const;
+
     KitchenSession& kitchen_;
     LeftOverPopup* popup_;
     LeftOver choice_;

@@ -9,7 +9,6 @@
 #include "app/scale/last_readings.h"
 #include "app/scale/left_over_button.h"
 #include "app/scale/left_over_edit.h"
-#include "app/scale/left_over_words.h"
 #include "app/scale/scale_strip_parts.h"
 #include "app/scale/shown_number.h"
 #include "app/scale/weighing_words.h"
@@ -266,7 +265,7 @@ void ScaleStrip::showNet() {
     const bool pieces = purpose().kind == PurposeKind::Series;
     pieces_->setVisible(pieces);
     piecesLabel_->setVisible(pieces);
-    leftOver_->setVisible(purpose().kind == PurposeKind::LeftOver);
+    leftOver_->setVisible(isOfLeftOver());
     showAddTo();
     QString refusal;
     const auto weighing = typed(refusal);
@@ -275,7 +274,6 @@ void ScaleStrip::showNet() {
     if (weighing) refusal = weighingRefusal(*weighing, purpose().kind);
     setRefused(*gross_, !refusal.isEmpty());
     const QString left = leftOverNote(weighing);
-    leftOver_->say(left);
     useAsTare_->setEnabled(weighing.has_value());
     record_->setEnabled(weighing && refusal.isEmpty() && !purposes_.empty() && isSaid());
     if (!refusal.isEmpty()) return showNote(refusal, "error");
@@ -290,10 +288,10 @@ void ScaleStrip::showNet() {
 }
 
 bool ScaleStrip::isSaid() const {
-    return purpose().kind != PurposeKind::LeftOver || isComplete(leftOver_->choice());
+    return !isOfLeftOver() || isComplete(leftOver_->choice());
 }
 
-double ScaleStrip::leftOverGrams(const Weighing& weighing) const {
+double ScaleStrip::gramsWith(const Weighing& weighing) const {
     const auto evaluation = kitchen_.draft()->evaluation();
     const double before =
         evaluation && addTo_->isChecked() ? gramsBefore(*evaluation, purpose()) : 0;
@@ -301,13 +299,8 @@ double ScaleStrip::leftOverGrams(const Weighing& weighing) const {
 }
 
 QString ScaleStrip::leftOverNote(const std::optional<Weighing>& weighing) const {
-    if (purpose().kind != PurposeKind::LeftOver || kitchen_.draft() == nullptr) return {};
-    const auto evaluation = kitchen_.draft()->evaluation();
-    const LeftOver& left = leftOver_->choice();
-    const auto there = evaluation ? gramsThere(*evaluation, left) : std::nullopt;
-    return leftOverSentence(kitchen_.draft()->document(), left,
-                            weighing ? std::optional{leftOverGrams(*weighing)} : std::nullopt,
-                            there);
+    if (!isOfLeftOver() || kitchen_.draft() == nullptr) return {};
+    return leftOver_->explain(weighing ? std::optional{gramsWith(*weighing)} : std::nullopt);
 }
 
 // A second weighing is most often a second try, so adding up is what one has to say.
@@ -320,10 +313,8 @@ void ScaleStrip::showAddTo() {
 
 QString ScaleStrip::cautionOf(const Weighing& weighing) const {
     const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
-    if (evaluation && purpose().kind == PurposeKind::LeftOver)
-        if (const QString much =
-                tooMuchLeft(leftOverGrams(weighing), gramsThere(*evaluation, leftOver_->choice()));
-            !much.isEmpty())
+    if (isOfLeftOver())
+        if (const QString much = leftOver_->caution(gramsWith(weighing)); !much.isEmpty())
             return much;
     const QString count =
         evaluation ? countCaution(weighing, gramsEachBefore(*evaluation, purpose())) : QString{};
@@ -366,10 +357,9 @@ void ScaleStrip::record() {
     if (!weighing || kitchen_.draft() == nullptr) return;
     const Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
     const Json& document = kitchen_.draft()->document();
-    const LeftOver& left = leftOver_->choice();
-    const bool ofLeftOver = purpose().kind == PurposeKind::LeftOver;
-    const auto edit = ofLeftOver ? leftOverEdit(document, recording.reading, left)
-                                 : recordReading(document, recording.reading);
+    const auto edit = isOfLeftOver()
+                          ? leftOverEdit(document, recording.reading, leftOver_->choice())
+                          : recordReading(document, recording.reading);
     if (!edit) {
         showNote(draftSentence(document, edit.error()), "error");
         return;
@@ -379,10 +369,7 @@ void ScaleStrip::record() {
     replaced_ = evaluation && weighing->instead ? weighedBefore(*evaluation, purpose()) : QString{};
     if (shownTare_) shownTare_->inLedger = true;
     fillTares();
-    kitchen_.record(recording.entries, *edit,
-                    ofLeftOver && left.kind == ResidueKind::Drip && left.drip.existing.empty()
-                        ? kitchen_.food(left.drip.row)
-                        : std::nullopt);
+    kitchen_.record(recording.entries, *edit, isOfLeftOver() ? leftOver_->brings() : std::nullopt);
 }
 
 void ScaleStrip::takeOff() {

@@ -46,11 +46,13 @@ private:
     void showAddTo();
     [[nodiscard]] QString cautionOf(const Weighing& weighing) const;
     [[nodiscard]] QString noteBefore() const;
+    [[nodiscard]] bool isOfLeftOver() const { return purpose().kind == PurposeKind::LeftOver; }
     /// False while it is not said what is left over.
     [[nodiscard]] bool isSaid() const;
     /// What will be computed of what is left over; empty for another purpose.
     [[nodiscard]] QString leftOverNote(const std::optional<Weighing>& weighing) const;
-    [[nodiscard]] double leftOverGrams(const Weighing& weighing) const;
+    /// Grams for the purpose after the weighing.
+    [[nodiscard]] double gramsWith(const Weighing& weighing) const;
     void showNote(const QString& words, const char* tone);
     void useAsTare();
     void record();
