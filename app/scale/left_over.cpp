@@ -126,7 +126,8 @@ LeftOver stillThere(const Json& document, LeftOver left) {
         static_cast<std::size_t>(*left.mixedAt) > entriesIn(document, "steps").size())
         left.mixedAt.reset();
     if (!left.drip.existing.empty() && entryIn(document, "foods", left.drip.existing) == nullptr)
-        left.drip = {};
+        left.drip.existing.clear();
+    if (left.drip.existing.empty() && left.drip.row.number.empty()) left.drip = {};
     // A row that came into the recipe with a weighing is one of its foods now.
     if (left.drip.existing.empty() && !left.drip.name.empty())
         left.drip.existing = foodOfRow(document, left.drip.row);

@@ -200,6 +200,11 @@ void LeftOverPopup::chooseFood(const FoodOffer& offer) {
     tell();
 }
 
+void LeftOverPopup::say(const QString& sentence) {
+    sentence_->setText(sentence);
+    for (QAbstractButton* kind : kinds_->buttons()) kind->setAccessibleDescription(sentence);
+}
+
 // What is typed names no food until one is chosen.
 void LeftOverPopup::typeFood(const QString& text) {
     if (text.toStdString() == drip_.name) return;
@@ -222,6 +227,9 @@ void LeftOverPopup::keyPressEvent(QKeyEvent* event) {
 
 void LeftOverPopup::hideEvent(QHideEvent* event) {
     QFrame::hideEvent(event);
+    // Whoever types a food and goes on means the best that fits.
+    const bool open = choice().kind == ResidueKind::Drip && !isComplete(choice());
+    if (const auto best = open ? foods_->best() : std::nullopt) chooseFood(*best);
     emit closed();
 }
 

@@ -27,7 +27,7 @@ public:
     /// Shows that choice above the widget.
     void open(const LeftOver& left, const QWidget& above);
     /// What will be computed.
-    void say(const QString& sentence) { sentence_->setText(sentence); }
+    void say(const QString& sentence);
     [[nodiscard]] LeftOver choice() const;
 
 signals:

@@ -41,7 +41,7 @@ QString mixtureSentence(const QString& names, std::optional<double> grams,
                         std::optional<double> there_g) {
     if (!there_g) return LeftOverWords::tr("Each of %1 loses the same share.").arg(names);
     if (!grams)
-        return LeftOverWords::tr("%1 went in: %2 lose the same share.")
+        return LeftOverWords::tr("%1 together: %2 lose the same share.")
             .arg(gramsText(*there_g), names);
     return LeftOverWords::tr("%1 of %2: %3 lose the same share, %4 %.")
         .arg(gramsText(*grams), gramsText(*there_g), names,
@@ -52,7 +52,7 @@ QString lineSentence(const QString& name, std::optional<double> grams,
                      std::optional<double> there_g) {
     if (!there_g) return LeftOverWords::tr("It is taken off %1.").arg(name);
     if (!grams)
-        return LeftOverWords::tr("%1 of %2 went in; what is left is taken off.")
+        return LeftOverWords::tr("What is left is taken off %1 of %2.")
             .arg(gramsText(*there_g), name);
     return LeftOverWords::tr("%1 of %2 of %3 is left: %4 counts.")
         .arg(gramsText(*grams), gramsText(*there_g), name,
@@ -138,8 +138,8 @@ std::optional<double> gramsThere(const Evaluation& evaluation, const LeftOver& l
 QString tooMuchLeft(double grams, std::optional<double> there_g) {
     if (!there_g || grams <= *there_g) return {};
     return LeftOverWords::tr(
-               "%1 is left, but only %2 went in; see that all lines of it are ticked and the tare "
-               "is right.")
+               "%1 is left, but only %2 was there; see that all lines of it are ticked and the "
+               "tare is right.")
         .arg(gramsText(grams), gramsText(*there_g));
 }
 

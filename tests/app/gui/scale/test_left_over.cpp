@@ -162,6 +162,45 @@ TEST_CASE("what ran off is a food of its own, brought from the table") {
     demo.draft().undoStack().undo();
     CHECK(demo.kcal() == before);
     CHECK(demo.draft().document().find("foods")->items()->size() == foods);
+    CHECK(child<QComboBox>(demo.window(), "purpose")
+              .currentText()
+              .contains(QStringLiteral("utter"), Qt::CaseInsensitive));
+}
+
+TEST_CASE("a step ticks the lines that it names, and the residue says at which they were mixed") {
+    DemoWindow demo;
+    QWidget& popup = askWhatItIs(demo);
+    auto& step = child<QComboBox>(popup, "mixedAt");
+    step.setFocus();
+    pressKey(step, Qt::Key_Down);
+    pressKey(step, Qt::Key_Down);
+    CHECK(step.currentText().startsWith(QStringLiteral("as mixed at step 2: Turn the prawns")));
+    CHECK(child<QCheckBox>(popup, "mix-prawns").isChecked());
+    CHECK(child<QCheckBox>(popup, "mix-oil").isChecked());
+    CHECK_FALSE(child<QCheckBox>(popup, "mix-garlic").isChecked());
+    pressKey(step, Qt::Key_Return);
+    recordShown(demo, QStringLiteral("30"));
+    REQUIRE(residuesOf(demo).size() == 2);
+    CHECK(*residuesOf(demo)[1].find("mixed_at")->text() == "2");
+    CHECK(residuesOf(demo)[1].find("mixture")->items()->size() == 3);
+}
+
+TEST_CASE("what nobody knows makes the figures an interval") {
+    DemoWindow demo;
+    (void)askWhatItIs(demo);
+    chooseKind(demo, "leftUnknown");
+    pressKey(leftOverPopup(demo), Qt::Key_Escape);
+    CHECK(noteText(demo) == QStringLiteral("Nobody knows which lines it is of: figures become an "
+                                           "interval, from the leanest line to the richest."));
+    const auto width = [&] {
+        const Figures& portion = (*demo.draft().evaluation())[Basis::Portion].value();
+        return intervalOf(portion[Component::ENERC_KCAL]).halfWidth;
+    };
+    const double before = width();
+    recordShown(demo, QStringLiteral("50"));
+    CHECK(width() > before);
+    CHECK(child<QPushButton>(demo.window(), "left-1").text() ==
+          QStringLiteral("50.0 g of unknown make-up"));
 }
 
 TEST_CASE("nothing is recorded while it is not said what is left over") {

@@ -200,6 +200,32 @@ TEST_CASE("A reading stays with its recipe, though another is opened meanwhile")
     CHECK(text(*session).find(R"("amount":"7")") != std::string::npos);
 }
 
+TEST_CASE("A food that a reading brings comes along, though another recipe is opened meanwhile") {
+    const auto session = skewersSession();
+    Reported reported{*session};
+    const QString skewers = session->draft()->recipe();
+    session->newRecipe(QStringLiteral("Leek tart"));
+    rest(*session);
+    const QString tart = session->draft()->recipe();
+    session->openRecipe(skewers);
+    rest(*session);
+    const auto butter = session->findFoods(QStringLiteral("butter"), 1);
+    REQUIRE(butter.size() == 1);
+    const auto food = session->food(butter.front().row);
+    REQUIRE(food);
+    const auto edit = setLineFood(session->draft()->document(), "garlic",
+                                  {{}, butter.front().row, butter.front().name});
+    REQUIRE(edit);
+    session->openRecipe(tart);
+    session->record({}, edit->edit, food);
+    rest(*session);
+    rest(*session);
+    session->openRecipe(skewers);
+    rest(*session);
+    CHECK(reported.codes.empty());
+    CHECK(session->draft()->closure().food(butter.front().row) != nullptr);
+}
+
 TEST_CASE("Of two indications that belong together, none is recorded where one is refused") {
     const auto session = skewersSession();
     Reported reported{*session};
