@@ -50,8 +50,7 @@ std::optional<double> LeftOverButton::there() const {
 
 QString LeftOverButton::explain(std::optional<double> grams) {
     if (kitchen_.draft() == nullptr) return {};
-    const QString sentence =
-        leftOverSentence(kitchen_.draft()->document(), choice_, grams, there());
+    QString sentence = leftOverSentence(kitchen_.draft()->document(), choice_, grams, there());
     popup_->say(sentence);
     return sentence;
 }

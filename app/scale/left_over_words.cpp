@@ -87,7 +87,7 @@ QString leftOverFoods(const Json& document, const LeftOver& left) {
 
 QString leftOverSentence(const Json& document, const LeftOver& left, std::optional<double> grams,
                          std::optional<double> there_g) {
-    if (const QString missing = stillToSay(left); !missing.isEmpty()) return missing;
+    if (QString missing = stillToSay(left); !missing.isEmpty()) return missing;
     const QString names = leftOverFoods(document, left);
     switch (left.kind) {
         case ResidueKind::Line:
