@@ -9,7 +9,7 @@ namespace nettare {
 
 namespace {
 
-bool isDigit(char c) {
+bool isFigure(char c) {
     return c >= '0' && c <= '9';
 }
 
@@ -36,7 +36,7 @@ private:
     [[nodiscard]] std::string_view left(std::size_t from) const { return text_.substr(from); }
     [[nodiscard]] std::string_view left() const { return left(at_); }
     [[nodiscard]] bool digitAt(std::size_t i) const {
-        return i < text_.size() && isDigit(text_[i]);
+        return i < text_.size() && isFigure(text_[i]);
     }
 
     void add(std::size_t end, TokenKind kind) {
@@ -48,7 +48,7 @@ private:
     void one() {
         const char c = text_[at_];
         const bool bare = c == '.' && digitAt(at_ + 1) && (spaced_ || at_ == 0);
-        if (isDigit(c) || bare) return add(numberEnd(), TokenKind::Number);
+        if (isFigure(c) || bare) return add(numberEnd(), TokenKind::Number);
         if (const std::size_t vulgar = vulgarLength(left()))
             return add(at_ + vulgar, TokenKind::Number);
         if (const std::size_t dash = dashLength(left())) return add(at_ + dash, TokenKind::Dash);
@@ -90,7 +90,7 @@ private:
     [[nodiscard]] bool stopsWord(std::size_t i) const {
         const std::string_view from = left(i);
         const char c = from.front();
-        if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || isDigit(c)) return false;
+        if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || isFigure(c)) return false;
         return blankLength(from) + vulgarLength(from) + dashLength(from) + bulletLength(from) +
                    footnoteLength(from) + otherSignLength(from) + slashLength(from) !=
                0;

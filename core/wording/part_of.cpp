@@ -14,20 +14,20 @@ namespace nettare {
 
 namespace {
 
-constexpr WordList kParts{
+constexpr WordList kTakenParts{
     "florets", "flesh", "fronds", "juice", "juices", "kernels", "leaves", "meat",  "peel", "pulp",
     "rind",    "seeds", "skin",   "tops",  "white",  "whites",  "yolk",   "yolks", "zest", "zests",
 };
 
 /// The stretch "zest and juice" at `i`, acts before each part taken as preparation later.
-struct Parts {
+struct TakenParts {
     std::size_t end;
     std::string text;
     Span acts{0, 0};
 };
 
-Parts partsAt(const LineScan& scan, std::size_t i) {
-    Parts parts{i, {}, {i, i}};
+TakenParts partsAt(const LineScan& scan, std::size_t i) {
+    TakenParts parts{i, {}, {i, i}};
     std::size_t at = actEnd(scan, i);
     parts.acts = {i, at};
     while (isPartWord(scan.word(at))) {
@@ -55,12 +55,12 @@ std::string lastOf(const std::string& text) {
 }  // namespace
 
 bool isPartWord(std::string_view lower) {
-    return kParts.has(lower);
+    return kTakenParts.has(lower);
 }
 
 PartOf readPartOf(LineScan& scan, std::size_t i) {
     const std::size_t start = scan.is(i, "the") ? i + 1 : i;
-    const Parts parts = partsAt(scan, start);
+    const TakenParts parts = partsAt(scan, start);
     // "leaves picked from 3 sprigs"
     const std::size_t of = actEnd(scan, parts.end);
     const bool taken = scan.is(of, "of") || scan.is(of, "from");

@@ -1,60 +1,11 @@
 #include "core/wording/read_number.h"
 
-#include <algorithm>
-
-#include "core/quantity/amount.h"
-#include "core/support/text.h"
+#include "core/wording/figures.h"
 #include "core/wording/number_words.h"
-#include "core/wording/signs.h"
 
 namespace nettare {
 
 namespace {
-
-NumberRead exact(std::size_t end, Fraction value) {
-    return {end, value, value, {}};
-}
-
-/// "1,500.5" without its grouping; the last mark is the decimal one where the marks differ.
-std::string withoutGroups(std::string_view figures) {
-    std::string text = replaced(figures, "\u2044", "/");
-    if (text.starts_with('.')) text.insert(0, "0");
-    const std::size_t last = text.find_last_of(".,");
-    const std::size_t first = text.find_first_of(".,");
-    if (first == last) return text;
-    const bool oneMark = text[first] == text[last];
-    std::string plain;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if ((text[i] != '.' && text[i] != ',') || (i == last && !oneMark)) plain += text[i];
-    return plain;
-}
-
-std::optional<NumberRead> figuresToken(const LineScan& scan, std::size_t i) {
-    if (!scan.isKind(i, TokenKind::Number)) return std::nullopt;
-    const std::string text = withoutGroups(scan.written(i));
-    const auto decimal = readAmount(text, GroupMark::Unknown);
-    if (decimal) return exact(i + 1, decimal->low());
-    if (decimal.error().code != ErrorCode::AmountAmbiguous) return std::nullopt;
-    const bool comma = text.find(',') != std::string::npos;
-    const auto one = readAmount(text, comma ? GroupMark::Point : GroupMark::Comma);
-    const auto other = readAmount(text, comma ? GroupMark::Comma : GroupMark::Point);
-    if (!one || !other) return std::nullopt;
-    NumberRead read = exact(i + 1, one->low());
-    read.grouped = {other->low(), other->low()};
-    return read;
-}
-
-/// The fraction that may follow a whole number: "1 1/2", "1½", "1-1/2", "1 and 1/2".
-std::optional<NumberRead> partAfter(const LineScan& scan, std::size_t i) {
-    const bool hyphen = scan.isKind(i, TokenKind::Dash) && scan.isGlued(i) && scan.isGlued(i + 1);
-    const std::size_t at = hyphen || scan.is(i, "and") || scan.is(i, "&") ? i + 1 : i;
-    const std::string_view written = scan.written(at);
-    if (!scan.isKind(at, TokenKind::Number)) return std::nullopt;
-    const bool sign = vulgarLength(written) != 0;
-    if (!sign && written.find_first_of("/\u2044") == std::string_view::npos) return std::nullopt;
-    const auto part = figuresToken(scan, at);
-    return part && part->low < Fraction{1} ? part : std::nullopt;
-}
 
 /// "half", "a quarter": the token behind it with "and" before it: "one and a half".
 std::optional<NumberRead> wordPartAfter(const LineScan& scan, std::size_t i) {
@@ -64,26 +15,14 @@ std::optional<NumberRead> wordPartAfter(const LineScan& scan, std::size_t i) {
     const bool fits = part != nullptr && at > i + 1 &&
                       (part->kind == NumberWordKind::Half || part->kind == NumberWordKind::Share);
     if (!fits) return std::nullopt;
-    return exact(at + 1, *Fraction::make(part->numerator, part->denominator));
-}
-
-std::optional<NumberRead> plusPart(const NumberRead& whole, const std::optional<NumberRead>& part) {
-    if (!part || whole.grouped || whole.low.denominator() != 1) return whole;
-    const auto sum = whole.low.plus(part->low);
-    return sum ? exact(part->end, *sum) : whole;
+    return exactNumber(at + 1, *Fraction::make(part->numerator, part->denominator));
 }
 
 std::optional<NumberRead> timesGroup(const LineScan& scan, const NumberRead& number) {
     const NumberWord* group = numberWord(scan.word(number.end));
     if (group == nullptr || group->kind != NumberWordKind::Group || number.grouped) return number;
     const auto product = number.low.times(Fraction{group->numerator});
-    return product ? exact(number.end + 1, *product) : number;
-}
-
-std::optional<NumberRead> oneFigures(const LineScan& scan, std::size_t i) {
-    const auto whole = figuresToken(scan, i);
-    if (!whole) return std::nullopt;
-    return plusPart(*whole, partAfter(scan, whole->end));
+    return product ? exactNumber(number.end + 1, *product) : number;
 }
 
 /// Behind a share or group: "of", and the article of "half a", "three quarters of a".
@@ -96,7 +35,7 @@ std::size_t pastArticle(const LineScan& scan, std::size_t i) {
 std::optional<NumberRead> halfAt(const LineScan& scan, std::size_t i) {
     if (scan.is(i + 1, "and") || scan.is(i + 1, "&") || !scan.isKind(i + 1, TokenKind::Word))
         return std::nullopt;
-    return timesGroup(scan, exact(pastArticle(scan, i + 1), *Fraction::make(1, 2)));
+    return timesGroup(scan, exactNumber(pastArticle(scan, i + 1), *Fraction::make(1, 2)));
 }
 
 std::optional<NumberRead> vague(std::size_t end, const NumberWord& word) {
@@ -112,11 +51,11 @@ std::optional<NumberRead> afterArticle(const LineScan& scan, std::size_t i) {
     if (next != nullptr && next->kind == NumberWordKind::Half) return halfAt(scan, i + 1);
     if (next != nullptr && next->kind == NumberWordKind::Vague) return vague(i + 2, *next);
     if (next != nullptr && next->kind == NumberWordKind::Group)
-        return exact(scan.is(i + 2, "of") ? i + 3 : i + 2, Fraction{next->numerator});
+        return exactNumber(scan.is(i + 2, "of") ? i + 3 : i + 2, Fraction{next->numerator});
     if (next != nullptr && next->kind == NumberWordKind::Share)
-        return exact(pastArticle(scan, i + 2), *Fraction::make(1, next->denominator));
+        return exactNumber(pastArticle(scan, i + 2), *Fraction::make(1, next->denominator));
     if (i + 1 >= scan.size()) return std::nullopt;
-    NumberRead one = exact(i + 1, Fraction{1});
+    NumberRead one = exactNumber(i + 1, Fraction{1});
     one.article = true;
     return one;
 }
@@ -124,20 +63,21 @@ std::optional<NumberRead> afterArticle(const LineScan& scan, std::size_t i) {
 /// "two", "two and a half", "two thirds of a", "two dozen".
 std::optional<NumberRead> afterCount(const LineScan& scan, std::size_t i, const NumberWord& word) {
     const Fraction value = *Fraction::make(word.numerator, word.denominator);
-    if (word.denominator != 1) return exact(pastArticle(scan, i + 1), value);
+    if (word.denominator != 1) return exactNumber(pastArticle(scan, i + 1), value);
     const NumberWord* next = numberWord(scan.word(i + 1));
     if (next != nullptr &&
         (next->kind == NumberWordKind::Share || next->kind == NumberWordKind::Half))
-        return exact(pastArticle(scan, i + 2), *Fraction::make(word.numerator, next->denominator));
-    return plusPart(exact(i + 1, value), wordPartAfter(scan, i + 1));
+        return exactNumber(pastArticle(scan, i + 2),
+                           *Fraction::make(word.numerator, next->denominator));
+    return withPart(exactNumber(i + 1, value), wordPartAfter(scan, i + 1));
 }
 
 std::optional<NumberRead> oneNumber(const LineScan& scan, std::size_t i) {
     if (const auto figures = oneFigures(scan, i)) {
-        auto mixed = plusPart(*figures, wordPartAfter(scan, figures->end));
-        const bool share = mixed->low.denominator() != 1;
-        if (scan.is(mixed->end, "of") || share) mixed->end = pastArticle(scan, mixed->end);
-        return timesGroup(scan, *mixed);
+        NumberRead mixed = withPart(*figures, wordPartAfter(scan, figures->end));
+        const bool share = mixed.low.denominator() != 1;
+        if (scan.is(mixed.end, "of") || share) mixed.end = pastArticle(scan, mixed.end);
+        return timesGroup(scan, mixed);
     }
     const NumberWord* word = numberWord(scan.word(i));
     if (word == nullptr) return std::nullopt;
@@ -151,12 +91,12 @@ std::optional<NumberRead> oneNumber(const LineScan& scan, std::size_t i) {
         case NumberWordKind::Vague:
             return vague(i + 1, *word);
         case NumberWordKind::Group:
-            return exact(scan.is(i + 1, "of") ? i + 2 : i + 1, Fraction{word->numerator});
+            return exactNumber(scan.is(i + 1, "of") ? i + 2 : i + 1, Fraction{word->numerator});
         case NumberWordKind::Share:
             break;
     }
     // "quarter cup" is one, "third" alone is a place in a row.
-    return scan.is(i, "quarter") ? exact(pastArticle(scan, i + 1), *Fraction::make(1, 4))
+    return scan.is(i, "quarter") ? exactNumber(pastArticle(scan, i + 1), *Fraction::make(1, 4))
                                  : std::optional<NumberRead>{};
 }
 

@@ -4,7 +4,7 @@
 #include "core/wording/line_end.h"
 #include "core/wording/piece_words.h"
 #include "core/wording/size_words.h"
-#include "core/wording/unit_words.h"
+#include "core/wording/unit_names.h"
 
 namespace nettare {
 

@@ -27,7 +27,7 @@ std::size_t inBlock(std::string_view bytes, unsigned char second, unsigned char 
     return at(0) == 0xE2 && at(1) == second && at(2) >= from && at(2) <= to ? 3 : 0;
 }
 
-constexpr std::array kSpaces{"\u00a0"sv, "\u202f"sv, "\u205f"sv, "\u3000"sv, "\ufeff"sv};
+constexpr std::array kWideSpaces{"\u00a0"sv, "\u202f"sv, "\u205f"sv, "\u3000"sv, "\ufeff"sv};
 constexpr std::array kVulgar{"¼"sv, "½"sv, "¾"sv, "⅓"sv, "⅔"sv, "⅕"sv, "⅖"sv, "⅗"sv,
                              "⅘"sv, "⅙"sv, "⅚"sv, "⅛"sv, "⅜"sv, "⅝"sv, "⅞"sv};
 constexpr std::array kBullets{"•"sv, "·"sv, "‣"sv, "◦"sv, "▪"sv, "▫"sv, "●"sv,
@@ -42,7 +42,7 @@ std::size_t blankLength(std::string_view bytes) {
     if (isAscii(bytes))
         return " \t\r\n\f\v"sv.find(bytes.front()) == std::string_view::npos ? 0 : 1;
     if (const std::size_t length = inBlock(bytes, 0x80, 0x80, 0x8B)) return length;
-    return lengthOfOne(kSpaces, bytes);
+    return lengthOfOne(kWideSpaces, bytes);
 }
 
 std::size_t hyphenLength(std::string_view bytes) {

@@ -1,5 +1,7 @@
 #include "core/wording/unit_sums.h"
 
+#include "core/wording/unit_names.h"
+
 namespace nettare {
 
 namespace {

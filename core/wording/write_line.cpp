@@ -16,8 +16,8 @@ void append(std::string& line, std::string_view words) {
     line += words;
 }
 
-std::string numberText(const std::optional<Amount>& amount,
-                       const std::optional<AskedAmount>& asked) {
+std::string figuresText(const std::optional<Amount>& amount,
+                        const std::optional<AskedAmount>& asked) {
     if (asked) return asked->decimal.text();
     if (!amount) return {};
     const std::string low = writeFraction(amount->low());
@@ -48,7 +48,7 @@ std::string countText(const LineReading& reading) {
     if (vague && reading.amount->low() == Fraction{3}) return "several";
     if (reading.assumed && !reading.amount && !reading.amountAsked && reading.size.empty())
         return "a little";
-    return numberText(reading.amount, reading.amountAsked);
+    return figuresText(reading.amount, reading.amountAsked);
 }
 
 bool counts(const LineReading& reading) {
@@ -106,7 +106,7 @@ void appendBehind(std::string& line, const LineReading& reading) {
 
 std::string writeMeasure(const LineMeasure& measure) {
     std::string text = measure.about ? "about" : "";
-    append(text, numberText(measure.amount, measure.asked));
+    append(text, figuresText(measure.amount, measure.asked));
     append(text, measure.counted.empty() ? firstOf(measure.units) : measure.counted);
     return text;
 }
