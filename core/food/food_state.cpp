@@ -45,6 +45,14 @@ constexpr std::array<std::string_view, 5> kRaw{"raw", "fresh", "uncooked", "unba
 constexpr std::array<std::string_view, 5> kDryByKind{"wine", "salami", "sausage", "vermouth",
                                                      "sherry"};
 
+/// A tin with all that is in it.
+bool isWithLiquid(const TableFood& row) {
+    const std::string name = lowerAscii(row.name);
+    constexpr std::string_view kSays[] = {"with liquid", "with its liquid", "solids and liquid"};
+    return std::ranges::any_of(
+        kSays, [&](std::string_view words) { return name.find(words) != std::string::npos; });
+}
+
 }  // namespace
 
 // Cooked before drained: what was boiled is drained as a matter of course.
@@ -68,6 +76,7 @@ std::optional<FoodState> stateOfPreparation(std::string_view preparation) {
 
 bool holdsFor(const TableFood& row, FoodState weighed) {
     const auto own = stateOf(row);
+    if (!own && weighed == FoodState::Drained) return !isWithLiquid(row);
     if (!own || own == weighed) return weighed != FoodState::WithBone || own == weighed;
     const bool uncooked = (own == FoodState::Raw && weighed == FoodState::Dry) ||
                           (own == FoodState::Dry && weighed == FoodState::Raw);

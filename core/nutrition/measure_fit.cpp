@@ -167,14 +167,16 @@ MeasureFit fittingMeasures(const Line& line, const TableFood& food,
     return fit;
 }
 
-bool countsPieces(const HouseholdMeasure& measure, std::string_view piece) {
-    if (measure.unit == piece) return true;
-    if (piece.empty()) return false;
-    const std::string one = singularOf(piece);
+bool isPiece(const HouseholdMeasure& measure, std::string_view piece) {
+    return measure.unit == piece ||
+           (measure.unit.back() == 's' && singularOf(measure.unit) == piece);
+}
+
+bool endsInPiece(const HouseholdMeasure& measure, std::string_view piece) {
     const std::string_view unit = measure.unit;
-    if (unit == one || (unit.back() == 's' && singularOf(unit) == one)) return true;
-    return unit.size() > one.size() && unit.ends_with(one) &&
-           unit[unit.size() - one.size() - 1] == ' ';
+    if (isPiece(measure, piece)) return true;
+    return !piece.empty() && unit.size() > piece.size() && unit.ends_with(piece) &&
+           unit[unit.size() - piece.size() - 1] == ' ';
 }
 
 }  // namespace nettare

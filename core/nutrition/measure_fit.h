@@ -20,7 +20,11 @@ struct MeasureFit {
                                          std::vector<std::size_t> candidates,
                                          std::optional<double> asked);
 
-/// True where a measure counts such pieces: "clove", or "egg" where the table has "large egg".
-[[nodiscard]] bool countsPieces(const HouseholdMeasure& measure, std::string_view piece);
+// `piece` is a singular and not empty: "egg".
+
+/// True where a measure counts such pieces: "clove".
+[[nodiscard]] bool isPiece(const HouseholdMeasure& measure, std::string_view piece);
+/// Also where it counts pieces of one size: "large egg".
+[[nodiscard]] bool endsInPiece(const HouseholdMeasure& measure, std::string_view piece);
 
 }  // namespace nettare

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/food/measure_scaling.h"
+#include "core/food/piece_word.h"
 #include "core/food/volume_measure.h"
 #include "core/nutrition/line_context.h"
 #include "core/nutrition/measure_fit.h"
@@ -87,17 +88,27 @@ std::vector<std::size_t> measuresWhere(const Food& food, auto fits) {
     return found;
 }
 
-/// The table's measures of that very unit, or of the line's piece word.
+/// The table's measures of that very unit, or of the line's piece word: of "large egg" not the
+/// extra large one. A stick of butter is a unit of its own.
+std::vector<std::size_t> countedMeasures(const LineContext& context, const Unit* unit) {
+    if (unit != nullptr)
+        return measuresWhere(context.food, [&](const auto& measure) {
+            return isMeasuredIn(measure.unit, *unit) ||
+                   (isStick(*unit) && measure.unit == unit->symbol);
+        });
+    const std::string piece = singularOf(context.line.piece);
+    if (context.line.size.empty()) {
+        auto named = measuresWhere(context.food,
+                                   [&](const auto& measure) { return isPiece(measure, piece); });
+        if (!named.empty()) return named;
+    }
+    return measuresWhere(context.food,
+                         [&](const auto& measure) { return endsInPiece(measure, piece); });
+}
+
 MeasureFit tableMeasures(const LineContext& context, const Asked& asked) {
-    const Unit* unit = asked.unit;
     if (!context.food.table) return {};
-    return fittingMeasures(context.line, *context.food.table,
-                           measuresWhere(context.food,
-                                         [&](const auto& measure) {
-                                             return unit != nullptr
-                                                        ? isMeasuredIn(measure.unit, *unit)
-                                                        : countsPieces(measure, context.line.piece);
-                                         }),
+    return fittingMeasures(context.line, *context.food.table, countedMeasures(context, asked.unit),
                            asked.amount.value());
 }
 

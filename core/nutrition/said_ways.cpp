@@ -18,9 +18,20 @@ OpenWay cooksGrams(const LineContext& context) {
     return way;
 }
 
+/// Sticks are counted; what their packs declare ("113 g") is rounded to the gram.
+OpenWay sticks(const LineContext& context, const Amount& amount, const Unit& unit) {
+    LinearForm each{massOf(1, unit).grams()};
+    each.depend(ownSource({SourceKind::PackContent, 0, context.number}, rectangular(1)), 1);
+    OpenWay way;
+    way.why.gramsEach = each.value();
+    way.grams = each.times(amountOf(amount, context.number));
+    return way;
+}
+
 /// Grams of an amount as it was written, a volume by what the food's own measures say.
 std::optional<OpenWay> asWritten(const LineContext& context, const Amount& amount,
                                  const Unit& unit) {
+    if (isStick(unit)) return sticks(context, amount, unit);
     LinearForm written = writtenAmount(amount, context.number);
     if (unit.kind == UnitKind::Mass) {
         OpenWay way;

@@ -33,6 +33,10 @@ LinearForm writtenAmount(const Amount& amount, std::uint32_t number) {
     return form;
 }
 
+bool isStick(const Unit& unit) {
+    return unit.kind == UnitKind::Mass && !isShownByScales(unit);
+}
+
 LinearForm writtenGrams(const Line& line, std::uint32_t number) {
     return writtenAmount(line.amount, number).times(massOf(1, *line.unit).grams());
 }

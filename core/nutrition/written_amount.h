@@ -17,6 +17,9 @@ namespace nettare {
 /// Grams of a line written as a weight. The line's unit must be a mass.
 [[nodiscard]] LinearForm writtenGrams(const Line& line, std::uint32_t number);
 
+/// A stick of butter: a unit of mass that no scale shows, so that "1" is a count and no reading.
+[[nodiscard]] bool isStick(const Unit& unit);
+
 /// The step of the last digit as written: 1 for "150", 0.1 for "1,5", a quarter for "3/4".
 [[nodiscard]] double lastStepOf(const Amount& amount);
 

@@ -152,6 +152,9 @@ std::string vagueText(const Told& told) {
 }
 
 std::string writtenText(const Told& told) {
+    if (isStick(*told.line.unit))
+        return fmt::format("{} × {} g ({})", told.amount(), shortNumber(told.why().gramsEach),
+                           told.line.unit->source);
     return fmt::format("{} as written, its last digit stands for ± {} {}", told.amount(),
                        shortNumber(lastStepOf(told.line.amount) / 2), told.line.unit->symbol);
 }
