@@ -127,6 +127,20 @@ std::optional<TableFood> readFood(SQLite::Database& database, const TableIdentit
     return food;
 }
 
+std::vector<GroupDensity> readGroupDensities(SQLite::Database& database) {
+    std::vector<GroupDensity> densities;
+    if (!database.tableExists("group_density")) return densities;
+    SQLite::Statement rows{database, R"sql(
+        SELECT g.name, d.grams_per_ml, d.relative_spread, d.foods
+        FROM group_density d JOIN food_group g USING (group_id) ORDER BY g.name)sql"};
+    while (rows.executeStep())
+        densities.push_back({.group = textAt(rows, 0),
+                             .gramsPerMl = rows.getColumn(1).getDouble(),
+                             .relativeSpread = rows.getColumn(2).getDouble(),
+                             .foods = rows.getColumn(3).getInt()});
+    return densities;
+}
+
 std::vector<Candidate> readCandidates(SQLite::Database& database, const TableIdentity& identity,
                                       const std::string& indexQuery, int most) {
     SQLite::Statement rows{database, R"sql(

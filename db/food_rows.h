@@ -40,6 +40,9 @@ struct Candidate {
                                                 const TableIdentity& identity,
                                                 std::string_view number);
 
+/// By name of the group; none in a file of format 1.
+[[nodiscard]] std::vector<GroupDensity> readGroupDensities(SQLite::Database& database);
+
 /// The first `most` foods of the full-text index that match, in row order.
 [[nodiscard]] std::vector<Candidate> readCandidates(SQLite::Database& database,
                                                     const TableIdentity& identity,

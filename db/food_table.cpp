@@ -81,6 +81,20 @@ Result<std::optional<TableFood>> FoodTable::find(std::string_view number) const 
     });
 }
 
+Result<std::vector<GroupDensity>> FoodTable::groupDensities() const {
+    return guarded(file_->path, [&]() -> Result<std::vector<GroupDensity>> {
+        return readGroupDensities(file_->database);
+    });
+}
+
+Result<std::optional<GroupDensity>> FoodTable::groupDensity(std::string_view group) const {
+    auto all = groupDensities();
+    if (!all) return fail(all.error());
+    for (GroupDensity& density : *all)
+        if (density.group == group) return std::optional{std::move(density)};
+    return std::optional<GroupDensity>{};
+}
+
 Result<std::vector<FoodHit>> FoodTable::search(std::string_view words, std::size_t most) const {
     const std::vector<std::string> asked = searchWords(words);
     if (asked.empty()) return std::vector<FoodHit>{};

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/food/group_density.h"
 #include "core/food/table_food.h"
 #include "core/support/result.h"
 #include "db/measure_spreads.h"
@@ -46,6 +47,13 @@ public:
     /// that has a value but no standard error carries the assumed relative spread of its group, or
     /// of all groups. Fails: TableUnreadable.
     [[nodiscard]] Result<std::optional<TableFood>> find(std::string_view number) const;
+
+    /// What a millilitre of the foods of a group weighs, to be stated for a line that has no
+    /// density of its own; nothing for a group with too few of them and in files of format 1.
+    /// Fails: TableUnreadable.
+    [[nodiscard]] Result<std::optional<GroupDensity>> groupDensity(std::string_view group) const;
+    /// Of all groups that have one, by name. Fails likewise.
+    [[nodiscard]] Result<std::vector<GroupDensity>> groupDensities() const;
 
     /// At most `most` foods whose names hold all the words, in any order, each as the start of a
     /// word, singular or plural; accents do not matter. A food that is what the words say comes

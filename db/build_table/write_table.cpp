@@ -5,6 +5,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include "core/food/group_density.h"
 #include "db/build_table/assumed_spread.h"
 #include "db/build_table/bind.h"
 #include "db/build_table/row_order.h"
@@ -77,12 +78,24 @@ GroupNumbers writeGroups(SQLite::Database& database, const AssumedSpreads& assum
     return numbers;
 }
 
+void writeDensities(SQLite::Database& database, const TableText& text, const GroupNumbers& groups) {
+    for (const GroupDensity& density : groupDensities(text.foods)) {
+        SQLite::Statement row{database, "INSERT INTO group_density VALUES (?, ?, ?, ?)"};
+        row.bind(1, groups.at(density.group));
+        row.bind(2, density.gramsPerMl);
+        row.bind(3, density.relativeSpread);
+        row.bind(4, density.foods);
+        row.exec();
+    }
+}
+
 void writeAll(SQLite::Database& database, const TableText& text) {
     createTables(database);
     SQLite::Transaction transaction{database};
     writeIdentity(database, text);
     writeComponents(database);
     const GroupNumbers groups = writeGroups(database, assumedSpreads(text.foods));
+    writeDensities(database, text, groups);
     int rowOrder = 0;
     for (const TableFood* food : inRowOrder(text)) writeFood(database, *food, ++rowOrder, groups);
     database.exec("INSERT INTO food_words (food_words) VALUES ('optimize')");
