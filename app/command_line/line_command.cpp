@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <cmath>
 #include <ostream>
 
 #include "app/command_line/show_recipe.h"
@@ -14,6 +15,7 @@
 #include "core/publish/reading_text.h"
 #include "core/publish/way_sentence.h"
 #include "core/quantity/kitchen_measure.h"
+#include "core/quantity/kitchen_volume.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/text.h"
 #include "core/wording/line_meanings.h"
@@ -47,6 +49,27 @@ Result<std::vector<FoodHit>> foodsFor(const FoodTable& table, std::string_view w
         words = space == std::string_view::npos ? "" : words.substr(space + 1);
     }
     return std::vector<FoodHit>{};
+}
+
+/// How a volume is measured with cups and spoons, and the error that makes; nothing where it was
+/// written so, and for what is no volume.
+std::string measuredText(const LineReading& reading, std::string_view measures) {
+    const auto system = measureSystemNamed(measures);
+    if (!reading.amount || reading.amount->isRange() || reading.units.size() != 1 || !system)
+        return {};
+    const Unit* unit = findUnit(reading.units.front(), *system);
+    if (unit == nullptr || unit->kind != UnitKind::Volume || unit->isVague()) return {};
+    constexpr double kTolerance = 0.02;
+    const auto spooned =
+        writeMeasure(volumeOf(reading.amount->middle(), *unit), *system, kTolerance);
+    if (!spooned) return {};
+    const bool asWritten = spooned->parts.size() == 1 && spooned->parts.front().unit == unit &&
+                           spooned->relativeError == 0;
+    if (asWritten) return {};
+    const std::string_view side = spooned->relativeError < 0 ? "less" : "more";
+    const double percent = std::fabs(spooned->relativeError) * 100;
+    return spooned->text() + (percent == 0 ? std::string{", exactly"}
+                                           : fmt::format(", {} % {}", numberAt(1, percent), side));
 }
 
 std::string gramsRow(const OpenWay& way, bool chosen) {
@@ -102,6 +125,8 @@ Result<void> showLine(const LineCommand& command, DossierLoader& loader, std::os
     }
     const LineReading reading = readLine(text);
     out << readingText(reading);
+    if (const std::string measured = measuredText(reading, command.measures); !measured.empty())
+        out << fmt::format("  {:<13}{}\n", "measured as", measured);
     const auto table = loader.table();
     if (!table) return fail(table.error());
     const auto hits = foodsFor(**table, reading.food);

@@ -15,7 +15,7 @@ struct BadCall {
 };
 
 const std::string kCommands =
-    "figures, statement, panel, foods, demo, add, list, revisions, verify, backup";
+    "figures, statement, panel, foods, line, demo, add, list, revisions, verify, backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {

@@ -56,12 +56,14 @@ TEST_CASE("a figure that was kept otherwise stands beside today's", "[keptfigure
     keptEnergy(recipe).set("at_most", Json{150.2});
     CHECK(differFromToday(*recipe.kept, recipe.dossier, recipe.cooked));
     const std::string page = shownOf(recipe, false);
-    CHECK(
-        page.ends_with("\nWhere kept figures (arithmetic 1) differ from today's (arithmetic 1)\n"
-                       "  energy: kept 150 kcal ± 19, today 144 kcal ± 19\n"));
+    const std::string now = std::to_string(kArithmeticVersion);
+    CHECK(page.ends_with("\nWhere kept figures (arithmetic " + now +
+                         ") differ from today's (arithmetic " + now +
+                         ")\n"
+                         "  energy: kept 150 kcal ± 19, today 144 kcal ± 19\n"));
     const auto json = parseJson(shownOf(recipe, true));
     REQUIRE(json);
-    CHECK(*json->find("kept")->find("arithmetic") == Json{1.0});
+    CHECK(*json->find("kept")->find("arithmetic") == Json{double{kArithmeticVersion}});
     CHECK(json->find("kept")->find("figures")->items()->size() == 41);
 }
 
@@ -80,8 +82,8 @@ TEST_CASE("another arithmetic is named even where every figure is the same", "[k
     OpenedRecipe recipe = skewersNow();
     recipe.kept->arithmetic = 7;
     CHECK(shownOf(recipe, false)
-              .ends_with("\nWhere kept figures (arithmetic 7) differ from today's (arithmetic 1)\n"
-                         "  none\n"));
+              .ends_with("\nWhere kept figures (arithmetic 7) differ from today's (arithmetic " +
+                         std::to_string(kArithmeticVersion) + ")\n  none\n"));
     std::ostringstream out;
     REQUIRE(showStatement(
         {}, [&](const std::string&) { return recipe; }, out));
