@@ -79,13 +79,27 @@ std::string gramsRow(const OpenWay& way, bool chosen) {
                        numberAt(decimals, grams), numberAt(decimals, 2 * way.grams.uncertainty()));
 }
 
-void showWays(const Dossier& dossier, std::ostream& out) {
+/// What could be stated of a volume whose food has no measure of one.
+void showDensity(const Dossier& dossier, const FoodTable& table, std::ostream& out) {
+    const Line& line = dossier.main().lines.front();
+    const auto* food = std::get_if<FoodIndex>(&line.what);
+    if (food == nullptr || line.unit == nullptr || line.unit->kind != UnitKind::Volume) return;
+    const auto& row = dossier.foods[food->index].table;
+    const auto density = row ? table.groupDensity(row->group) : std::nullopt;
+    if (density && *density)
+        out << fmt::format("  its group has a density that could be stated: {} g/ml ± {} ({})\n",
+                           numberAt(3, (*density)->gramsPerMl), numberAt(3, (*density)->within()),
+                           (*density)->reason());
+}
+
+void showWays(const Dossier& dossier, const FoodTable& table, std::ostream& out) {
     const auto grams = waysToGrams(dossier, 0, 0);
     if (!grams) {
         Error error = grams.error();
         error.file.clear();
         error.pointer.clear();
         out << "  " << errorSentence(error) << '\n';
+        showDensity(dossier, table, out);
         return;
     }
     for (const OpenWay& way : grams->ways)
@@ -146,7 +160,7 @@ Result<void> showLine(const LineCommand& command, DossierLoader& loader, std::os
         }
         const auto dossier = dossierOf(meaning, food, **table, command.measures);
         if (dossier)
-            showWays(*dossier, out);
+            showWays(*dossier, **table, out);
         else
             out << "  " << errorSentence(dossier.error()) << '\n';
     }

@@ -318,6 +318,11 @@ void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit,
         });
 }
 
+std::optional<GroupDensity> KitchenSession::groupDensity(const std::string& group) const {
+    if (!table_) return std::nullopt;
+    return table_->groupDensity(group).value_or(std::nullopt);
+}
+
 std::vector<FoodHit> KitchenSession::findFoods(const QString& words, std::size_t most) const {
     if (!table_) return {};
     return table_->search(words.toStdString(), most).value_or(std::vector<FoodHit>{});

@@ -60,6 +60,9 @@ public:
     /// `food` is a row that the edit brings into the draft.
     void record(const std::vector<LedgerEntry>& entries, const Edit& edit,
                 const std::optional<TableFood>& food = {});
+    /// What a millilitre of a group of foods weighs, to be stated for a line; nothing where the
+    /// table does not say.
+    [[nodiscard]] std::optional<GroupDensity> groupDensity(const std::string& group) const;
     /// Foods whose names match, from the table; immediate (a few milliseconds).
     [[nodiscard]] std::vector<FoodHit> findFoods(const QString& words, std::size_t most) const;
     [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;

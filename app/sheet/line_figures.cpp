@@ -27,6 +27,7 @@ QString gramsText(int decimals, double grams) {
 }
 
 QString wayWords(const SheetLine& line) {
+    if (isLeftOut(line.counting)) return LineWords::tr("left out");
     if (!line.way) return LineWords::tr("kept recipe");
     QString words = *line.way == Way::Series ? LineWords::tr("series, %1×").arg(line.readings)
                                              : wordOf(*line.way);

@@ -2,7 +2,9 @@
 
 #include <QVBoxLayout>
 
+#include "app/session/kitchen_session.h"
 #include "app/sheet/assume_bar.h"
+#include "app/sheet/density_offer.h"
 #include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
@@ -11,13 +13,15 @@
 
 namespace nettare {
 
-LineNote::LineNote(QWidget* parent)
+LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     : QFrame{parent},
+      kitchen_{kitchen},
       mark_{new WayMark},
       sentence_{new QLabel},
       othersLabel_{new QLabel{tr("Other ways")}},
       others_{new QWidget},
       flow_{new FlowLayout{kSpace1Px, kSpace1Px, others_}},
+      density_{new QPushButton},
       assume_{new QPushButton{tr("Assume grams…")}},
       finding_{new MessageLine},
       bar_{new AssumeBar} {
@@ -29,7 +33,8 @@ LineNote::LineNote(QWidget* parent)
     sentence_->setTextFormat(Qt::PlainText);
     sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     othersLabel_->setProperty("tone", QStringLiteral("secondary"));
-    assume_->setProperty("quiet", true);
+    density_->setObjectName(QStringLiteral("stateDensity"));
+    for (QPushButton* button : {density_, assume_}) button->setProperty("quiet", true);
     auto* how = new QHBoxLayout;
     how->setSpacing(kSpace3Px);
     how->addWidget(mark_, 0, Qt::AlignTop);
@@ -37,6 +42,7 @@ LineNote::LineNote(QWidget* parent)
     // The label stands on the line of the buttons' text.
     othersLabel_->setMinimumHeight(assume_->sizeHint().height());
     flow_->addWidget(othersLabel_);
+    flow_->addWidget(density_);
     flow_->addWidget(assume_);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(kSpace2Px, kSpace2Px, kSpace2Px, 0);
@@ -45,6 +51,7 @@ LineNote::LineNote(QWidget* parent)
     column->addLayout(how);
     column->addWidget(others_);
     column->addWidget(bar_);
+    connect(density_, &QPushButton::clicked, this, &LineNote::takeDensity);
     connect(assume_, &QPushButton::clicked, this, &LineNote::assume);
     connect(finding_, &MessageLine::actionTriggered, this, &LineNote::takeBetter);
     connect(bar_, &AssumeBar::assumed, this, [this] { follow(); });
@@ -73,6 +80,7 @@ void LineNote::follow() {
     sentence_->setText(texts.sentence);
     showOthers(texts.others);
     showFindings(texts.findings);
+    showDensity();
     assume_->setVisible(!draft_->readOnly());
 }
 
@@ -89,8 +97,10 @@ void LineNote::showOthers(const std::vector<OtherWay>& others) {
         flow_->addWidget(button);
         buttons_.push_back(button);
     }
-    flow_->removeWidget(assume_);
-    flow_->addWidget(assume_);
+    for (QPushButton* button : {density_, assume_}) {
+        flow_->removeWidget(button);
+        flow_->addWidget(button);
+    }
     for (std::size_t i = 0; i < others.size(); ++i) {
         QPushButton& button = *buttons_[i];
         button.disconnect(this);
@@ -114,6 +124,21 @@ void LineNote::showFindings(const std::vector<FindingText>& findings) {
     const bool offer = better_.has_value() && !draft_->readOnly();
     finding_->say(MessageKind::Warning, sentences.join(QLatin1Char{'\n'}),
                   offer ? tr("Take %1 (F9)").arg(wordOf(*better_)) : QString{});
+}
+
+void LineNote::showDensity() {
+    const auto offer = draft_->readOnly() ? std::nullopt : densityOffer(kitchen_, line_);
+    density_->setVisible(offer.has_value());
+    if (!offer) return;
+    density_->setText(densityOfferText(*offer));
+    density_->setAccessibleDescription(QString::fromStdString(offer->reason()));
+    density_->setToolTip(QString::fromStdString(offer->reason()));
+}
+
+void LineNote::takeDensity() {
+    const auto offer = densityOffer(kitchen_, line_);
+    if (draft_ == nullptr || !offer) return;
+    if (const auto done = stateDensity(*draft_, line_, *offer); !done) emit failed(done.error());
 }
 
 void LineNote::take(Way way) {

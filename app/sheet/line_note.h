@@ -17,6 +17,7 @@ namespace nettare {
 
 class AssumeBar;
 class FlowLayout;
+class KitchenSession;
 class WayMark;
 
 /// Below the ingredient table: how the grams of the current line were found, the other ways with
@@ -25,7 +26,7 @@ class LineNote : public QFrame {
     Q_OBJECT
 
 public:
-    explicit LineNote(QWidget* parent = nullptr);
+    explicit LineNote(KitchenSession& kitchen, QWidget* parent = nullptr);
 
     void setDraft(DraftSession* draft);
     void setLine(const std::string& line);
@@ -45,16 +46,19 @@ private:
     void follow();
     void showOthers(const std::vector<OtherWay>& others);
     void showFindings(const std::vector<FindingText>& findings);
+    void showDensity();
+    void takeDensity();
     void take(Way way);
     void run(const Result<LineEdit>& edit);
 
+    KitchenSession& kitchen_;
     QPointer<DraftSession> draft_;
     std::string line_;
     WayMark* mark_;
     QLabel *sentence_, *othersLabel_;
     QWidget* others_;
     FlowLayout* flow_;
-    QPushButton* assume_;
+    QPushButton *density_, *assume_;
     MessageLine* finding_;
     AssumeBar* bar_;
     std::vector<QPushButton*> buttons_;

@@ -34,7 +34,7 @@ SheetPane::SheetPane(KitchenSession& kitchen, QWidget* parent)
       refusal_{new RefusalLine},
       yields_{new YieldRow{*refusal_}},
       lines_{new LineTable{kitchen}},
-      note_{new LineNote},
+      note_{new LineNote{kitchen}},
       method_{new MethodList} {
     title_->setFont(resized(typeFont(TypeSize::PaneTitle, Weight::Bold), kTitlePx));
     title_->setObjectName(QStringLiteral("title"));

@@ -7,9 +7,8 @@
 
 namespace nettare {
 
-/// The readings that a line may be where a unit or a number is asked, each without the question;
-/// the reading itself where nothing is asked. One question after the other: first the number, then
-/// the unit, then those of one piece.
+/// The readings that a line may be by its first question, each with an answer to it; the reading
+/// itself where nothing is asked. What a line says once more ("equals") is left as it is.
 [[nodiscard]] std::vector<LineReading> meaningsOf(const LineReading& reading);
 
 /// What tells a meaning from the others: "8 oz", "1500 g".

@@ -42,9 +42,12 @@ TEST_CASE("the lines that the reader was built with are read wholly right", "[li
     CHECK(score.right == score.all);
 }
 
-TEST_CASE("95 of 100 lines that the reader never saw are read wholly right", "[.held_out]") {
+// On first contact, 2026-11-26, 262 of the 265 were right. The others: "250 g mascarpone or
+// full-fat cream cheese" (the noun of the second food went to the first), "2 x onions, roughly
+// chopped" (the x stayed), "5 oz (by weight) egg whites" (the bracket did not settle the ounce).
+TEST_CASE("95 of 100 lines that the reader never saw are read wholly right", "[lines]") {
     const LineScore score{lineCasesIn(linesFile("held_out"))};
-    WARN(score.wrong);
+    CAPTURE(score.wrong);
     CHECK(score.all > 0);
     CHECK(score.right * 100 >= score.all * 95);
 }

@@ -155,6 +155,7 @@ TEST_CASE("salt to taste is a line that the figures say they leave out") {
     write(demo, QStringLiteral("sugar to taste"));
     REQUIRE(view.model()->rowCount() == before + 1);
     CHECK(demo.lineText(before, kAmount) == QStringLiteral("to taste"));
+    CHECK(demo.lineText(before, kWay) == QStringLiteral("left out"));
     CHECK_FALSE(demo.draft().failure().has_value());
     CHECK(demo.kcal() == kcal);
 }
@@ -174,6 +175,26 @@ TEST_CASE("a line without a way to grams says so, and its grams can be assumed t
     pressKey(field(demo, "assumedReason"), Qt::Key_Return);
     CHECK_FALSE(demo.draft().failure().has_value());
     CHECK(demo.lineText(before, kWay).startsWith(QStringLiteral("assumed")));
+}
+
+TEST_CASE("a volume of a food without measures is offered its group's density, to be stated") {
+    DemoWindow demo;
+    const auto& view = child<QTableView>(demo.window(), "lines");
+    const int before = view.model()->rowCount();
+    // USDA SR28 has chia seeds (12006) by the ounce only.
+    write(demo, QStringLiteral("2 tbsp chia seeds"));
+    REQUIRE(view.model()->rowCount() == before + 1);
+    CHECK(demo.draft().failure().has_value());
+    auto& offer = child<QPushButton>(demo.window(), "stateDensity");
+    REQUIRE(offer.isVisible());
+    CHECK(offer.text() == QStringLiteral("density of seed, 0.61 g/ml"));
+    offer.click();
+    settle();
+    CHECK_FALSE(demo.draft().failure().has_value());
+    CHECK(demo.lineText(before, kWay).startsWith(QStringLiteral("by density")));
+    CHECK_FALSE(offer.isVisible());
+    demo.draft().undoStack().undo();
+    CHECK(demo.draft().failure().has_value());
 }
 
 }  // namespace nettare
