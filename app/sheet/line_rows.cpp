@@ -43,6 +43,14 @@ LineEntry amountOf(const Json& line) {
     return entry;
 }
 
+/// What stands in muted ink beside the food: "large · optional · beaten".
+QString besideFood(const Json& line, const QString& preparation) {
+    const QString rest = withOptional(line, preparation);
+    const QString size = QString::fromStdString(memberText(&line, "size"));
+    if (size.isEmpty() || rest.isEmpty()) return size + rest;
+    return size + QStringLiteral(" · ") + rest;
+}
+
 LineRow typedRow(const Json& document, const Json& line) {
     LineRow row;
     const LineEntry entry = amountOf(line);
@@ -53,7 +61,7 @@ LineRow typedRow(const Json& document, const Json& line) {
     row.food = QString::fromStdString(food);
     row.preparation = QString::fromStdString(memberText(&line, "preparation"));
     rowCell(row, LineColumn::Amount) = textCell(row.amount);
-    rowCell(row, LineColumn::Ingredient) = textCell(row.food, withOptional(line, row.preparation));
+    rowCell(row, LineColumn::Ingredient) = textCell(row.food, besideFood(line, row.preparation));
     for (const LineColumn column : {LineColumn::Grams, LineColumn::Spread, LineColumn::Energy})
         rowCell(row, column) = numberCell({});
     return row;

@@ -102,8 +102,15 @@ std::vector<std::size_t> countedMeasures(const LineContext& context, const Unit*
                                    [&](const auto& measure) { return isPiece(measure, piece); });
         if (!named.empty()) return named;
     }
-    return measuresWhere(context.food,
-                         [&](const auto& measure) { return endsInPiece(measure, piece); });
+    const auto endingIn = [&](std::string_view word) {
+        return measuresWhere(context.food,
+                             [&](const auto& measure) { return endsInPiece(measure, word); });
+    };
+    const auto whole = endingIn(piece);
+    const std::size_t space = piece.rfind(' ');
+    if (!whole.empty() || space == std::string::npos) return whole;
+    // "whole egg" of a row that counts large eggs: the last word is the thing.
+    return endingIn(std::string_view{piece}.substr(space + 1));
 }
 
 MeasureFit tableMeasures(const LineContext& context, const Asked& asked) {

@@ -46,6 +46,8 @@ TEST_CASE("packs, sizes of things and fills find their grams", "[commandline]") 
     CHECK(holds(lineOf("2 x 400 g tins tomatoes", "metric"), "> label         800 g"));
     CHECK(holds(lineOf("butter the size of a walnut"), "> assumed      21.6 g"));
     CHECK(holds(lineOf("1 heaping tbsp flour"), "heaping: × 1.25 to 2 (common practice)"));
+    // USDA SR28, 01123: 1 large egg = 50 g.
+    CHECK(holds(lineOf("3 large eggs"), "> table         150 g"));
     CHECK(holds(lineOf("juice of 1/2 lemon"), "1 lemon, juice of one = 48 g"));
 }
 
