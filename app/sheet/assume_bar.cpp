@@ -19,7 +19,7 @@ namespace nettare {
 
 namespace {
 
-constexpr int kNumberPx = 72;
+constexpr int kGramsFieldPx = 72;
 constexpr int kReasonPx = 180;
 
 /// What is assumed already, else the grams that count now.
@@ -40,8 +40,8 @@ QString gramsNow(const DraftSession& draft, const std::string& line) {
 AssumeBar::AssumeBar(QWidget* parent) : QWidget{parent}, refusal_{new RefusalLine} {
     auto* row = new QHBoxLayout;
     row->setSpacing(kSpace2Px);
-    grams_ = addField(*row, tr("Assume"), "assumedGrams", kNumberPx);
-    within_ = addField(*row, tr("g ±"), "assumedWithin", kNumberPx);
+    grams_ = addField(*row, tr("Assume"), "assumedGrams", kGramsFieldPx);
+    within_ = addField(*row, tr("g ±"), "assumedWithin", kGramsFieldPx);
     reason_ = addField(*row, tr("g, because"), "assumedReason", kReasonPx);
     row->setStretchFactor(reason_, 1);
     auto* take = new QPushButton{tr("Assume")};
@@ -64,7 +64,7 @@ QLineEdit* AssumeBar::addField(QLayout& row, const QString& label, const char* n
     auto* field = new QLineEdit;
     field->setObjectName(QLatin1String{name});
     field->setMinimumWidth(width_px);
-    if (width_px == kNumberPx) field->setMaximumWidth(width_px);
+    if (width_px == kGramsFieldPx) field->setMaximumWidth(width_px);
     words->setBuddy(field);
     row.addWidget(words);
     row.addWidget(field);

@@ -40,13 +40,13 @@ std::optional<Found> foundIn(const DraftSession& draft, const std::string& line)
     return found.grams().ways.empty() ? std::nullopt : std::optional{found};
 }
 
-QString gramsText(double grams) {
+QString noteGrams(double grams) {
     const int decimals = grams < 10 ? 1 : 0;
     return NoteWords::tr("%1 g").arg(QString::fromStdString(numberAt(decimals, grams)));
 }
 
 /// The draft has no figures because of that line: most often, no way to its grams is open.
-bool isFailing(const DraftSession& draft, const std::string& line) {
+bool failsHere(const DraftSession& draft, const std::string& line) {
     const auto failing = failingLine(draft);
     const Json::Array& lines = entriesIn(draft.document(), "lines");
     return failing && *failing < lines.size() && memberText(&lines[*failing], "id") == line;
@@ -65,7 +65,7 @@ QString sentenceOf(const Found& found, const LineFinding& finding) {
 
 LineNoteTexts lineNoteTexts(const DraftSession& draft, const std::string& line) {
     LineNoteTexts texts;
-    if (isFailing(draft, line)) {
+    if (failsHere(draft, line)) {
         texts.sentence = draftSentence(draft.document(), *draft.failure());
         return texts;
     }
@@ -79,7 +79,7 @@ LineNoteTexts lineNoteTexts(const DraftSession& draft, const std::string& line) 
         if (&way != &grams.way())
             texts.others.push_back(
                 {way.way, markOf(way.way),
-                 NoteWords::tr("%1 %2").arg(wordOf(way.way), gramsText(way.grams.value())),
+                 NoteWords::tr("%1 %2").arg(wordOf(way.way), noteGrams(way.grams.value())),
                  found->sentence(way)});
     for (const LineFinding& finding : findingsIn(*found))
         texts.findings.push_back({sentenceOf(*found, finding), finding.better});

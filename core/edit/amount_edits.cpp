@@ -71,8 +71,7 @@ LineEdit withoutAmount(const Json& line, EditDraft& draft) {
 
 /// A line to taste counts pieces of its food where only a number is typed.
 LineAmount ofToTaste(LineAmount read, std::string_view foodName) {
-    if (!read.unit && !read.piece)
-        read.piece = singularOf(trimmed(foodName.substr(0, foodName.find(','))));
+    if (!read.unit && !read.piece) read.piece = ownPiece(foodName);
     return read;
 }
 

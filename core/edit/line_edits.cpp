@@ -19,11 +19,6 @@ Result<LineEdit> checkedLineEdit(EditDraft& draft, std::string_view line,
     return LineEdit{std::move(*edit), std::string{line}, std::move(unbound)};
 }
 
-/// A number alone counts pieces of the food: "2" of "eggs, whole" are 2 of the piece "egg".
-std::string ownPiece(std::string_view foodName) {
-    return singularOf(trimmed(foodName.substr(0, foodName.find(','))));
-}
-
 }  // namespace
 
 Result<LineEdit> setLineFood(const Json& document, std::string_view line,

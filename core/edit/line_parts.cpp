@@ -4,6 +4,8 @@
 #include <array>
 
 #include "core/edit/place.h"
+#include "core/food/piece_word.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -58,6 +60,10 @@ Result<std::string> foodFor(const Json& document, const FoodChoice& choice, Edit
     std::string id = freshId(document, "foods", choice.name);
     draft.append("/foods", foodEntry(id, choice));
     return id;
+}
+
+std::string ownPiece(std::string_view foodName) {
+    return singularOf(trimmed(foodName.substr(0, foodName.find(','))));
 }
 
 void dropFoodOf(const Json& document, const Json& line, EditDraft& draft) {

@@ -53,11 +53,6 @@ std::optional<Json> measuredJson(const LineMeasure& measure) {
     return json.set("unit", Json{measure.units.front()});
 }
 
-/// A number alone counts pieces of the food: "2" of "eggs, whole" are 2 of the piece "egg".
-std::string ownPiece(std::string_view foodName) {
-    return singularOf(trimmed(foodName.substr(0, foodName.find(','))));
-}
-
 /// What the line counts. Butter the size of a walnut is a piece of it.
 std::string pieceOf(const LineReading& reading, const std::string& foodName) {
     if (!reading.piece.empty()) return reading.piece;

@@ -26,15 +26,15 @@ constexpr std::array kEighthsAndThirds{3, 6, 8, 9, 12, 15, 16, 18, 21, 24};
 constexpr std::array kQuartersAndThirds{6, 8, 12, 16, 18, 24};
 constexpr std::array kEighthAndQuarters{3, 6, 12, 18, 24};
 constexpr std::array kQuarters{6, 12, 18, 24};
-constexpr std::array kHalves{12, 24};
-constexpr std::array kWholes{24};
+constexpr std::array kHalfParts{12, 24};
+constexpr std::array kWholeParts{24};
 
 constexpr std::array kAnyLadder{Rung{0, kEighthsAndThirds}, Rung{1, kQuartersAndThirds},
-                                Rung{4, kHalves}, Rung{10, kWholes}};
-constexpr std::array kCupLadder{Rung{0, kQuartersAndThirds}, Rung{4, kHalves}};
-constexpr std::array kTablespoonLadder{Rung{0, kHalves}, Rung{10, kWholes}};
+                                Rung{4, kHalfParts}, Rung{10, kWholeParts}};
+constexpr std::array kCupLadder{Rung{0, kQuartersAndThirds}, Rung{4, kHalfParts}};
+constexpr std::array kTablespoonLadder{Rung{0, kHalfParts}, Rung{10, kWholeParts}};
 constexpr std::array kTeaspoonLadder{Rung{0, kEighthAndQuarters}, Rung{1, kQuarters},
-                                     Rung{2, kHalves}, Rung{10, kWholes}};
+                                     Rung{2, kHalfParts}, Rung{10, kWholeParts}};
 
 std::span<const Rung> ladderOf(KitchenTool tool) {
     switch (tool) {
@@ -51,7 +51,7 @@ std::span<const Rung> ladderOf(KitchenTool tool) {
 }
 
 std::span<const int> partsAt(std::int64_t whole, KitchenTool tool) {
-    std::span<const int> parts = kWholes;
+    std::span<const int> parts = kWholeParts;
     for (const Rung& rung : ladderOf(tool))
         if (whole >= rung.from) parts = rung.parts;
     return parts;

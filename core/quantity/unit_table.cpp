@@ -21,7 +21,7 @@ constexpr std::string_view kStick = "a quarter of a pound of butter, as packed (
 constexpr std::string_view kPinch = "part of a teaspoon of 5 mL (common practice), at least ±50 %";
 constexpr std::string_view kThing = "size of a thing (common practice, from memory)";
 
-constexpr Decimal kHalf{5, -1};
+constexpr Decimal kVagueByHalf{5, -1};
 
 /// Factors are the definitions, digit by digit. A us cup is 1/16 gal = 236.5882365 mL, a tablespoon
 /// 1/16, a fluid ounce 1/8 and a teaspoon 1/48 of it; an imperial fluid ounce is 1/160 gal; an
@@ -77,9 +77,9 @@ constexpr std::array kUnits{
     Unit{"imp pint", UnitKind::Volume, {}, {56826125, -5}, kImperialGallon},
     Unit{"imp quart", UnitKind::Volume, {}, {11365225, -4}, kImperialGallon},
     Unit{"imp gal", UnitKind::Volume, {}, {454609, -2}, kImperialGallon},
-    Unit{"pinch", UnitKind::Volume, {}, {3125, -4}, kPinch, kHalf},
-    Unit{"dash", UnitKind::Volume, {}, {625, -3}, kPinch, kHalf},
-    Unit{"drop", UnitKind::Volume, {}, {521, -4}, kPinch, kHalf},
+    Unit{"pinch", UnitKind::Volume, {}, {3125, -4}, kPinch, kVagueByHalf},
+    Unit{"dash", UnitKind::Volume, {}, {625, -3}, kPinch, kVagueByHalf},
+    Unit{"drop", UnitKind::Volume, {}, {521, -4}, kPinch, kVagueByHalf},
 };
 /// Read as 3 to 7, 15 to 30 and 50 to 65 mL.
 constexpr std::array kThings{

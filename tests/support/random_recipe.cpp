@@ -14,7 +14,7 @@ std::string quoted(const std::string& key, const std::string& value) {
 }
 
 /// 60 g of oil and 40 g of fennel, of which 90 g are left after cooking and 5 g in the pot.
-Kitchen sauce() {
+Kitchen randomSauce() {
     Kitchen sauce;
     sauce.json("title", R"("Sauce")");
     sauce.json("makes", R"({"pieces":"4-6","piece":"spoon","plural":"spoons"})");
@@ -35,7 +35,7 @@ void addFoods(Kitchen& kitchen) {
         {"component":"CHOCDF","printed":"8"},{"component":"PROCNT","printed":"1"},
         {"component":"NA","printed":"210"}]}})");
     kitchen.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
-    kitchen.kept("sauce", sauce());
+    kitchen.kept("sauce", randomSauce());
 }
 
 const Json::Array& linesIn(const Kitchen& kitchen) {

@@ -30,7 +30,7 @@ struct Bowl {
     }
 };
 
-ResidueMakeup marinade() {
+ResidueMakeup marinadeLeft() {
     ResidueMakeup makeup = ResidueMakeup::ofLines({"oil", "garlic"});
     makeup.shares = {{"oil", "2/3"}};
     makeup.mixedAt = "2";
@@ -47,7 +47,7 @@ ErrorCode refused(const Result<Edit>& edit) {
 
 TEST_CASE("a residue gets another make-up and keeps its readings", "[edit]") {
     Bowl bowl;
-    bowl.make(setResidueMakeup(bowl.document, 0, marinade()));
+    bowl.make(setResidueMakeup(bowl.document, 0, marinadeLeft()));
     CHECK(bowl.at("/residues/0") ==
           R"({"called":"marinade","mixed_at":"2","mixture":["oil","garlic"],)"
           R"("readings":["marinade-left"],"shares":[{"line":"oil","share":"2/3"}]})");
@@ -70,12 +70,12 @@ TEST_CASE("residues come and go, their readings stay", "[edit]") {
 
 TEST_CASE("a residue of what is not there is refused", "[edit]") {
     const Json document = demo::skewers();
-    ResidueMakeup late = marinade();
+    ResidueMakeup late = marinadeLeft();
     late.mixedAt = "99";
     CHECK(refused(setResidueMakeup(document, 0, late)) == ErrorCode::UnknownReference);
     late.mixedAt = "two";
     CHECK(refused(setResidueMakeup(document, 0, late)) == ErrorCode::OutOfRange);
-    CHECK(refused(setResidueMakeup(document, 7, marinade())) == ErrorCode::EditDoesNotFit);
+    CHECK(refused(setResidueMakeup(document, 7, marinadeLeft())) == ErrorCode::EditDoesNotFit);
     CHECK(refused(removeResidue(document, 7)) == ErrorCode::EditDoesNotFit);
     const auto of = ResidueMakeup::ofLines;
     CHECK(refused(addResidue(document, of({"ash"}), {"sticks"})) == ErrorCode::UnknownReference);
@@ -94,10 +94,10 @@ TEST_CASE("a reading of what is left over may say what it is", "[edit]") {
         recorded.purpose = ForLeftOver{{}, makeup};
         bowl.make(recordReading(bowl.document, recorded));
     };
-    weigh("first", marinade());
+    weigh("first", marinadeLeft());
     CHECK(bowl.at("/residues/1/readings") == R"(["first"])");
     // What is of the same make-up adds up.
-    weigh("second", marinade());
+    weigh("second", marinadeLeft());
     CHECK(bowl.at("/residues/1/readings") == R"(["first","second"])");
     weigh("sink", {ResidueKind::Water});
     CHECK(bowl.at("/residues/2") == R"({"readings":["sink"],"water":true})");
@@ -105,7 +105,7 @@ TEST_CASE("a reading of what is left over may say what it is", "[edit]") {
 
 TEST_CASE("a share goes with its line", "[edit]") {
     Bowl bowl;
-    bowl.make(setResidueMakeup(bowl.document, 0, marinade()));
+    bowl.make(setResidueMakeup(bowl.document, 0, marinadeLeft()));
     bowl.make(removeLine(bowl.document, "oil")->edit);
     CHECK(bowl.at("/residues/0/mixture") == R"(["garlic"])");
     CHECK(bowl.at("/residues/0/shares") == "nothing");
@@ -115,7 +115,7 @@ TEST_CASE("a share goes with its line", "[edit]") {
 
 TEST_CASE("what was mixed at a step follows the step", "[edit]") {
     Bowl bowl;
-    bowl.make(setResidueMakeup(bowl.document, 0, marinade()));
+    bowl.make(setResidueMakeup(bowl.document, 0, marinadeLeft()));
     const std::string place = "/residues/0/mixed_at";
     bowl.make(addStep(bowl.document, 2, "Wait."));
     CHECK(bowl.at(place) == R"("2")");

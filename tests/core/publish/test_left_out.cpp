@@ -13,7 +13,7 @@ using namespace kitchen;
 namespace {
 
 /// Fennel with sugar to taste and half of the optional oil.
-Kitchen salad() {
+Kitchen saladWithout() {
     Kitchen kitchen;
     kitchen.line(R"({"id":"f","amount":"200","unit":"g","food":"fennel"})");
     kitchen.line(R"({"id":"s","to_taste":true,"food":"sugar"})");
@@ -43,34 +43,36 @@ std::string energyOf(const Served& served, Component component) {
 }  // namespace
 
 TEST_CASE("the page of figures says without what they are", "[publish]") {
-    const std::string page = pageOf(Served{salad()});
+    const std::string page = pageOf(Served{saladWithout()});
     CHECK(holds(page, "\n\nwithout: sugar (to taste)\n\n"));
     CHECK(holds(page, "to taste       sugar"));
     CHECK(holds(page, "  left out: to taste\n"));
     CHECK(holds(page, "table, spread assumed, optional, between none and all\n"));
-    Kitchen whole = salad().json("lines", R"([{"id":"f","amount":"2","unit":"g","food":"oil"}])");
+    Kitchen whole =
+        saladWithout().json("lines", R"([{"id":"f","amount":"2","unit":"g","food":"oil"}])");
     CHECK_FALSE(holds(pageOf(Served{whole}), "without"));
 }
 
 TEST_CASE("a pinch a portion is said beside its measure", "[publish]") {
-    const Kitchen kitchen = salad().json("counting", R"({"to_taste":"a pinch a portion"})");
+    const Kitchen kitchen = saladWithout().json("counting", R"({"to_taste":"a pinch a portion"})");
     CHECK(holds(pageOf(Served{kitchen}), "table, spread assumed, a pinch a portion\n"));
 }
 
 TEST_CASE("the JSON of figures names what is left out, and why", "[publish]") {
-    const Json json = jsonOf(Served{salad()});
+    const Json json = jsonOf(Served{saladWithout()});
     CHECK(writeJson(*json.find("without")) == R"([{"food":"sugar","why":"to taste"}])");
     const Json::Array& lines = *json.find("lines")->items();
     CHECK(lines[0].find("counted") == nullptr);
     CHECK(*lines[1].find("counted")->text() == "optional, between none and all");
     CHECK(*lines[2].find("left_out")->text() == "to taste");
     CHECK(*lines[2].find("grams_eaten")->number() == 0);
-    Kitchen whole = salad().json("lines", R"([{"id":"f","amount":"2","unit":"g","food":"oil"}])");
+    Kitchen whole =
+        saladWithout().json("lines", R"([{"id":"f","amount":"2","unit":"g","food":"oil"}])");
     CHECK(jsonOf(Served{whole}).find("without") == nullptr);
 }
 
 TEST_CASE("a statement names what is left out where it could matter", "[publish]") {
-    const Served served{salad()};
+    const Served served{saladWithout()};
     CHECK(energyOf(served, Component::ENERC_KCAL)
               .ends_with(" In part: oil (optional, between none and all). "
                          "Without sugar (to taste)."));
@@ -82,14 +84,15 @@ TEST_CASE("a statement names what is left out where it could matter", "[publish]
 TEST_CASE("what a kept recipe leaves out is named with the recipe", "[publish]") {
     Kitchen menu;
     menu.append("foods", R"({"id":"salad","name":"salad","recipe":"salad"})");
-    menu.line(R"({"id":"s","amount":"1","piece":"batch","food":"salad"})").kept("salad", salad());
+    menu.line(R"({"id":"s","amount":"1","piece":"batch","food":"salad"})")
+        .kept("salad", saladWithout());
     const Served served{menu};
     CHECK(withoutText(uncountedLines(served.dossier, served.cooked)) ==
           "without: Test dish, sugar (to taste)");
 }
 
 TEST_CASE("the ingredient table knows which lines count", "[publish]") {
-    const ServedState state{salad()};
+    const ServedState state{saladWithout()};
     const auto rows = sheetLines(state.document, state.served.dossier, state.served.cooked);
     CHECK(rows[0].counting == LineCounting::Counted);
     CHECK(rows[1].counting == LineCounting::ToTaste);
@@ -101,7 +104,7 @@ TEST_CASE("the ingredient table knows which lines count", "[publish]") {
 }
 
 TEST_CASE("the page names residues that no line shows", "[publish]") {
-    Kitchen kitchen = salad().reading("plate", "12", "", "residue");
+    Kitchen kitchen = saladWithout().reading("plate", "12", "", "residue");
     kitchen.reading("sink", "20", "", "residue").reading("leaf", "30", "", "residue");
     kitchen.reading("dish", "1", "", "residue");
     kitchen.json("residues", R"([{"unknown":true,"called":"scraps","readings":["plate"]},)"
@@ -125,7 +128,7 @@ TEST_CASE("the page names residues that no line shows", "[publish]") {
 }
 
 TEST_CASE("a batch of a range of pieces says what it counts as", "[publish]") {
-    Kitchen kitchen = salad();
+    Kitchen kitchen = saladWithout();
     kitchen.json("makes", R"({"pieces":"4-6","piece":"bowl","plural":"bowls"})");
     const Served served{kitchen};
     CHECK(basisText(*figuresPer(Basis::Batch, served.dossier, served.cooked),

@@ -9,7 +9,7 @@ using namespace nettare;
 
 namespace {
 
-TemperatureText read(const char* text) {
+TemperatureText readDegrees(const char* text) {
     INFO(text);
     const auto temperature = readTemperature(text);
     REQUIRE(temperature);
@@ -17,7 +17,7 @@ TemperatureText read(const char* text) {
 }
 
 TemperatureMeaning only(const char* text) {
-    const TemperatureText temperature = read(text);
+    const TemperatureText temperature = readDegrees(text);
     REQUIRE(temperature.meanings.size() == 1);
     return temperature.meanings.front();
 }
@@ -83,22 +83,22 @@ TEST_CASE("a range of temperatures keeps both ends", "[quantity]") {
 
 TEST_CASE("degrees without a scale are asked, not guessed", "[quantity]") {
     for (const char* text : {"180 degrees", "180°", "180 deg"}) {
-        const TemperatureText both = read(text);
+        const TemperatureText both = readDegrees(text);
         CAPTURE(text);
         CHECK(both.mustBeAsked());
         REQUIRE(both.meanings.size() == 2);
         CHECK(both.meanings[0].lowCelsius == Fraction{180});
         CHECK(both.meanings[1].lowFahrenheit == Fraction{180});
     }
-    CHECK_FALSE(read("180 °C").mustBeAsked());
+    CHECK_FALSE(readDegrees("180 °C").mustBeAsked());
 }
 
 TEST_CASE("about a temperature is ten kelvin to either side", "[quantity]") {
-    const TemperatureText about = read("about 75 °C");
+    const TemperatureText about = readDegrees("about 75 °C");
     const TemperatureRange range = about.range(about.meanings.front());
     CHECK(range.low.celsius() == Approx(65));
     CHECK(range.high.celsius() == Approx(85));
-    const TemperatureText plain = read("75 °C");
+    const TemperatureText plain = readDegrees("75 °C");
     CHECK(plain.range(plain.meanings.front()).low.celsius() == Approx(75));
 }
 
@@ -112,9 +112,9 @@ TEST_CASE("a fan oven is set 20 to 25 degrees lower", "[quantity]") {
     CHECK(back.high.celsius() == Approx(185));
     for (const char* text : {"160 °C fan", "160°C (fan)", "fan 160C", "160 °C fan oven"}) {
         CAPTURE(text);
-        CHECK(read(text).fan);
+        CHECK(readDegrees(text).fan);
     }
-    CHECK_FALSE(read("160 °C").fan);
+    CHECK_FALSE(readDegrees("160 °C").fan);
 }
 
 TEST_CASE("a safety limit is never rounded to its unsafe side", "[quantity]") {
