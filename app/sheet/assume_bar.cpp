@@ -20,7 +20,19 @@ namespace nettare {
 namespace {
 
 constexpr int kGramsFieldPx = 72;
-constexpr int kReasonPx = 180;
+constexpr int kReasonPx = 90;
+
+/// What to say of a field that was left empty; nothing for other errors.
+std::optional<QString> missing(const Error& error) {
+    const bool open = error.code == ErrorCode::EmptyText || error.code == ErrorCode::NotADecimal;
+    if (error.code == ErrorCode::EmptyText && error.pointer.ends_with("/reason"))
+        return AssumeBar::tr("Say why: what is assumed without a reason cannot be defended.");
+    if (open && error.pointer.ends_with("/within"))
+        return AssumeBar::tr("Say within how many grams it is right, such as 5.");
+    if (open && error.pointer.ends_with("/grams"))
+        return AssumeBar::tr("Say how many grams, such as 30.");
+    return {};
+}
 
 /// What is assumed already, else the grams that count now.
 QString gramsNow(const DraftSession& draft, const std::string& line) {
@@ -99,7 +111,7 @@ void AssumeBar::assume() {
     const std::string reason = reason_->text().toStdString();
     const auto edit = setAssumed(draft_->document(), line_, {grams, within, reason});
     const auto refuse = [this](const Error& error) {
-        refusal_->tell(this, draftSentence(draft_->document(), error));
+        refusal_->tell(this, missing(error).value_or(draftSentence(draft_->document(), error)));
     };
     if (!edit) return refuse(edit.error());
     draft_->endTyping();

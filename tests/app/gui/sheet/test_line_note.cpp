@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QTableView>
 
+#include <algorithm>
+
 namespace nettare {
 
 namespace {
@@ -105,6 +107,10 @@ TEST_CASE("grams are assumed with half-width and reason, and refused without a r
     typeText(fieldNamed(demo, "assumedWithin"), QStringLiteral("4"));
     pressKey(fieldNamed(demo, "assumedWithin"), Qt::Key_Return);
     CHECK(grams.isVisible());
+    const auto says = demo.window().findChildren<QLabel*>();
+    CHECK(std::ranges::any_of(says, [](const QLabel* label) {
+        return label->isVisible() && label->text().startsWith(QStringLiteral("Say why: "));
+    }));
     CHECK(demo.lineText(kOilRow, kWayCell).startsWith(QStringLiteral("weighed")));
     keepPicture(demo.window(), QStringLiteral("assume_refused"));
     typeText(fieldNamed(demo, "assumedReason"), QStringLiteral("by eye"));
