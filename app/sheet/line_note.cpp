@@ -32,6 +32,7 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     sentence_->setWordWrap(true);
     sentence_->setTextFormat(Qt::PlainText);
     sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    sentence_->setFocusPolicy(Qt::NoFocus);
     othersLabel_->setProperty("tone", QStringLiteral("secondary"));
     density_->setObjectName(QStringLiteral("stateDensity"));
     for (QPushButton* button : {density_, assume_}) button->setProperty("quiet", true);

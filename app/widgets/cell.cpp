@@ -107,6 +107,8 @@ QString spokenText(const Cell& cell) {
     say(parts, cell.before);
     say(parts, valueText(cell));
     say(parts, cell.unit);
+    if (cell.kind == CellKind::Finding && cell.text.isEmpty())
+        parts += cellWord(QT_TRANSLATE_NOOP("Cell", "no finding"));
     QStringList said{parts.join(u' ')};
     say(said, cell.muted);
     say(said, spokenChange(cell));
