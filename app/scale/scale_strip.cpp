@@ -314,8 +314,7 @@ void ScaleStrip::showAddTo() {
 QString ScaleStrip::cautionOf(const Weighing& weighing) const {
     const auto evaluation = kitchen_.draft() == nullptr ? nullptr : kitchen_.draft()->evaluation();
     if (isOfLeftOver())
-        if (const QString much = leftOver_->caution(gramsWith(weighing)); !much.isEmpty())
-            return much;
+        if (QString much = leftOver_->caution(gramsWith(weighing)); !much.isEmpty()) return much;
     const QString count =
         evaluation ? countCaution(weighing, gramsEachBefore(*evaluation, purpose())) : QString{};
     return count.isEmpty() ? coarseCaution(weighing) : count;
