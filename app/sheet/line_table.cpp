@@ -36,7 +36,7 @@ constexpr ColumnShare kColumns[] = {
 
 /// A unit in full where its symbol alone would ask the same question again.
 QString meaningAnswer(const LineReading& meaning) {
-    const QString text = QString::fromStdString(meaningText(meaning));
+    QString text = QString::fromStdString(meaningText(meaning));
     const auto& units =
         meaning.units.empty() && !meaning.each.empty() ? meaning.each.front().units : meaning.units;
     if (units.size() != 1) return text;
@@ -250,6 +250,7 @@ void LineTable::addSettled(const LineReading& reading, const FoodOffer& offer) {
     const auto meanings = meaningsOf(reading);
     if (meanings.size() == 1) return addRead(reading, offer);
     std::vector<MeaningQuestion::Answer> answers;
+    answers.reserve(meanings.size());
     for (const LineReading& meaning : meanings)
         answers.push_back({meaningAnswer(meaning), [this, meaning, offer] {
                                entry_->setFocus(Qt::OtherFocusReason);
