@@ -106,7 +106,7 @@ std::vector<std::size_t> countedMeasures(const LineContext& context, const Unit*
         return measuresWhere(context.food,
                              [&](const auto& measure) { return endsInPiece(measure, word); });
     };
-    const auto whole = endingIn(piece);
+    auto whole = endingIn(piece);
     const std::size_t space = piece.rfind(' ');
     if (!whole.empty() || space == std::string::npos) return whole;
     // "whole egg" of a row that counts large eggs: the last word is the thing.
