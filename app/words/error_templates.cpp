@@ -259,6 +259,9 @@ std::string_view ofTheAmount(ErrorCode code) {
                    "on one scale.";
         case SeriesEmpty:
             return "the series has no reading; add one.";
+        case NoSeriesOfPieces:
+            return "series “{found}” weighs no single pieces; name one that does, or leave "
+                   "“weighed” out.";
         case SeriesKindDiffers:
             return "series “{found}” weighs {of}, the line needs {wanted}; choose another series.";
         case NothingWeighed:
@@ -304,6 +307,9 @@ std::string_view ofTheFigures(ErrorCode code) {
                    "readings.";
         case CookedWeightMissing:
             return "the cooked weight is missing; weigh the dish or give the portion in pieces.";
+        case TargetOutOfReach:
+            return "no amount of {line} meets it: the end that counts stays between {least} and "
+                   "{most} {unit}; change another line.";
         case LabelAmountImpossible:
             return "the label of {food} cannot lawfully print “{found}” for {component}; compare "
                    "it with the pack.";

@@ -13,8 +13,9 @@ namespace nettare {
 /// so its sources stay with the food and are scaled by its total grams. (Dense rows for both were
 /// ten times the numbers.)
 struct Block {
-    PerComponent<double> known{};       ///< sum of the known parts
-    PerComponent<double> missingLow{};  ///< added to `known` it is the lower bound
+    Meaning meaning = Meaning::ThisBatch;  ///< of the figures that follow from it
+    PerComponent<double> known{};          ///< sum of the known parts
+    PerComponent<double> missingLow{};     ///< added to `known` it is the lower bound
     PerComponent<double> missingHigh{};
     PerComponent<bool> unbounded{};       ///< a missing part has no upper bound
     PerComponent<double> missingGrams{};  ///< weight put in or taken out whose component is missing

@@ -37,18 +37,16 @@ Result<LinearForm> byRatio(const LineContext& context, std::size_t index, bool i
     const Lots lots = lotsOf(context.dossier, series);
     LinearForm factor = lots.after.dividedBy(lots.before);
     factor.depend({pool, ratio->ratioUncertainty(), ratio->freedom, pool}, 1);
-    const Source scatter{{SourceKind::RatioScatter, seriesKey(index), context.number},
-                         ratio->residualSpread,
-                         ratio->freedom,
-                         pool};
+    const Source lot = scatter({SourceKind::RatioScatter, seriesKey(index), context.number},
+                               ratio->residualSpread, ratio->freedom, pool);
     if (!inverse) {
         LinearForm after = factor.times(grams);
-        after.depend(scatter, std::sqrt(grams.value() / ratio->meanBefore));
+        after.depend(lot, std::sqrt(grams.value() / ratio->meanBefore));
         return after;
     }
     if (factor.value() <= 0) return fail(ErrorCode::NothingWeighed);
     LinearForm before = grams.dividedBy(factor);
-    before.depend(scatter, -std::sqrt(before.value() / ratio->meanBefore) / factor.value());
+    before.depend(lot, -std::sqrt(before.value() / ratio->meanBefore) / factor.value());
     return before;
 }
 
@@ -66,7 +64,7 @@ Result<LinearForm> edibleOf(const LineContext& context, const LinearForm& purcha
     }
     if (!context.food.table || !context.food.table->refusePercent) return fail(ErrorCode::NoYield);
     LinearForm share{1 - *context.food.table->refusePercent / 100};
-    share.depend(ownSource({SourceKind::Refuse, context.foodIndex, 0}, rectangular(0.01)), -1);
+    share.depend(rectangle({SourceKind::Refuse, context.foodIndex, 0}, rectangular(0.01)), -1);
     way.why.edible = share.value();
     return share.times(purchased);
 }
@@ -85,7 +83,7 @@ Result<LinearForm> inRowState(const LineContext& context, const LinearForm& gram
     way.why.yielded = yield.factor;
     if (yield.within > 0)
         factor.depend(
-            ownSource({SourceKind::YieldStated, 0, context.number}, rectangular(2 * yield.within)),
+            rectangle({SourceKind::YieldStated, 0, context.number}, rectangular(2 * yield.within)),
             1);
     return factor.times(grams);
 }

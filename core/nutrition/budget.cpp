@@ -30,7 +30,7 @@ void addPool(const Block& block, std::size_t first, Sums& sums) {
     PerComponent<double> variance{};
     for (std::optional<std::size_t> s = first; s; s = block.poolLinks[*s].next) {
         const double* row = &block.sensitivities[*s * kComponentCount];
-        const double u = block.sources[*s].u;
+        const double u = block.sources[*s].uFor(block.meaning);
         for (std::size_t k = 0; k < kComponentCount; ++k) {
             const double part = row[k] * u;
             variance[k] += part * part;
@@ -51,7 +51,7 @@ void addComposition(const Composition& composition, const Block& block, const Bl
         for (const Effect& effect : source.effects) {
             const std::size_t k = indexOf(effect.component);
             const double grams = part.drip == 0 ? all : block.gramsFor(part, k) * block.scale;
-            const double size = grams * effect.perGram * source.source.u;
+            const double size = grams * effect.perGram * source.source.uFor(block.meaning);
             sums.squares[k] += size * size;
             sums.weighted[k] += weightedTerm(size * size, source.source.freedom);
         }
@@ -107,16 +107,20 @@ PerComponent<Uncertainty> budgetOf(const Block& block,
 std::vector<Contribution> contributionsTo(Component component, const Block& block,
                                           const std::vector<Composition>& compositions) {
     std::vector<Contribution> all;
+    const auto take = [&](Source source, double sensitivity) {
+        source.u = source.uFor(block.meaning);
+        if (sensitivity != 0 && source.u != 0) all.push_back({source, sensitivity});
+    };
     for (std::size_t s = 0; s < block.sources.size(); ++s) {
         const double sensitivity = block.sensitivities[s * kComponentCount + indexOf(component)];
-        if (sensitivity != 0) all.push_back({block.sources[s], sensitivity});
+        take(block.sources[s], sensitivity);
     }
     for (const Block::FoodPart& part : block.foods)
         for (const CompositionSource& source : compositions[part.food].sources)
             for (const Effect& effect : source.effects)
                 if (effect.component == component)
-                    all.push_back({source.source, block.gramsFor(part, indexOf(component)) *
-                                                      block.scale * effect.perGram});
+                    take(source.source,
+                         block.gramsFor(part, indexOf(component)) * block.scale * effect.perGram);
     return all;
 }
 

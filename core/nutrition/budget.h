@@ -35,7 +35,8 @@ struct BudgetTerm {
 [[nodiscard]] PerComponent<Uncertainty> budgetOf(const Block& block,
                                                  const std::vector<Composition>& compositions);
 
-/// What one source does to one component of a block: sensitivity per unit of the source, and its u.
+/// What one source does to one component of a block: sensitivity per unit of the source, and its u
+/// for the meaning of the block.
 struct Contribution {
     Source source;
     double sensitivity = 0;

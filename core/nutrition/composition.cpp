@@ -40,7 +40,7 @@ void addStated(const Food& food, std::uint32_t index, Composition& composition) 
         const double lastDigit = Decimal{1, -stated.per100g.decimals()}.value();
         const double width = stated.within ? 2 * stated.within->value() : lastDigit;
         composition.sources.push_back(
-            {ownSource(compositionKey(index, stated.component), rectangular(width)),
+            {rectangle(compositionKey(index, stated.component), rectangular(width)),
              EffectList{{stated.component, 0.01}}});
     }
 }
@@ -101,10 +101,10 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
         amount.low = low / serving.value();
         amount.high = high / serving.value();
         const double perUnit = 1 / serving.value();
-        composition.sources.push_back({ownSource(compositionKey(index, line.component), u),
+        composition.sources.push_back({rectangle(compositionKey(index, line.component), u, off),
                                        EffectList{{line.component, perUnit}}});
         if (declaration > 0)
-            composition.sources.push_back({ownSource({SourceKind::Declaration, index,
+            composition.sources.push_back({rectangle({SourceKind::Declaration, index,
                                                       compositionKey(index, line.component).second},
                                                      rectangular(2 * declaration * value)),
                                            EffectList{{line.component, perUnit}}});

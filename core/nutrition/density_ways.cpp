@@ -33,7 +33,7 @@ std::optional<OpenWay> byStatedDensity(const LineContext& context, const Asked& 
     const double millilitres = volumeOf(1, *asked.unit).millilitres();
     LinearForm density{stated.gramsPerMl.value()};
     density.depend(
-        ownSource({SourceKind::DensityStated, context.foodIndex, firstThatStates(context)},
+        rectangle({SourceKind::DensityStated, context.foodIndex, firstThatStates(context)},
                   rectangular(2 * stated.within.value())),
         1);
     OpenWay way;
@@ -57,7 +57,7 @@ void fillUp(const LineContext& context, OpenWay& way) {
     const Interval range = fillFactor(*context.line.fill);
     if (range.width() == 0) return;
     LinearForm factor{range.middle()};
-    factor.depend(ownSource({SourceKind::Filling, 0, context.number}, rectangular(range.width())),
+    factor.depend(rectangle({SourceKind::Filling, 0, context.number}, rectangular(range.width())),
                   1);
     way.grams = way.grams.times(factor);
     way.why.fill = range;

@@ -1,8 +1,10 @@
 #include "core/nutrition/figures.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/nutrition/block_parts.h"
+#include "core/nutrition/piece_share.h"
 #include "core/nutrition/pieces.h"
 #include "core/nutrition/student_t.h"
 
@@ -38,6 +40,18 @@ Error cookedWeightMissing(const Recipe& recipe) {
     return error;
 }
 
+/// Batch per so many pieces; of any pieces their share of the batch scatters.
+Result<Block> perPieces(double pieces, const Dossier& dossier, const Cooked& cooked) {
+    Block block = perWeight(cooked.batch, pieces, piecesOf(dossier, 0));
+    if (cooked.meaning != Meaning::AnyPiece) return block;
+    auto share = pieceShare(dossier);
+    if (!share) return fail(share.error());
+    const double each = 1 / std::sqrt(pieces);
+    double* row = block.row(*share);
+    for (std::size_t k = 0; k < kComponentCount; ++k) row[k] += block.known[k] * each;
+    return block;
+}
+
 /// Pieces are exact, or a range; grams divide by a weight that is itself uncertain.
 Result<Block> blockPer(Basis basis, const Dossier& dossier, const Cooked& cooked) {
     const Recipe& recipe = dossier.main();
@@ -45,10 +59,10 @@ Result<Block> blockPer(Basis basis, const Dossier& dossier, const Cooked& cooked
         case Basis::Batch:
             return cooked.batch;
         case Basis::Piece:
-            return perWeight(cooked.batch, 1, piecesOf(dossier, 0));
+            return perPieces(1, dossier, cooked);
         case Basis::Portion:
             if (recipe.portionPieces)
-                return perWeight(cooked.batch, recipe.portionPieces->value(), piecesOf(dossier, 0));
+                return perPieces(recipe.portionPieces->value(), dossier, cooked);
             if (!cooked.eaten.cooked) return fail(cookedWeightMissing(recipe));
             return perWeight(cooked.batch, recipe.portionGrams->value(), *cooked.eaten.cooked);
         case Basis::Hundred:
@@ -68,22 +82,25 @@ FigureInterval intervalOf(const Figure& figure) {
     return interval;
 }
 
-Result<Cooked> cook(const Dossier& dossier) {
+Result<Cooked> cook(const Dossier& dossier, Meaning meaning) {
     auto compositions = compositionsOf(dossier);
     if (!compositions) return fail(compositions.error());
-    return cook(dossier, std::move(*compositions));
+    return cook(dossier, std::move(*compositions), meaning);
 }
 
-Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions) {
+Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions,
+                    Meaning meaning) {
     Cooked cooked;
+    cooked.meaning = meaning;
     cooked.compositions = std::move(compositions);
-    auto eaten = eatenOf(dossier, 0, cooked.lines);
+    auto eaten = eatenOf(dossier, 0, cooked.lines, meaning);
     if (!eaten) return fail(eaten.error());
     cooked.eaten = std::move(*eaten);
     cooked.batch = batchBlock(cooked.eaten, cooked.compositions);
     if (const auto error = overdrawn(dossier, cooked.batch, cooked.eaten, cooked.compositions))
         return fail(*error);
     takeWater(cooked.batch, cooked.eaten);
+    cooked.batch.meaning = meaning;
     return cooked;
 }
 

@@ -8,7 +8,7 @@
 
 namespace nettare {
 
-/// One component of one basis, unrounded, as a laboratory would find it in this batch.
+/// One component of one basis, unrounded; what it is of is the meaning of Figures.
 struct Figure {
     Component component{};
     double value = 0;                       ///< sum of the known parts
@@ -37,15 +37,19 @@ struct Cooked {
     Eaten eaten;
     std::vector<Composition> compositions;
     Block batch;
+    Meaning meaning = Meaning::ThisBatch;
 };
-[[nodiscard]] Result<Cooked> cook(const Dossier& dossier);
+[[nodiscard]] Result<Cooked> cook(const Dossier& dossier, Meaning meaning = Meaning::ThisBatch);
 
 /// The same with the compositions of the dossier's foods at hand, as compositionsOf() gives them.
 /// They follow from foods and assumptions alone: whoever edits lines, readings or residues may move
 /// them over from the Cooked before.
-[[nodiscard]] Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions);
+[[nodiscard]] Result<Cooked> cook(const Dossier& dossier, std::vector<Composition> compositions,
+                                  Meaning meaning = Meaning::ThisBatch);
 
-/// Figures of one basis with the block they came from, for the path and the budget.
+/// Figures of one basis with the block they came from, for the path and the budget; their meaning
+/// is that of the block. A portion of several pieces of any make has a share that varies by the
+/// square root of their number less.
 struct Figures {
     Basis basis = Basis::Piece;
     bool beforeCooking = false;  ///< per 100 g of a dish whose cooked weight is not known

@@ -11,7 +11,7 @@ LinearForm servingGrams(const LabelFacts& label, std::uint32_t food) {
     const Interval interval = servingGramsInterval(label.servingGrams).closed();
     const double off = interval.middle() - grams.value();
     const double u = std::sqrt(interval.width() * interval.width() / 12 + off * off);
-    return grams.depend(ownSource({SourceKind::LabelServing, food, 0}, u), 1);
+    return grams.depend(rectangle({SourceKind::LabelServing, food, 0}, u, off), 1);
 }
 
 }  // namespace nettare

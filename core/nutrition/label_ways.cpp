@@ -30,12 +30,12 @@ LinearForm declaredContent(const LineContext& context) {
     const Amount& amount = context.line.each->amount;
     LinearForm content{amount.middle()};
     const double width = amount.high().value() - amount.low().value();
-    content.depend(ownSource({SourceKind::PackContent, 0, context.number},
+    content.depend(rectangle({SourceKind::PackContent, 0, context.number},
                              rectangular(std::hypot(width, lastStepOf(amount)))),
                    1);
     const double spread = context.assumptions().declarationSpread.value();
     if (spread > 0)
-        content.depend(ownSource({SourceKind::PackDeclared, 0, context.number},
+        content.depend(rectangle({SourceKind::PackDeclared, 0, context.number},
                                  rectangular(2 * spread * content.value())),
                        1);
     return content;

@@ -5,6 +5,7 @@
 
 #include "core/nutrition/pieces.h"
 #include "core/nutrition/residues.h"
+#include "core/nutrition/test_cooks.h"
 #include "core/nutrition/weigh.h"
 #include "core/nutrition/written_amount.h"
 
@@ -62,10 +63,20 @@ void flatten(const Line& line, const LinearForm& grams, const Eaten& inner, Eate
 
 /// The finished dish less bones, shells and sticks that were weighed with it. A dish that is all
 /// sticks is a slip.
-std::optional<Error> addCooked(const Dossier& dossier, const Recipe& recipe, Eaten& eaten) {
+std::optional<Error> addCooked(const Dossier& dossier, std::size_t index, Meaning meaning,
+                               Eaten& eaten) {
+    const Recipe& recipe = dossier.recipes[index];
     if (recipe.cooked.empty()) return std::nullopt;
-    LinearForm cooked = weighed(dossier, recipe.cooked);
-    cooked.add(weighed(dossier, recipe.notEaten), -1);
+    const auto eatenOfCook = [&](const std::vector<std::size_t>& readings,
+                                 const std::vector<std::size_t>& notEaten) {
+        return weighed(dossier, readings).add(weighed(dossier, notEaten), -1);
+    };
+    std::vector<LinearForm> others;
+    for (const OtherCook& cook : recipe.otherCooks)
+        others.push_back(eatenOfCook(cook.readings, cook.notEaten));
+    const LinearForm cooked =
+        weightOverCooks(eatenOfCook(recipe.cooked, recipe.notEaten), others,
+                        {SourceKind::CookedMean, static_cast<std::uint32_t>(index), 0}, meaning);
     if (cooked.value() <= 0) {
         Error error{ErrorCode::NotEatenTooLarge};
         error.file = recipe.file;
@@ -106,6 +117,7 @@ std::optional<Error> findGramsOfFood(const Dossier& dossier, std::size_t recipeI
         report.asUsed = report.ways.way().grams;
     }
     if (report.asUsed.value() <= 0) return weighsNothing(recipe, line);
+    if (line.tried != 1) report.asUsed = report.asUsed.times(line.tried);
     return std::nullopt;
 }
 
@@ -117,7 +129,7 @@ LineCounting countingOf(const Recipe& recipe, const Line& line) {
 }
 
 /// Grams of every line as used, as if all counted; what kept recipes hold, by line.
-Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
+Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index, Meaning meaning,
                                      std::vector<LineReport>& report) {
     const Recipe& recipe = dossier.recipes[index];
     report.assign(recipe.lines.size(), {});
@@ -127,7 +139,7 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
         report[i].counting = countingOf(recipe, line);
         if (const auto* inner = std::get_if<RecipeIndex>(&line.what)) {
             std::vector<LineReport> innerReport;
-            auto eaten = eatenOf(dossier, inner->index, innerReport);
+            auto eaten = eatenOf(dossier, inner->index, innerReport, meaning);
             if (!eaten) return fail(eaten.error());
             kept[i] = std::move(*eaten);
             const auto grams =
@@ -135,6 +147,7 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index,
             if (!grams) return fail(grams.error());
             report[i].asUsed = *grams;
             if (report[i].asUsed.value() <= 0) return fail(weighsNothing(recipe, line));
+            if (line.tried != 1) report[i].asUsed = report[i].asUsed.times(line.tried);
         } else if (const auto error = findGramsOfFood(dossier, index, i, report[i])) {
             return fail(*error);
         }
@@ -193,17 +206,19 @@ void addLeaves(const Dossier& dossier, const Recipe& recipe, const std::vector<L
 
 // Residues are taken before kept recipes are flattened: a sauce left in the bowl is left as a
 // whole.
-Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<LineReport>& report) {
+Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<LineReport>& report,
+                      Meaning meaning) {
     const Recipe& recipe = dossier.recipes[index];
-    const auto kept = findGrams(dossier, index, report);
+    const auto kept = findGrams(dossier, index, meaning, report);
     if (!kept) return fail(kept.error());
     Eaten eaten;
-    if (const auto error = takeResidues(dossier, index, *kept, report, eaten)) return fail(*error);
+    if (const auto error = takeResidues(dossier, index, meaning, *kept, report, eaten))
+        return fail(*error);
     if (const auto error = count(dossier, index, report, eaten)) return fail(*error);
     addLeaves(dossier, recipe, report, *kept, eaten);
     eaten.used = sumOf(eaten);
     if (eaten.used.value() <= 0) return fail(nothingEaten(recipe, report, eaten));
-    if (const auto error = addCooked(dossier, recipe, eaten)) return fail(*error);
+    if (const auto error = addCooked(dossier, index, meaning, eaten)) return fail(*error);
     return eaten;
 }
 

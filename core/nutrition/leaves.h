@@ -56,8 +56,9 @@ struct LineReport {
 /// Finds the grams of all lines, takes residues away and flattens kept recipes; `report` gets one
 /// entry per line of the recipe, in its order. Fails with the errors of waysToGrams,
 /// LineWeighsNothing, NothingCounted, ResidueTooLarge (also where nothing is left to eat),
-/// NotEatenTooLarge.
+/// NotEatenTooLarge. For the recipe mean, what several test cooks weighed counts as their mean.
 [[nodiscard]] Result<Eaten> eatenOf(const Dossier& dossier, std::size_t recipe,
-                                    std::vector<LineReport>& report);
+                                    std::vector<LineReport>& report,
+                                    Meaning meaning = Meaning::ThisBatch);
 
 }  // namespace nettare

@@ -62,7 +62,7 @@ std::optional<OpenWay> pinchWay(const Dossier& dossier, std::size_t recipeIndex,
     for (const auto way : {servingsWay, tableWay, statedDensityWay, measureDensityWay})
         if (auto open = way(context)) {
             open->spreadAssumed = true;
-            open->grams.depend(ownSource({SourceKind::Pinch, 0, 0}, rectangular(1)),
+            open->grams.depend(rectangle({SourceKind::Pinch, 0, 0}, rectangular(1)),
                                open->grams.value());
             return open;
         }
@@ -71,7 +71,7 @@ std::optional<OpenWay> pinchWay(const Dossier& dossier, std::size_t recipeIndex,
 
 LinearForm halfOf(const LinearForm& grams, std::uint32_t line) {
     LinearForm half = grams.times(0.5);
-    return half.depend(ownSource({SourceKind::OptionalLine, 0, line}, rectangular(1)),
+    return half.depend(rectangle({SourceKind::OptionalLine, 0, line}, rectangular(1)),
                        grams.value());
 }
 

@@ -45,11 +45,11 @@ void dependOnScatter(const LineContext& context, std::size_t index, double measu
     const HouseholdMeasure& measure = measureAt(context, index);
     if (!measure.standardDeviation || measure.n < 2) return;
     const double s = *measure.standardDeviation / measure.amount;
-    grams.depend({{SourceKind::MeasureScatter, context.foodIndex, context.number},
-                  s * std::sqrt(measures),
-                  static_cast<double>(measure.n - 1),
-                  {SourceKind::MeasureMean, context.foodIndex, static_cast<std::uint32_t>(index)}},
-                 1);
+    grams.depend(
+        scatter({SourceKind::MeasureScatter, context.foodIndex, context.number},
+                s * std::sqrt(measures), static_cast<double>(measure.n - 1),
+                {SourceKind::MeasureMean, context.foodIndex, static_cast<std::uint32_t>(index)}),
+        1);
 }
 
 /// The way by one measure, or by all that fit where the size is not said: their middle, with their
@@ -67,7 +67,7 @@ OpenWay byMeasures(const LineContext& context, const Asked& asked, const Measure
         const Interval sizes{gramsEach(*least) * measuresPerUnit,
                              gramsEach(*most) * measuresPerUnit};
         each.add(LinearForm{sizes.middle() - each.value()});
-        each.depend(ownSource({SourceKind::SizeNotSaid, context.foodIndex, context.number},
+        each.depend(rectangle({SourceKind::SizeNotSaid, context.foodIndex, context.number},
                               rectangular(sizes.width())),
                     1);
         way.why.sizes = sizes;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/nutrition/test_cooks.h"
 #include "core/nutrition/weigh.h"
 
 namespace nettare {
@@ -82,6 +83,15 @@ std::vector<std::size_t> foodsOf(const Recipe& recipe, const std::vector<Eaten>&
     return foods;
 }
 
+LinearForm leftOver(const Dossier& dossier, const Residue& residue, std::uint32_t number,
+                    Meaning meaning) {
+    std::vector<LinearForm> others;
+    for (const OtherCook& cook : residue.otherCooks)
+        others.push_back(weighed(dossier, cook.readings));
+    return weightOverCooks(weighed(dossier, residue.readings), others,
+                           {SourceKind::ResidueMean, 0, number}, meaning);
+}
+
 }  // namespace
 
 std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& recipe,
@@ -95,14 +105,14 @@ std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& re
     return which;
 }
 
-std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeIndex,
+std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeIndex, Meaning meaning,
                                   const std::vector<Eaten>& kept, std::vector<LineReport>& lines,
                                   Eaten& eaten) {
     const Recipe& recipe = dossier.recipes[recipeIndex];
     for (std::size_t i = 0; i < recipe.residues.size(); ++i) {
         const Residue& residue = recipe.residues[i];
-        const LinearForm left = weighed(dossier, residue.readings);
         const std::uint32_t number = numberOf(recipeIndex, i);
+        const LinearForm left = leftOver(dossier, residue, number, meaning);
         switch (residue.kind) {
             case ResidueKind::Line:
             case ResidueKind::Mixture:

@@ -10,7 +10,7 @@ namespace nettare {
 /// negative leaf of its own food, an unknown make-up an entry of its own; cooking water and what
 /// carries nothing are only weights. `kept` is what the kept recipes of the lines hold, by line.
 [[nodiscard]] std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipe,
-                                                const std::vector<Eaten>& kept,
+                                                Meaning meaning, const std::vector<Eaten>& kept,
                                                 std::vector<LineReport>& lines, Eaten& eaten);
 
 /// Indices of lines in canonical order: food identity, grams as used, id. Sums run in this order,

@@ -11,7 +11,7 @@ OpenWay cooksGrams(const LineContext& context) {
     OpenWay way;
     way.why.basis = WayBasis::CooksGrams;
     way.grams = LinearForm{assumed.grams.value()};
-    way.grams.depend(ownSource({SourceKind::Assumed, 0, context.number},
+    way.grams.depend(rectangle({SourceKind::Assumed, 0, context.number},
                                rectangular(2 * assumed.within.value())),
                      1);
     way.spreadAssumed = true;
@@ -21,7 +21,7 @@ OpenWay cooksGrams(const LineContext& context) {
 /// Sticks are counted; what their packs declare ("113 g") is rounded to the gram.
 OpenWay sticks(const LineContext& context, const Amount& amount, const Unit& unit) {
     LinearForm each{massOf(1, unit).grams()};
-    each.depend(ownSource({SourceKind::PackContent, 0, context.number}, rectangular(1)), 1);
+    each.depend(rectangle({SourceKind::PackContent, 0, context.number}, rectangular(1)), 1);
     OpenWay way;
     way.why.gramsEach = each.value();
     way.grams = each.times(amountOf(amount, context.number));
@@ -52,7 +52,7 @@ std::optional<OpenWay> vagueMeasure(const LineContext& context) {
     if (!way) return std::nullopt;
     LinearForm vague{1};
     way->why.vagueness = unit->vagueness.value();
-    vague.depend(ownSource({SourceKind::VagueUnit, 0, context.number},
+    vague.depend(rectangle({SourceKind::VagueUnit, 0, context.number},
                            rectangular(2 * unit->vagueness.value())),
                  1);
     way->grams = way->grams.times(vague);

@@ -104,6 +104,13 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
             return fmt::format("{}: optional, between none and all", line());
         case SourceKind::PiecesRange:
             return fmt::format("pieces of {}: range", dossier.recipes[key.first].title);
+        case SourceKind::CookedMean:
+            return fmt::format("test cooks of {}: cooked weight", dossier.recipes[key.first].title);
+        case SourceKind::ResidueMean:
+            return residueName(dossier, key.second) + ": mean of test cooks";
+        case SourceKind::PieceShare:
+            return dossier.main().pieceSeries ? "share of one piece by its series"
+                                              : "share of one piece, spread assumed";
         case SourceKind::Composition:
             return compositionName(dossier.foods[key.first], static_cast<Component>(key.second));
         case SourceKind::Declaration:

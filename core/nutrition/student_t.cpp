@@ -15,6 +15,11 @@ double studentT(double probability, double freedom) {
                                  probability);
 }
 
+double studentProbability(double t, double freedom) {
+    if (std::isinf(freedom)) return boost::math::cdf(boost::math::normal_distribution<double>{}, t);
+    return boost::math::cdf(boost::math::students_t_distribution<double>{freedom}, t);
+}
+
 // Four significant digits: the quantile's last bits may differ between compilers and libraries.
 double coverageFactor(double freedom) {
     const double t = studentT(0.975, freedom);

@@ -15,9 +15,12 @@ std::optional<Source> lotSource(const Spread& spread, double per100g, std::uint3
     const SourceKey key = compositionKey(food, component);
     if (spread.standardError && spread.n >= 2) {
         const double se = *spread.standardError;
-        return ownSource(key, std::sqrt(se * se + spread.n * se * se), spread.n - 1);
+        Source lot = ownSource(key, std::sqrt(se * se + spread.n * se * se), spread.n - 1);
+        lot.meanShare = 1 / std::sqrt(1.0 + spread.n);
+        return lot;
     }
     if (!spread.assumedRelative) return std::nullopt;
+    // Of how many lots the mean is, the table does not say; it may be of one.
     return ownSource(key, *spread.assumedRelative * per100g, assumptions.spreadFreedom.value());
 }
 

@@ -10,6 +10,12 @@ enum class TargetState { Met, ValueOnly, NotMet };
 
 struct TargetVerdict {
     TargetEntry target{};
+    /// That the figure keeps to the target, 0 to 1, by Student's t; the end of missing parts that
+    /// counts against it.
+    double probability = 0;
+    /// The largest portion whose interval meets a ceiling per portion, in pieces or in grams as the
+    /// recipe gives its portion; nothing for other targets.
+    std::optional<double> largestPortion{};
     TargetState state =
         TargetState::NotMet;  ///< ValueOnly: the value keeps to it, the interval not
     Figure figure;

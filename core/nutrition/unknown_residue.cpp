@@ -39,7 +39,7 @@ void subtractUnknown(Block& block, const UnknownResidue& residue,
     const double grams = residue.grams.value();
     PerComponent<double> middle{};  // per gram
     double* makeup =
-        block.row(ownSource({SourceKind::ResidueMakeup, 0, residue.number}, rectangular(1)));
+        block.row(rectangle({SourceKind::ResidueMakeup, 0, residue.number}, rectangular(1)));
     for (std::size_t k = 0; k < kComponentCount; ++k) {
         const Reach reach = reachOf(residue, k, compositions);
         const double there = std::max(0.0, block.known[k]);

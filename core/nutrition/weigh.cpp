@@ -20,7 +20,7 @@ std::uint32_t small(std::size_t index) {
 /// The rounding of one indication: its own source, whichever readings use it.
 Source roundingSource(const Dossier& dossier, std::size_t indication) {
     const Scale& scale = dossier.scales[dossier.indications[indication].scale];
-    return ownSource({SourceKind::Rounding, small(indication), 0}, roundingOf(scale));
+    return rectangle({SourceKind::Rounding, small(indication), 0}, roundingOf(scale));
 }
 
 /// A relative calibration moves a weight in proportion.
@@ -62,7 +62,7 @@ LinearForm weighed(const Dossier& dossier, std::size_t index) {
     net.depend(roundingSource(dossier, reading.gross), 1);
     if (const auto* known = std::get_if<Reading::KnownTare>(&reading.tare)) {
         const Scale& scale = dossier.scales[dossier.vessels[known->vessel].scale];
-        net.depend(ownSource({SourceKind::VesselTare, small(known->vessel), 0}, roundingOf(scale)),
+        net.depend(rectangle({SourceKind::VesselTare, small(known->vessel), 0}, roundingOf(scale)),
                    -1);
     } else {
         const auto& shown = std::get<Reading::ShownTare>(reading.tare);
@@ -107,7 +107,15 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
     }
     const Decimal relative =
         series.kind == SeriesKind::PerMeasure ? assumptions.volumeSpread : assumptions.pieceSpread;
-    return pieceStatistics(readings, {relative.value(), assumptions.spreadFreedom.value()});
+    auto statistics =
+        pieceStatistics(readings, {relative.value(), assumptions.spreadFreedom.value()});
+    if (!statistics || !series.pooled || statistics->spreadAssumed) return statistics;
+    const KnownSpread both =
+        pooled({relative.value() * statistics->mean, assumptions.spreadFreedom.value()},
+               {statistics->spread, statistics->freedom});
+    statistics->spread = both.spread;
+    statistics->freedom = both.freedom;
+    return statistics;
 }
 
 Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,

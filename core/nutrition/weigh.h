@@ -26,7 +26,8 @@ namespace nettare {
 /// Relative rounding of a reading whose net is under 20 steps of its scale; nothing for the others.
 [[nodiscard]] std::optional<double> coarseShareOf(const Dossier& dossier, std::size_t reading);
 
-/// Statistics of a series by its readings; the spread assumed where one reading cannot tell.
+/// Statistics of a series by its readings; the spread assumed where one reading cannot tell, and
+/// pooled with the assumed one where the series says so.
 [[nodiscard]] Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& series,
                                                    const Assumptions& assumptions);
 [[nodiscard]] Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,

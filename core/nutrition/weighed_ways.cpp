@@ -101,10 +101,8 @@ Result<std::optional<OpenWay>> seriesWay(const LineContext& context) {
     way.wholeLot = use == SeriesUse::Among && variance.ofPieces == 0;
     way.spreadAssumed = statistics->spreadAssumed && !way.wholeLot;
     if (!way.wholeLot)
-        way.grams.depend({{SourceKind::SeriesScatter, keyOf(index), context.number},
-                          std::sqrt(variance.ofPieces),
-                          statistics->freedom,
-                          mean},
+        way.grams.depend(scatter({SourceKind::SeriesScatter, keyOf(index), context.number},
+                                 std::sqrt(variance.ofPieces), statistics->freedom, mean),
                          1);
     fillUp(context, way);
     const WeighedState state = stateOf(context.dossier, series.readings.front());

@@ -17,7 +17,7 @@ double lastStepOf(const Amount& amount) {
 LinearForm amountOf(const Amount& amount, std::uint32_t number) {
     LinearForm form{amount.middle()};
     if (amount.isRange())
-        form.depend(ownSource({SourceKind::AmountRange, 0, number},
+        form.depend(rectangle({SourceKind::AmountRange, 0, number},
                               rectangular(amount.high().value() - amount.low().value())),
                     1);
     return form;
@@ -29,7 +29,7 @@ LinearForm amountOf(const Line& line, std::uint32_t number) {
 
 LinearForm writtenAmount(const Amount& amount, std::uint32_t number) {
     LinearForm form = amountOf(amount, number);
-    form.depend(ownSource({SourceKind::Written, 0, number}, rectangular(lastStepOf(amount))), 1);
+    form.depend(rectangle({SourceKind::Written, 0, number}, rectangular(lastStepOf(amount))), 1);
     return form;
 }
 

@@ -39,6 +39,7 @@ struct SeriesData {
     std::string of;
     std::vector<std::size_t> readings;
     std::vector<std::pair<std::size_t, std::size_t>> pairs;  ///< before, after
+    bool pooled = false;  ///< its spread together with the assumed one
 };
 
 /// What a line is made of: a food or a kept recipe of the same dossier.
@@ -80,6 +81,7 @@ struct Line {
     bool asPurchased = false;
     std::vector<std::size_t> weighed;
     double weighedFactor = 1;  ///< amount / amount weighed for
+    double tried = 1;          ///< grams times this, where a cook only tries another amount
     struct SeriesRef {
         std::size_t series;
         SeriesUse use;
@@ -91,6 +93,11 @@ struct Line {
     std::optional<AssumedGrams> assumed;
     std::optional<Way> way;
     std::string pointer;  ///< where the line stands, for errors
+};
+
+/// The same weight at another test cook, as readings.
+struct OtherCook {
+    std::vector<std::size_t> readings, notEaten;
 };
 
 struct Residue {
@@ -105,6 +112,7 @@ struct Residue {
     std::vector<Share> shares;  ///< lines that are not named here were in as a whole
     std::optional<std::size_t> food;
     std::vector<std::size_t> readings;
+    std::vector<OtherCook> otherCooks;
     std::string called;
     std::string pointer;
 };
@@ -115,11 +123,13 @@ struct Recipe {
     Count pieces;                       ///< of a range its middle, or the end that counts
     std::optional<Amount> piecesRange;  ///< where the middle of a range counts
     std::string pieceWord, piecesWord;
+    std::optional<std::size_t> pieceSeries;  ///< finished pieces that were weighed one by one
     std::optional<Count> portionPieces;
     std::optional<Decimal> portionGrams;
     std::vector<Line> lines;
     std::vector<Residue> residues;
     std::vector<std::size_t> cooked, notEaten;  ///< readings; cooked empty = not weighed
+    std::vector<OtherCook> otherCooks;          ///< the cooked weight at others
     std::size_t writtenOut = 0;  ///< lines, with those of kept recipes in place of their use
     std::vector<TargetEntry> targets;
     Assumptions assumptions;

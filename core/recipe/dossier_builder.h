@@ -60,10 +60,13 @@ private:
                                        const std::string& pointer);
     const Unit* unit(Scope& scope, const std::string& symbol, const std::string& pointer);
     void addResidues(Scope& scope, Recipe& recipe);
+    std::vector<OtherCook> otherCooks(Scope& scope, const std::vector<CookReadings>& entries,
+                                      const std::string& pointer);
     Residue residue(Scope& scope, const ResidueEntry& entry, const std::string& pointer);
     void bindShares(Scope& scope, const ResidueEntry& entry, Residue& residue);
     void bindDrip(Scope& scope, const ResidueEntry& entry, Residue& residue);
     void checkStep(Scope& scope, const ResidueEntry& entry, const Residue& residue);
+    void bindPieceSeries(Scope& scope, Recipe& recipe);
     void addYield(Scope& scope, Recipe& recipe);
 
     // Small services: the first error, ids, amounts.

@@ -74,6 +74,18 @@ void DossierBuilder::countPieces(const RecipeDocument& document, Recipe& recipe)
     recipe.pieces = Count::from(pieces).value_or(Count{});
 }
 
+// Only pieces that were weighed one by one tell how they differ.
+void DossierBuilder::bindPieceSeries(Scope& scope, Recipe& recipe) {
+    const auto& weighed = scope.loaded.document.piecesWeighed;
+    if (!weighed) return;
+    const std::size_t index = find(scope.names.series, *weighed, "/makes/weighed");
+    if (failure_) return;
+    if (dossier_.series[index].kind == SeriesKind::PerPiece)
+        recipe.pieceSeries = index;
+    else
+        note(Error{ErrorCode::NoSeriesOfPieces}.with("found", *weighed).at("/makes/weighed"));
+}
+
 void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
     const RecipeDocument& document = scope.loaded.document;
     recipe.file = scope.loaded.file;
@@ -81,6 +93,7 @@ void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
     countPieces(document, recipe);
     recipe.pieceWord = document.pieceWord;
     recipe.piecesWord = document.piecesWord;
+    bindPieceSeries(scope, recipe);
     if (document.portionPieces)
         recipe.portionPieces = count(*document.portionPieces, "/portion/pieces");
     recipe.portionGrams = document.portionGrams;

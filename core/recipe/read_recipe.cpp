@@ -37,6 +37,7 @@ void readYield(ObjectReader& root, RecipeDocument& document) {
     document.pieces = makes.text("pieces", kAmountLength);
     document.pieceWord = makes.text("piece", kNameLength);
     document.piecesWord = makes.text("plural", kNameLength);
+    document.piecesWeighed = makes.optionalId("weighed");
     makes.finish();
     ObjectReader portion = root.object("portion");
     static constexpr std::array<std::string_view, 2> kPortions{"pieces", "grams"};

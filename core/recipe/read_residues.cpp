@@ -31,6 +31,19 @@ void readMixture(ObjectReader& reader, ResidueEntry& residue) {
     if (reader.has("mixed_at")) residue.mixedAt = readWholeText(reader, "mixed_at");
 }
 
+/// The same weight at other test cooks; only a cooked weight holds what is not eaten.
+std::vector<CookReadings> readOtherCooks(ObjectReader& reader, bool withNotEaten) {
+    std::vector<CookReadings> cooks;
+    for (const auto& [json, pointer] : reader.items("other_cooks", 0, kMostEntries)) {
+        ObjectReader cook{json, pointer, reader.failure()};
+        CookReadings& entry = cooks.emplace_back();
+        entry.readings = cook.ids("readings", kMostEntries);
+        if (withNotEaten) entry.notEaten = cook.optionalIds("not_eaten", kMostEntries);
+        cook.finish();
+    }
+    return cooks;
+}
+
 /// The key that is there says what the residue is.
 ResidueEntry readResidue(ObjectReader& reader) {
     std::array<std::string_view, kResidueWords.size()> kinds;
@@ -60,6 +73,7 @@ ResidueEntry readResidue(ObjectReader& reader) {
     }
     residue.called = reader.optionalText("called", kNameLength).value_or("");
     residue.readings = reader.ids("readings", kMostEntries);
+    residue.otherCooks = readOtherCooks(reader, false);
     reader.finish();
     return residue;
 }
@@ -71,6 +85,7 @@ void readCooked(ObjectReader& root, RecipeDocument& document) {
     CookedEntry cooked;
     cooked.readings = reader.ids("readings", kMostEntries);
     cooked.notEaten = reader.optionalIds("not_eaten", kMostEntries);
+    cooked.otherCooks = readOtherCooks(reader, true);
     reader.finish();
     document.cooked = cooked;
 }

@@ -82,6 +82,7 @@ void readSeries(ObjectReader& root, RecipeDocument& document) {
         } else {
             series.of = reader.text("of", kNameLength);
             series.readings = reader.ids("readings", kMostEntries);
+            series.pooled = reader.optionalFlag("pooled");
         }
         reader.finish();
         document.series.push_back(series);

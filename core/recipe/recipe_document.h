@@ -64,6 +64,7 @@ struct SeriesEntry {
     std::string of;  ///< the piece word or unit symbol that the series weighs; empty for ratios
     std::vector<std::string> readings;  ///< ids; empty for ratios
     std::vector<PairEntry> pairs;       ///< ratios only
+    bool pooled = false;                ///< its spread together with the assumed one; no ratios
 };
 
 /// A value that the cook states for a food, with the reason; wins over table and label.
@@ -198,6 +199,13 @@ struct ShareEntry {
     std::string share;  ///< as typed; above 0, at most 1
 };
 
+/// The same weight at another test cook of this revision: "other_cooks". The recipe mean is that of
+/// all its test cooks.
+struct CookReadings {
+    std::vector<std::string> readings;  ///< ids; their nets add up
+    std::vector<std::string> notEaten;  ///< of a cooked weight
+};
+
 /// "residues": what stayed in bowl or pan, by weighing.
 struct ResidueEntry {
     ResidueKind kind = ResidueKind::Unknown;
@@ -207,12 +215,14 @@ struct ResidueEntry {
     std::optional<std::string> food;    ///< id, of Drip
     std::string called;                 ///< "frying oil", for people; may be empty
     std::vector<std::string> readings;  ///< ids; their nets add up
+    std::vector<CookReadings> otherCooks;
 };
 
 /// "cooked": the weight of the finished batch.
 struct CookedEntry {
     std::vector<std::string> readings;  ///< ids; their nets add up
     std::vector<std::string> notEaten;  ///< readings of bones, shells, sticks in that weight
+    std::vector<CookReadings> otherCooks;
 };
 
 /// What figures are per; Hundred is 100 g of the dish as eaten.
@@ -268,6 +278,7 @@ struct RecipeDocument {
     MeasureSystem measures = MeasureSystem::UsCustomary;  ///< whose spoons and cups the lines mean
     std::string pieces;                                   ///< how many the batch makes, as typed
     std::string pieceWord, piecesWord;                    ///< "skewer", "skewers"
+    std::optional<std::string> piecesWeighed;             ///< id of a series of finished pieces
     std::optional<std::string> portionPieces;             ///< a portion is so many pieces
     std::optional<Decimal> portionGrams;                  ///< or so many grams of the cooked dish
     std::vector<ScaleEntry> scales;

@@ -44,6 +44,18 @@ void DossierBuilder::checkStep(Scope& scope, const ResidueEntry& entry, const Re
                  .at(residue.pointer + "/mixed_at"));
 }
 
+std::vector<OtherCook> DossierBuilder::otherCooks(Scope& scope,
+                                                  const std::vector<CookReadings>& entries,
+                                                  const std::string& pointer) {
+    std::vector<OtherCook> cooks;
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const std::string place = pointerTo(pointer + "/other_cooks", i);
+        cooks.push_back({findAll(scope.names.readings, entries[i].readings, place + "/readings"),
+                         findAll(scope.names.readings, entries[i].notEaten, place + "/not_eaten")});
+    }
+    return cooks;
+}
+
 Residue DossierBuilder::residue(Scope& scope, const ResidueEntry& entry,
                                 const std::string& pointer) {
     Residue residue;
@@ -58,6 +70,7 @@ Residue DossierBuilder::residue(Scope& scope, const ResidueEntry& entry,
     checkStep(scope, entry, residue);
     bindDrip(scope, entry, residue);
     residue.readings = findAll(scope.names.readings, entry.readings, pointer + "/readings");
+    residue.otherCooks = otherCooks(scope, entry.otherCooks, pointer);
     return residue;
 }
 
@@ -68,6 +81,7 @@ void DossierBuilder::addResidues(Scope& scope, Recipe& recipe) {
     if (!document.cooked) return;
     recipe.cooked = findAll(scope.names.readings, document.cooked->readings, "/cooked/readings");
     recipe.notEaten = findAll(scope.names.readings, document.cooked->notEaten, "/cooked/not_eaten");
+    recipe.otherCooks = otherCooks(scope, document.cooked->otherCooks, "/cooked");
 }
 
 }  // namespace nettare

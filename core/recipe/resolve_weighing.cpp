@@ -123,7 +123,7 @@ void DossierBuilder::addSeries(Scope& scope) {
         const SeriesEntry& entry = document.series[i];
         const std::string pointer = pointerTo("/series", i);
         name(scope.names.series, entry.id, dossier_.series.size(), pointer);
-        SeriesData series{entry.id, entry.name, entry.kind, entry.of, {}, {}};
+        SeriesData series{entry.id, entry.name, entry.kind, entry.of, {}, {}, entry.pooled};
         series.readings = findAll(scope.names.readings, entry.readings, pointer + "/readings");
         for (std::size_t p = 0; p < entry.pairs.size(); ++p) {
             const std::string place = pointerTo(pointer + "/pairs", p);

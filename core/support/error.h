@@ -64,6 +64,7 @@ enum class ErrorCode {
     NetNegative,         ///< tare above gross
     ReadingUnitsDiffer,  ///< gross and tare from scales of different units
     SeriesEmpty,
+    NoSeriesOfPieces,   ///< finished pieces by a ratio or by measures
     SeriesKindDiffers,  ///< grams a piece where a ratio is wanted, or the like
     NothingWeighed,     ///< a net of zero where something must lie
     // ways to grams
@@ -89,7 +90,8 @@ enum class ErrorCode {
     NotForKeptRecipe,  ///< a key that speaks of foods only
     PanelLineOpen,     ///< the two ends of an amount print differently
     PanelNeedsCookedWeight,
-    NothingPrintsSo,  ///< no unrounded value gives all printed ones
+    TargetOutOfReach,  ///< no amount of the line brings the figure between "least" and "most" there
+    NothingPrintsSo,   ///< no unrounded value gives all printed ones
     // documents for a kitchen
     AlreadyKept,  ///< "title" is there as "revision" of "recipe"
     // drafts

@@ -94,7 +94,7 @@ std::string RandomRecipes::anyAmount() {
 
 std::string RandomRecipes::weigh(Kitchen& kitchen, std::size_t least, std::size_t most,
                                  const std::string& state) {
-    const std::string id = "r-" + std::to_string(++readings_);
+    std::string id = "r-" + std::to_string(++readings_);
     const std::string grams = std::to_string(least + below(most - least));
     if (oneIn(2))
         kitchen.reading(id, grams, "", state);

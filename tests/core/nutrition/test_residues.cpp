@@ -1,5 +1,7 @@
 #include "core/nutrition/residues.h"
 
+#include <fmt/core.h>
+
 #include <catch2/catch.hpp>
 #include <cmath>
 
@@ -13,8 +15,10 @@ using kitchen::Served;
 namespace {
 
 Kitchen& indication(Kitchen& kitchen, const std::string& id, const std::string& shown) {
-    return kitchen.append("indications", R"({"id":")" + id + R"(","scale":"scale","shown":")" +
-                                             shown + R"(","state":"edible portion"})");
+    return kitchen.append(
+        "indications",
+        fmt::format(R"({{"id":"{}","scale":"scale","shown":"{}","state":"edible portion"}})", id,
+                    shown));
 }
 
 /// A reading between two indications, each of which others may use as well.
@@ -29,10 +33,11 @@ Kitchen& stated(Kitchen& kitchen, const std::string& id,
                 const std::vector<std::pair<std::string, std::string>>& values) {
     std::string all;
     for (const auto& [tagname, value] : values)
-        all += (all.empty() ? "" : ",") + std::string{R"({"component":")"} + tagname +
-               R"(","per_100g":")" + value + R"(","within":"0","reason":"invented"})";
-    return kitchen.append(
-        "foods", R"({"id":")" + id + R"(","name":")" + id + R"(","stated":[)" + all + "]}");
+        all += fmt::format(
+            R"({}{{"component":"{}","per_100g":"{}","within":"0","reason":"invented"}})",
+            all.empty() ? "" : ",", tagname, value);
+    return kitchen.append("foods",
+                          fmt::format(R"({{"id":"{0}","name":"{0}","stated":[{1}]}})", id, all));
 }
 
 /// A line weighed at that net; line, food and reading have one id.
@@ -75,8 +80,8 @@ Kitchen marinade() {
     for (const auto& [id, shown] : additions) {
         indication(kitchen, "with-" + id, shown);
         between(kitchen, id, "with-" + id, before);
-        kitchen.line(R"({"id":")" + id + R"(","amount":"1","piece":"lot","food":")" + id +
-                     R"(","weighed":[")" + id + R"("]})");
+        kitchen.line(fmt::format(
+            R"({{"id":"{0}","amount":"1","piece":"lot","food":"{0}","weighed":["{0}"]}})", id));
         before = "with-" + id;
     }
     indication(kitchen, "bowl-after", "224");

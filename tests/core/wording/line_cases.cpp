@@ -1,5 +1,7 @@
 #include "line_cases.h"
 
+#include <fmt/core.h>
+
 #include <array>
 #include <fstream>
 
@@ -106,12 +108,12 @@ std::string differences(const LineFields& expected, const LineFields& read) {
     for (const auto& [key, value] : read) {
         const auto found = expected.find(key);
         if (found == expected.end())
-            text += "  " + key + ": read \"" + value + "\", which is not there\n";
+            text += fmt::format("  {}: read \"{}\", which is not there\n", key, value);
         else if (found->second != value)
-            text += "  " + key + ": read \"" + value + "\", not \"" + found->second + "\"\n";
+            text += fmt::format("  {}: read \"{}\", not \"{}\"\n", key, value, found->second);
     }
     for (const auto& [key, value] : expected)
-        if (!read.contains(key)) text += "  " + key + ": did not read \"" + value + "\"\n";
+        if (!read.contains(key)) text += fmt::format("  {}: did not read \"{}\"\n", key, value);
     return text;
 }
 

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/nutrition/figures.h"
+
+namespace nettare {
+
+/// A line with another amount: `factor` times what it is, 0 or above.
+struct ChangedLine {
+    std::size_t line = 0;  ///< of the main recipe
+    double factor = 1;
+};
+
+/// The dossier with changed amounts (Line::tried), everything else as it is: grams, and their
+/// uncertainty, in proportion; what is left over stays what was weighed.
+[[nodiscard]] Dossier withChanges(const Dossier& dossier, const std::vector<ChangedLine>& changes);
+
+/// How an amount was found that meets a ceiling or floor.
+struct SolvedAmount {
+    double factor = 1;        ///< of the line's amount
+    FigureInterval interval;  ///< of the figure with it
+};
+
+/// The factor of one line with which the interval of a figure just meets the target; the largest
+/// one for a ceiling, the smallest for a floor. Fails: TargetOutOfReach with "least" and "most",
+/// the ends that the figure can have between none and ten times of the line, "unit" and "line";
+/// else as cook() and figuresPer().
+[[nodiscard]] Result<SolvedAmount> solvedAmount(const Dossier& dossier, const TargetEntry& target,
+                                                std::size_t line,
+                                                const std::vector<ChangedLine>& changes,
+                                                Meaning meaning);
+
+}  // namespace nettare
