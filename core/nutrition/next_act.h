@@ -11,6 +11,7 @@ namespace nettare {
 enum class ActKind {
     WeighLine,     ///< put the line on the scale
     WeighTwoMore,  ///< two more single pieces of its series
+    WeighTwo,      ///< two of the pieces of a line that a table's measure counts: a new series
     ReadLabel,     ///< take the food's values from its package
     WeighDish,     ///< the dish after cooking
     WeighPieces,   ///< two (more) finished pieces, for any one piece
@@ -20,7 +21,9 @@ enum class ActKind {
 
 struct Act {
     ActKind kind = ActKind::WeighLine;
-    std::size_t index = 0;  ///< of line, series, food or residue of the main recipe
+    std::size_t index = 0;  ///< of line, series, food or residue of the main recipe; else 0
+
+    friend bool operator==(const Act&, const Act&) = default;
 };
 
 /// What an act would do to the 95 % half-width of a figure, all else as it is.
@@ -40,8 +43,9 @@ struct NextAct {
 };
 inline constexpr double kWorthwhile = 0.03;
 
-/// Tries every act on a copy of the dossier. The scale is the first of the recipe, or one that
-/// shows whole grams. Fails as figuresPer().
+/// Tries every act on a copy of the dossier, as if it found what is expected now. The scale is that
+/// of the series, else the first of the recipe, else one that shows whole grams; a label speaks of
+/// a serving of 30 g (common practice) by the US rules of rounding. Fails as figuresPer().
 [[nodiscard]] Result<NextAct> nextAct(Component component, Basis basis, const Dossier& dossier,
                                       const Cooked& cooked);
 
