@@ -207,12 +207,12 @@ void addLeaves(const Dossier& dossier, const Recipe& recipe, const std::vector<L
 // Residues are taken before kept recipes are flattened: a sauce left in the bowl is left as a
 // whole.
 Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<LineReport>& report,
-                      Meaning meaning) {
+                      Meaning meaning, std::vector<ResidueTaking>* takings) {
     const Recipe& recipe = dossier.recipes[index];
     const auto kept = findGrams(dossier, index, meaning, report);
     if (!kept) return fail(kept.error());
     Eaten eaten;
-    if (const auto error = takeResidues(dossier, index, meaning, *kept, report, eaten))
+    if (const auto error = takeResidues(dossier, index, meaning, *kept, report, eaten, takings))
         return fail(*error);
     if (const auto error = count(dossier, index, report, eaten)) return fail(*error);
     addLeaves(dossier, recipe, report, *kept, eaten);

@@ -53,12 +53,23 @@ struct LineReport {
     LineCounting counting = LineCounting::Counted;
 };
 
+/// What one residue took of one line, for whoever explains it.
+struct ResidueTaking {
+    std::size_t residue = 0, line = 0;  ///< of the recipe
+    double inMixture = 0;               ///< grams of the line that were in
+    double mixture = 0;                 ///< grams of all lines that were in
+    LinearForm taken;                   ///< grams
+};
+
 /// Finds the grams of all lines, takes residues away and flattens kept recipes; `report` gets one
 /// entry per line of the recipe, in its order. Fails with the errors of waysToGrams,
 /// LineWeighsNothing, NothingCounted, ResidueTooLarge (also where nothing is left to eat),
 /// NotEatenTooLarge. For the recipe mean, what several test cooks weighed counts as their mean.
+/// `takings`, where it is asked for, gets what the residues of this recipe took, in their order and
+/// before optional lines are halved.
 [[nodiscard]] Result<Eaten> eatenOf(const Dossier& dossier, std::size_t recipe,
                                     std::vector<LineReport>& report,
-                                    Meaning meaning = Meaning::ThisBatch);
+                                    Meaning meaning = Meaning::ThisBatch,
+                                    std::vector<ResidueTaking>* takings = nullptr);
 
 }  // namespace nettare

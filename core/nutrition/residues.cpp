@@ -40,9 +40,10 @@ void clearRest(LineReport& line) {
 }
 
 /// Each line of the mixture loses the share residue / mixture of what of it was in.
-std::optional<Error> takeMixture(const Dossier& dossier, const Recipe& recipe,
-                                 const Residue& residue, const LinearForm& left,
-                                 std::vector<LineReport>& lines) {
+std::optional<Error> takeMixture(const Dossier& dossier, const Recipe& recipe, std::size_t index,
+                                 const LinearForm& left, std::vector<LineReport>& lines,
+                                 std::vector<ResidueTaking>* takings) {
+    const Residue& residue = recipe.residues[index];
     LinearForm mixture;
     for (const std::size_t line : canonicalOrder(dossier, recipe, lines, residue.lines))
         mixture.add(inMixture(residue, line, lines[line]));
@@ -50,9 +51,12 @@ std::optional<Error> takeMixture(const Dossier& dossier, const Recipe& recipe,
         return tooLarge(recipe, residue, left.value(), mixture.value());
     if (mixture.value() <= 0) return std::nullopt;
     const LinearForm share = left.dividedBy(mixture);
-    for (const std::size_t index : residue.lines) {
-        LineReport& line = lines[index];
-        line.eaten.add(inMixture(residue, index, line).times(share), -1);
+    for (const std::size_t i : residue.lines) {
+        LineReport& line = lines[i];
+        const LinearForm in = inMixture(residue, i, line);
+        const LinearForm taken = in.times(share);
+        line.eaten.add(taken, -1);
+        if (takings != nullptr) takings->push_back({index, i, in.value(), mixture.value(), taken});
         clearRest(line);
         if (line.eaten.value() < 0)
             return tooLarge(recipe, residue, line.asUsed.value() - line.eaten.value(),
@@ -83,6 +87,8 @@ std::vector<std::size_t> foodsOf(const Recipe& recipe, const std::vector<Eaten>&
     return foods;
 }
 
+}  // namespace
+
 LinearForm leftOver(const Dossier& dossier, const Residue& residue, std::uint32_t number,
                     Meaning meaning) {
     std::vector<LinearForm> others;
@@ -91,8 +97,6 @@ LinearForm leftOver(const Dossier& dossier, const Residue& residue, std::uint32_
     return weightOverCooks(weighed(dossier, residue.readings), others,
                            {SourceKind::ResidueMean, 0, number}, meaning);
 }
-
-}  // namespace
 
 std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& recipe,
                                         const std::vector<LineReport>& lines,
@@ -107,7 +111,7 @@ std::vector<std::size_t> canonicalOrder(const Dossier& dossier, const Recipe& re
 
 std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeIndex, Meaning meaning,
                                   const std::vector<Eaten>& kept, std::vector<LineReport>& lines,
-                                  Eaten& eaten) {
+                                  Eaten& eaten, std::vector<ResidueTaking>* takings) {
     const Recipe& recipe = dossier.recipes[recipeIndex];
     for (std::size_t i = 0; i < recipe.residues.size(); ++i) {
         const Residue& residue = recipe.residues[i];
@@ -116,7 +120,8 @@ std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipeInde
         switch (residue.kind) {
             case ResidueKind::Line:
             case ResidueKind::Mixture:
-                if (auto error = takeMixture(dossier, recipe, residue, left, lines)) return error;
+                if (auto error = takeMixture(dossier, recipe, i, left, lines, takings))
+                    return error;
                 break;
             case ResidueKind::Drip:
                 eaten.leaves.push_back(

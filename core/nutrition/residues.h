@@ -11,7 +11,12 @@ namespace nettare {
 /// carries nothing are only weights. `kept` is what the kept recipes of the lines hold, by line.
 [[nodiscard]] std::optional<Error> takeResidues(const Dossier& dossier, std::size_t recipe,
                                                 Meaning meaning, const std::vector<Eaten>& kept,
-                                                std::vector<LineReport>& lines, Eaten& eaten);
+                                                std::vector<LineReport>& lines, Eaten& eaten,
+                                                std::vector<ResidueTaking>* takings = nullptr);
+
+/// Grams that a residue weighs: of this cook, or for the recipe mean those of all test cooks.
+[[nodiscard]] LinearForm leftOver(const Dossier& dossier, const Residue& residue,
+                                  std::uint32_t number, Meaning meaning);
 
 /// Indices of lines in canonical order: food identity, grams as used, id. Sums run in this order,
 /// so that the order of lines in a document changes no digit.

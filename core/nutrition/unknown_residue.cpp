@@ -34,6 +34,19 @@ Reach reachOf(const UnknownResidue& residue, std::size_t k,
 
 }  // namespace
 
+UnknownRange rangeOf(const UnknownResidue& residue, std::size_t k, double there,
+                     const std::vector<Composition>& compositions) {
+    const double grams = residue.grams.value();
+    const Reach reach = reachOf(residue, k, compositions);
+    UnknownRange range;
+    range.low = std::min(grams * reach.lean.value_or(0), std::max(0.0, there));
+    range.high = std::min(grams * reach.rich.value_or(0), std::max(0.0, there));
+    range.beyondLow = std::max(0.0, range.low - grams * reach.low);
+    range.beyondHigh.reset();
+    if (reach.high) range.beyondHigh = std::max(0.0, grams * *reach.high - range.high);
+    return range;
+}
+
 void subtractUnknown(Block& block, const UnknownResidue& residue,
                      const std::vector<Composition>& compositions) {
     const double grams = residue.grams.value();
@@ -41,19 +54,16 @@ void subtractUnknown(Block& block, const UnknownResidue& residue,
     double* makeup =
         block.row(rectangle({SourceKind::ResidueMakeup, 0, residue.number}, rectangular(1)));
     for (std::size_t k = 0; k < kComponentCount; ++k) {
-        const Reach reach = reachOf(residue, k, compositions);
-        const double there = std::max(0.0, block.known[k]);
-        const double low = std::min(grams * reach.lean.value_or(0), there);
-        const double high = std::min(grams * reach.rich.value_or(0), there);
-        if (grams > 0) middle[k] = (low + high) / 2 / grams;
-        block.known[k] -= (low + high) / 2;
-        makeup[k] += high - low;
+        const UnknownRange range = rangeOf(residue, k, block.known[k], compositions);
+        if (grams > 0) middle[k] = (range.low + range.high) / 2 / grams;
+        block.known[k] -= (range.low + range.high) / 2;
+        makeup[k] += range.high - range.low;
         if (block.missingFoods[k].empty()) continue;
-        if (reach.high)
-            block.missingLow[k] -= std::max(0.0, grams * *reach.high - high);
+        if (range.beyondHigh)
+            block.missingLow[k] -= *range.beyondHigh;
         else
             block.missingLow[k] = -std::numeric_limits<double>::infinity();
-        block.missingHigh[k] += std::max(0.0, low - grams * reach.low);
+        block.missingHigh[k] += range.beyondLow;
     }
     for (const LinearForm::Term& term : residue.grams.terms()) {
         double* row = block.row(term.source);

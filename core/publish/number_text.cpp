@@ -24,8 +24,11 @@ std::string grouped(std::string digits) {
 }  // namespace
 
 std::string numberAt(int decimals, double value, Direction direction) {
-    const std::string text =
-        steppedTo(Decimal::fromDouble(value), stepOf(decimals), direction).text();
+    return printedDecimal(steppedTo(Decimal::fromDouble(value), stepOf(decimals), direction));
+}
+
+std::string printedDecimal(Decimal number) {
+    const std::string text = number.text();
     // What rounds to zero has no minus: a Decimal knows no -0.
     return text.starts_with('-') ? "−" + grouped(text.substr(1)) : grouped(text);
 }

@@ -13,6 +13,9 @@ namespace nettare {
 [[nodiscard]] std::string numberAt(int decimals, double value,
                                    Direction direction = Direction::Nearest);
 
+/// A decimal as it is, with the same minus and the same grouping.
+[[nodiscard]] std::string printedDecimal(Decimal number);
+
 /// "± 5": the half-width of a 95 % interval with the decimals of its value; at least one step where
 /// it is not zero, since "± 0" would claim an exact value.
 [[nodiscard]] std::string halfWidthText(int decimals, double halfWidth);
