@@ -61,10 +61,17 @@ void flatten(const Line& line, const LinearForm& grams, const Eaten& inner, Eate
     eaten.keptChange.add(change.add(inner.used, -1).times(share));
 }
 
-/// The finished dish less bones, shells and sticks that were weighed with it. A dish that is all
-/// sticks is a slip.
+/// The amount that a cook only tries.
+void tryAmount(const Line& line, LineReport& report) {
+    if (line.tried == 1) return;
+    report.added = report.asUsed.times(line.tried - 1);
+    report.asUsed = line.tried == 0 ? LinearForm{} : report.asUsed.times(line.tried);
+}
+
+/// The finished dish less bones, shells and sticks that were weighed with it, and with what tried
+/// amounts add. A dish that is all sticks is a slip.
 std::optional<Error> addCooked(const Dossier& dossier, std::size_t index, Meaning meaning,
-                               Eaten& eaten) {
+                               const std::vector<LineReport>& report, Eaten& eaten) {
     const Recipe& recipe = dossier.recipes[index];
     if (recipe.cooked.empty()) return std::nullopt;
     const auto eatenOfCook = [&](const std::vector<std::size_t>& readings,
@@ -74,16 +81,17 @@ std::optional<Error> addCooked(const Dossier& dossier, std::size_t index, Meanin
     std::vector<LinearForm> others;
     for (const OtherCook& cook : recipe.otherCooks)
         others.push_back(eatenOfCook(cook.readings, cook.notEaten));
-    const LinearForm cooked =
+    LinearForm cooked =
         weightOverCooks(eatenOfCook(recipe.cooked, recipe.notEaten), others,
                         {SourceKind::CookedMean, static_cast<std::uint32_t>(index), 0}, meaning);
+    for (const LineReport& line : report) cooked.add(line.added);
     if (cooked.value() <= 0) {
         Error error{ErrorCode::NotEatenTooLarge};
         error.file = recipe.file;
         error.pointer = "/cooked";
         return error;
     }
-    eaten.cooked = cooked;
+    eaten.cooked = std::move(cooked);
     return std::nullopt;
 }
 
@@ -117,7 +125,7 @@ std::optional<Error> findGramsOfFood(const Dossier& dossier, std::size_t recipeI
         report.asUsed = report.ways.way().grams;
     }
     if (report.asUsed.value() <= 0) return weighsNothing(recipe, line);
-    if (line.tried != 1) report.asUsed = report.asUsed.times(line.tried);
+    tryAmount(line, report);
     return std::nullopt;
 }
 
@@ -147,13 +155,18 @@ Result<std::vector<Eaten>> findGrams(const Dossier& dossier, std::size_t index, 
             if (!grams) return fail(grams.error());
             report[i].asUsed = *grams;
             if (report[i].asUsed.value() <= 0) return fail(weighsNothing(recipe, line));
-            if (line.tried != 1) report[i].asUsed = report[i].asUsed.times(line.tried);
+            tryAmount(line, report[i]);
         } else if (const auto error = findGramsOfFood(dossier, index, i, report[i])) {
             return fail(*error);
         }
         report[i].eaten = report[i].asUsed;
     }
     return kept;
+}
+
+/// Neither left out nor tried with nothing.
+bool isInDish(const Line& line, const LineReport& report) {
+    return !isLeftOut(report.counting) && line.tried != 0;
 }
 
 void addOpen(const OpenLine& line, Eaten& eaten) {
@@ -172,11 +185,13 @@ std::optional<Error> count(const Dossier& dossier, std::size_t index,
         const bool half = line.counting == LineCounting::Between;
         line.asUsed = half ? halfOf(line.asUsed, number) : LinearForm{};
         line.eaten = half ? halfOf(line.eaten, number) : LinearForm{};
+        line.added = half ? halfOf(line.added, number) : LinearForm{};
     }
-    const auto leftOut = [](const LineReport& line) { return isLeftOut(line.counting); };
-    if (!std::ranges::all_of(report, leftOut)) return std::nullopt;
+    const Recipe& recipe = dossier.recipes[index];
+    for (std::size_t i = 0; i < report.size(); ++i)
+        if (isInDish(recipe.lines[i], report[i])) return std::nullopt;
     Error error{ErrorCode::NothingCounted};
-    error.file = dossier.recipes[index].file;
+    error.file = recipe.file;
     return error.at("/lines");
 }
 
@@ -186,7 +201,7 @@ void addLeaves(const Dossier& dossier, const Recipe& recipe, const std::vector<L
                const std::vector<Eaten>& kept, Eaten& eaten) {
     std::vector<std::size_t> keptLines;
     for (std::size_t i = 0; i < recipe.lines.size(); ++i) {
-        if (isLeftOut(report[i].counting)) continue;
+        if (!isInDish(recipe.lines[i], report[i])) continue;
         if (const auto* food = std::get_if<FoodIndex>(&recipe.lines[i].what))
             eaten.leaves.push_back({food->index, report[i].eaten, recipe.lines[i].id});
         else
@@ -218,7 +233,7 @@ Result<Eaten> eatenOf(const Dossier& dossier, std::size_t index, std::vector<Lin
     addLeaves(dossier, recipe, report, *kept, eaten);
     eaten.used = sumOf(eaten);
     if (eaten.used.value() <= 0) return fail(nothingEaten(recipe, report, eaten));
-    if (const auto error = addCooked(dossier, index, meaning, eaten)) return fail(*error);
+    if (const auto error = addCooked(dossier, index, meaning, report, eaten)) return fail(*error);
     return eaten;
 }
 

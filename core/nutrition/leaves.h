@@ -50,6 +50,7 @@ struct LineReport {
     LineGrams ways;
     LinearForm asUsed;  ///< edible grams into the bowl; of an optional line what counts of them
     LinearForm eaten;   ///< less residue
+    LinearForm added;   ///< of asUsed, what a tried amount adds to its own; below zero for less
     LineCounting counting = LineCounting::Counted;
 };
 
@@ -64,9 +65,10 @@ struct ResidueTaking {
 /// Finds the grams of all lines, takes residues away and flattens kept recipes; `report` gets one
 /// entry per line of the recipe, in its order. Fails with the errors of waysToGrams,
 /// LineWeighsNothing, NothingCounted, ResidueTooLarge (also where nothing is left to eat),
-/// NotEatenTooLarge. For the recipe mean, what several test cooks weighed counts as their mean.
-/// `takings`, where it is asked for, gets what the residues of this recipe took, in their order and
-/// before optional lines are halved.
+/// NotEatenTooLarge. A line tried with nothing is not there. A cooked weight grows by what tried
+/// amounts add: cooking takes away as many grams as it did. For the recipe mean, what several test
+/// cooks weighed counts as their mean. `takings`, where it is asked for, gets what the residues of
+/// this recipe took, in their order and before optional lines are halved.
 [[nodiscard]] Result<Eaten> eatenOf(const Dossier& dossier, std::size_t recipe,
                                     std::vector<LineReport>& report,
                                     Meaning meaning = Meaning::ThisBatch,

@@ -14,7 +14,9 @@ struct ChangedLine {
 };
 
 /// The dossier with changed amounts (Line::tried), everything else as it is: grams, and their
-/// uncertainty, in proportion; what is left over stays what was weighed.
+/// uncertainty, in proportion; what is left over stays what was weighed, and a cooked weight grows
+/// by what is added. A line tried with nothing is not there: nothing of it can be left over, so
+/// that cook() may answer ResidueTooLarge, or NothingCounted where no line is left.
 [[nodiscard]] Dossier withChanges(const Dossier& dossier, const std::vector<ChangedLine>& changes);
 
 /// How an amount was found that meets a ceiling or floor.
@@ -23,10 +25,14 @@ struct SolvedAmount {
     FigureInterval interval;  ///< of the figure with it
 };
 
-/// The factor of one line with which the interval of a figure just meets the target; the largest
-/// one for a ceiling, the smallest for a floor. Fails: TargetOutOfReach with "least" and "most",
-/// the ends that the figure can have between none and ten times of the line, "unit" and "line";
-/// else as cook() and figuresPer().
+inline constexpr double kMostTimes = 10;
+
+/// The factor of one line with which the interval of a figure just meets the target, between none
+/// and kMostTimes, to four significant digits on the safe side: the largest one for a ceiling, the
+/// smallest for a floor. Where more of the line only lowers the end that counts, the one at which
+/// that end comes to meet it. `changes` of other lines hold; the factor is of the amount in the
+/// dossier. Fails: TargetOutOfReach with "least" and "most", the ends that the figure can have,
+/// "unit" and "line"; else, for the amounts as they are, as cook() and figuresPer().
 [[nodiscard]] Result<SolvedAmount> solvedAmount(const Dossier& dossier, const TargetEntry& target,
                                                 std::size_t line,
                                                 const std::vector<ChangedLine>& changes,
