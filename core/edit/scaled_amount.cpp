@@ -22,25 +22,33 @@ int digitsOf(Fraction end) {
     return std::min(static_cast<int>(std::count_if(first, text.end(), isDigit)), kMoreDigits);
 }
 
-std::string withoutZeros(std::string text) {
-    if (text.find('.') == std::string::npos) return text;
+/// Without zeros at the end; but "2.125" could group thousands and stays "2.1250".
+std::string decimalText(std::string text) {
+    const std::size_t point = text.find('.');
+    if (point == std::string::npos) return text;
     text.erase(text.find_last_not_of('0') + 1);
     if (text.ends_with('.')) text.pop_back();
+    if (text.size() == point + 4 && text.front() != '0') text += '0';
     return text;
+}
+
+std::string kitchenText(double value) {
+    const auto kitchen = kitchenFraction(value, KitchenTool::Any);
+    return kitchen && kitchen->relativeError == 0 ? kitchen->text() : std::string{};
 }
 
 std::string scaledEnd(Fraction end, double factor, AmountForm form, Direction direction) {
     const double value = end.value() * factor;
+    if (form == AmountForm::Kitchen)
+        if (auto text = kitchenText(value); !text.empty()) return text;
     const int magnitude = static_cast<int>(std::floor(std::log10(value)));
     const int last = std::clamp(magnitude + 1 - digitsOf(end) - kMoreDigits, -kMostDecimals, 0);
     const Decimal step{1, last};
     Decimal rounded = steppedTo(Decimal::fromDouble(value), step, direction);
     if (rounded.coefficient() == 0) rounded = step;
-    if (form == AmountForm::Kitchen) {
-        const auto kitchen = kitchenFraction(rounded.value(), KitchenTool::Any);
-        if (kitchen && kitchen->relativeError == 0) return kitchen->text();
-    }
-    return withoutZeros(rounded.text());
+    if (form == AmountForm::Kitchen)
+        if (auto text = kitchenText(rounded.value()); !text.empty()) return text;
+    return decimalText(rounded.text());
 }
 
 }  // namespace

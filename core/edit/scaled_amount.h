@@ -3,6 +3,7 @@
 #include <string>
 
 #include "core/quantity/amount.h"
+#include "core/quantity/decimal.h"
 
 namespace nettare {
 
