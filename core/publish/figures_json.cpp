@@ -104,8 +104,8 @@ Json figuresJson(const Figures& figures, const Dossier& dossier, const Cooked& c
     const Recipe& recipe = dossier.main();
     Json json = Json::object();
     json.set("recipe", Json{recipe.title}).set("basis", Json{nameOf(figures.basis)});
-    // "of": one lot as a laboratory would find it, neither the mean of all lots nor any one piece.
-    json.set("per", Json{basisText(figures, recipe)}).set("of", Json{"this batch"});
+    json.set("per", Json{basisText(figures, recipe)});
+    json.set("of", Json{nameOf(cooked.meaning)});
     json.set("arithmetic", Json{static_cast<double>(kArithmeticVersion)});
     const auto uncounted = uncountedLines(dossier, cooked);
     if (!withoutText(uncounted).empty()) json.set("without", withoutJson(uncounted));

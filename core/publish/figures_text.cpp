@@ -10,6 +10,7 @@
 #include "core/publish/left_out.h"
 #include "core/publish/number_text.h"
 #include "core/publish/residue_rows.h"
+#include "core/publish/target_row.h"
 #include "core/support/text.h"
 
 namespace nettare {
@@ -127,34 +128,13 @@ std::string coarseRows(const Dossier& dossier) {
     return rows;
 }
 
-/// The end of the interval that decides, rounded away from the value, so that no row looks safer
-/// than it is.
-std::string verdictRow(const TargetVerdict& verdict) {
-    const ComponentFacts& facts = factsOf(verdict.target.component);
-    const bool ceiling = verdict.target.atMost.has_value();
-    const Decimal limit = ceiling ? *verdict.target.atMost : *verdict.target.atLeast;
-    const std::string_view state = verdict.state == TargetState::Met         ? "met"
-                                   : verdict.state == TargetState::ValueOnly ? "not safely met"
-                                                                             : "not met";
-    const std::string end =
-        ceiling ? (verdict.interval.high
-                       ? "the upper end is " +
-                             numberAt(facts.decimals, *verdict.interval.high, Direction::Ceiling)
-                       : "it has no upper end")
-                : "the lower end is " +
-                      numberAt(facts.decimals, verdict.interval.low, Direction::Floor);
-    return fmt::format("  {} of {} {} {} per {}: {}; {}\n", ceiling ? "ceiling" : "floor",
-                       limit.text(), facts.unit, facts.name, nameOf(verdict.target.per), state,
-                       end);
-}
-
 }  // namespace
 
 std::string figuresPage(const Figures& figures, const Dossier& dossier, const Cooked& cooked,
                         const std::vector<TargetVerdict>& verdicts) {
     const Recipe& recipe = dossier.main();
-    std::string page =
-        fmt::format("{}\n{}, this batch; ± is 95 %\n\n", recipe.title, basisText(figures, recipe));
+    std::string page = fmt::format("{}\n{}, {}; ± is 95 %\n\n", recipe.title,
+                                   basisText(figures, recipe), nameOf(cooked.meaning));
     if (const std::string without = withoutText(uncountedLines(dossier, cooked)); !without.empty())
         page += without + "\n\n";
     for (const Figure& figure : figures.figures) page += componentRow(figure);
@@ -164,8 +144,9 @@ std::string figuresPage(const Figures& figures, const Dossier& dossier, const Co
         page += lineRow(recipe.lines[i], cooked.lines[i]);
     page += residueRows(dossier);
     page += coarseRows(dossier);
-    if (!verdicts.empty()) page += "\nCeilings and floors\n";
-    for (const TargetVerdict& verdict : verdicts) page += verdictRow(verdict);
+    if (!verdicts.empty())
+        page += fmt::format("\nCeilings and floors, {}\n", nameOf(cooked.meaning));
+    for (const TargetVerdict& verdict : verdicts) page += "  " + targetRow(verdict, recipe) + "\n";
     return page;
 }
 

@@ -28,13 +28,18 @@ void byPieces(PathDraft& draft, const Recipe& recipe) {
             .by({static_cast<double>(pieces.denominator()), 0, {}});
 }
 
+/// " by 4-6 skewers, counted as 5"; empty where their number is no range.
+std::string rangeText(const Recipe& recipe) {
+    if (!recipe.piecesRange) return {};
+    return fmt::format(" by {} {}, counted as {}", recipe.piecesRange->text(), recipe.piecesWord,
+                       writeFraction(recipe.pieces.exact()));
+}
+
 PathDraft pieceDraft(PathWork& work, PathDraft batch) {
     const Recipe& recipe = work.dossier.main();
     PathDraft piece = pathDraft(PathKind::Division, std::string{work.facts.unit},
                                 "a " + recipe.pieceWord + ", the batch divided");
-    if (recipe.piecesRange)
-        piece.step.words += fmt::format(" by {} {}, counted as {}", recipe.piecesRange->text(),
-                                        recipe.piecesWord, writeFraction(recipe.pieces.exact()));
+    piece.step.words += rangeText(recipe);
     piece.decimals = work.decimals();
     piece.by(std::move(batch), work.unit());
     byPieces(piece, recipe);
@@ -77,6 +82,9 @@ std::string ofWhatText(const PathWork& work, const Figures& figures) {
 PathDraft completeDraft(PathWork& work, const Figures& figures, const Figure& figure) {
     PathDraft draft = dividedDraft(work, figures);
     draft.step.words = basisText(figures, work.dossier.main()) + ", rounded once, here";
+    if (const std::string range = rangeText(work.dossier.main());
+        figures.basis == Basis::Piece && !range.empty())
+        draft.step.words += "; divided" + range;
     if (figure.value == 0 && draft.value < 0) {
         draft.rule = PathRule::Given;
         draft.factors.clear();

@@ -54,6 +54,7 @@ double halfWidthOfBatch(PathWork& work, std::size_t recipe) {
             budgetOf(work.cooked.batch, work.cooked.compositions)[indexOf(work.component)];
         return all.u == 0 ? 0 : coverageFactor(all.freedom) * all.u;
     }
+    if (work.component == Component::WATER) return 0;
     LinearForm content;
     for (const Leaf& leaf : work.gramsOf(recipe).eaten.leaves) content.add(contentOf(work, leaf));
     return pathHalfWidth(content, work.meaning());

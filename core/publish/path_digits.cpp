@@ -130,6 +130,15 @@ bool findDigits(PathDraft& draft, Decimal printed) {
     return false;
 }
 
+/// " − 0.1 g"; what takes a negative number away adds it.
+std::string numberInSum(const PathNumber& number, bool first) {
+    const Decimal printed = printedAs(number);
+    const bool negative = printed.coefficient() < 0;
+    const std::string text = printedDecimal(first || !negative ? printed : -printed) + number.unit;
+    if (first) return text;
+    return (number.minus != negative ? " − " : " + ") + text;
+}
+
 std::string formulaOf(const PathDraft& draft) {
     std::string text;
     for (const PathFactor& factor : draft.factors) {
@@ -137,8 +146,7 @@ std::string formulaOf(const PathDraft& draft) {
         const bool brackets = factor.sum.size() > 1 && draft.factors.size() > 1;
         std::string sum;
         for (const PathNumber& number : factor.sum) {
-            if (!sum.empty()) sum += number.minus ? " − " : " + ";
-            sum += printedDecimal(printedAs(number)) + number.unit;
+            sum += numberInSum(number, sum.empty());
         }
         text += brackets ? "(" + sum + ")" : sum;
     }

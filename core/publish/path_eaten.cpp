@@ -1,6 +1,5 @@
 #include <fmt/core.h>
 
-#include "core/nutrition/pieces.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/path_work.h"
 
@@ -39,44 +38,6 @@ PathDraft takingDraft(const PathWork& work, std::size_t recipe, const ResidueTak
     return draft;
 }
 
-/// Grams of a kept recipe that a line uses: by pieces, by weight or as batches.
-PathDraft keptGramsDraft(PathWork& work, std::size_t outer, std::size_t index) {
-    const Line& line = work.dossier.recipes[outer].lines[index];
-    const std::size_t inner = std::get<RecipeIndex>(line.what).index;
-    const Recipe& kept = work.dossier.recipes[inner];
-    if (!line.weighed.empty()) {
-        PathDraft readings = readingsDraft(work, line.weighed, line.name);
-        if (line.weighedFactor == 1) return readings;
-        PathDraft scaled = pathDraft(PathKind::Grams, "g", "weighed for another amount");
-        scaled.by(std::move(readings), " g").byRatio(line.weighedFactor);
-        return scaled.computed();
-    }
-    PathDraft draft = pathDraft(PathKind::Grams, "g", lineAmount(line));
-    if (line.unit != nullptr && line.unit->kind == UnitKind::Mass) {
-        draft.byRatio(line.amount.middle(), " " + std::string{line.unit->symbol});
-        if (line.unit->symbol != "g") draft.by(pathNumber(line.unit->factor.value(), " g"));
-        draft.step.way = Way::Assumed;
-        return draft.computed();
-    }
-    draft.step.words += " of " + kept.title;
-    draft.by(wholeDraft(work, inner), " g").byRatio(line.amount.middle());
-    if (line.piece == kept.pieceWord || line.piece == kept.piecesWord)
-        draft.by(pathNumber(kept.pieces.value()), true);
-    return draft.computed();
-}
-
-/// As used, as if the line counted whole.
-PathDraft usedByLine(PathWork& work, std::size_t recipe, std::size_t index,
-                     const LineReport& report) {
-    const Line& line = work.dossier.recipes[recipe].lines[index];
-    if (!report.ways.ways.empty()) return foodGramsDraft(work, recipe, index, report.ways.way());
-    PathDraft draft = keptGramsDraft(work, recipe, index);
-    if (line.tried == 1) return draft;
-    PathDraft tried = pathDraft(PathKind::Grams, "g", "tried: another amount");
-    tried.by(std::move(draft), " g").byRatio(line.tried);
-    return tried.computed();
-}
-
 }  // namespace
 
 const RecipeGrams& PathWork::gramsOf(std::size_t recipe) {
@@ -92,7 +53,7 @@ const RecipeGrams& PathWork::gramsOf(std::size_t recipe) {
 PathDraft eatenDraft(PathWork& work, std::size_t recipe, std::size_t index) {
     const RecipeGrams& grams = work.gramsOf(recipe);
     const LineReport& report = grams.lines[index];
-    PathDraft used = usedByLine(work, recipe, index, report);
+    PathDraft used = lineUsedDraft(work, recipe, index);
     std::vector<PathDraft> takings;
     for (const ResidueTaking& taking : grams.takings)
         if (taking.line == index) takings.push_back(takingDraft(work, recipe, taking));

@@ -56,7 +56,9 @@ PathDraft lineDraft(PathWork& work, std::size_t recipe, std::size_t index) {
                           : keptLine(work, recipe, index);
     draft.step.words = lineWords(line);
     draft.decimals = work.decimals();
-    draft.within(halfWidthOfLine(work, recipe, line.id), work.decimals());
+    // What a kept recipe lost in its cooking is water, and no part of its leaves.
+    if (food != nullptr || work.component != Component::WATER)
+        draft.within(halfWidthOfLine(work, recipe, line.id), work.decimals());
     if (recipe == 0) markLine(draft, index);
     return draft;
 }

@@ -44,8 +44,8 @@ struct CookWeights {
 PathDraft meanDraft(const CookWeights& weights) {
     PathDraft mean = pathDraft(PathKind::Grams, "g",
                                fmt::format("mean of {} test cooks", weights.others.size() + 1));
-    PathFactor sum{{pathNumber(weights.own)}};
-    for (const double other : weights.others) sum.sum.push_back(pathNumber(other));
+    PathFactor sum{{pathNumber(weights.own, " g")}};
+    for (const double other : weights.others) sum.sum.push_back(pathNumber(other, " g"));
     mean.rule = PathRule::Formula;
     mean.factors.push_back(std::move(sum));
     mean.by(pathNumber(static_cast<double>(weights.others.size() + 1)), true);

@@ -66,6 +66,8 @@ private:
 [[nodiscard]] PathDraft edibleDraft(const PathWork& work, const Line& line, const Food& food,
                                     PathDraft purchased);
 [[nodiscard]] PathDraft yieldedDraft(const PathWork& work, const Line& line, PathDraft before);
+/// Grams of a line as used, as if it counted whole.
+[[nodiscard]] PathDraft lineUsedDraft(PathWork& work, std::size_t recipe, std::size_t line);
 /// Grams eaten of a line: as used, less what the residues took, and half of it where it is optional
 /// and counts between.
 [[nodiscard]] PathDraft eatenDraft(PathWork& work, std::size_t recipe, std::size_t line);

@@ -103,6 +103,84 @@ std::string RandomRecipes::weigh(Kitchen& kitchen, std::size_t least, std::size_
     return id;
 }
 
+/// "cooked" by a factor or by a series of pairs.
+std::string RandomRecipes::yielded() {
+    if (oneIn(2))
+        return R"(,"yield":{"to":"cooked","factor":"0.85","within":"0.05","reason":"by eye"})";
+    return std::string{R"(,"yield":{"to":"cooked","series":"trim","inverse":)"} +
+           (oneIn(2) ? "true}" : "false}");
+}
+
+/// What cooks write more rarely.
+std::string RandomRecipes::rarelyMeasured(Kitchen& kitchen) {
+    static const std::vector<std::string> kFills{"heaping", "rounded", "generous", "scant"};
+    const std::string amount = quoted("amount", anyAmount());
+    switch (below(9)) {
+        case 0:
+            return amount + R"(,"unit":"tbsp","food":"oil",)" + quoted("fill", kFills[below(4)]);
+        case 1:
+            return amount +
+                   R"(,"piece":"tin","food":"water","each":{"amount":"14.5","unit":"oz"})" +
+                   yielded();
+        case 2:
+            return amount + R"(,"piece":"flask","food":"oil","each":{"amount":"330","unit":"ml"})";
+        case 3:
+            return amount + R"(,"piece":"bag","food":"sugar","equals":{"amount":"1 1/3",)" +
+                   quoted("unit", oneIn(2) ? "lb" : "cup") + "}";
+        case 4:
+            return amount + R"(,"unit":"cup","food":"syrup","density":{"g_per_ml":"1.37",)" +
+                   R"("within":"0.02","reason":"by eye"})" +
+                   (oneIn(2) ? "," + quoted("fill", kFills[below(4)]) : "");
+        case 5:
+            return amount + R"(,"unit":"pinch","food":"sugar")";
+        case 6:
+            return amount + R"(,"piece":"bulb","food":"fennel","trim":"trim","weighed":[")" +
+                   weigh(kitchen, 100, 300, "as purchased") + R"(",")" +
+                   weigh(kitchen, 10, 30, oneIn(2) ? "cooked" : "edible portion") + R"("])" +
+                   yielded();
+        case 7:
+            return amount + R"(,"unit":"kg","food":"fennel","as_purchased":true)" +
+                   (oneIn(2) ? R"(,"trim":"trim")" : "") + yielded();
+        default:
+            return amount + R"(,"piece":"lot","food":"oil","weighed_for":"1 2/3","weighed":[)" +
+                   R"("ounces-oil"])";
+    }
+}
+
+/// A line of one of the kept recipes, by pieces, by weight or as batches.
+std::string RandomRecipes::rarelyKept() {
+    const std::string food = quoted("food", oneIn(2) ? "sauce" : "gravy");
+    if (oneIn(3)) return quoted("amount", anyAmount()) + R"(,"piece":"batch",)" + food;
+    if (oneIn(2)) return R"("amount":"2 1/2","unit":"oz",)" + food;
+    return R"("amount":"1/3-1/2","piece":"spoon",)" + food;
+}
+
+void RandomRecipes::addRareThings(Kitchen& kitchen) {
+    kitchen.append("scales", R"({"id":"ounces","name":"ounces","unit":"oz","readability":"0.05"})");
+    kitchen.append("indications", R"({"id":"oz-zero","scale":"ounces","shown":"-0.05",)"
+                                  R"("state":"empty"})");
+    kitchen.append("indications", R"({"id":"oz-oil","scale":"ounces","shown":"3.35",)"
+                                  R"("state":"edible portion"})");
+    kitchen.append("readings", R"({"id":"ounces-oil","gross":"oz-oil","tare":"oz-zero"})");
+    kitchen.reading("t-a", "231", "", "as purchased").reading("t-b", "167");
+    kitchen.append("series", R"({"id":"trim","name":"trimming","kind":"ratio",)"
+                             R"("pairs":[{"before":"t-a","after":"t-b"}]})");
+    kitchen.append("foods", R"({"id":"syrup","name":"syrup","stated":[
+        {"component":"ENERC_KJ","per_100g":"1255.2","reason":"invented"},
+        {"component":"SUGAR","per_100g":"71.5","within":"2","reason":"invented"}],
+        "added_sugars":{"kind":"all","reason":"invented"}})");
+    kitchen.append("foods", R"({"id":"gravy","name":"gravy","recipe":"gravy"})");
+    Kitchen gravy;
+    gravy.json("title", R"("Gravy")");
+    gravy.json("makes", R"({"pieces":"7","piece":"spoon","plural":"spoons"})");
+    gravy.append("foods", R"({"id":"sauce","name":"sauce","recipe":"sauce"})");
+    gravy.line(R"({"id":"s","amount":"1/3","piece":"batch","food":"sauce"})");
+    gravy.line(R"({"id":"u","amount":"1 1/3","unit":"tsp","food":"sugar"})");
+    gravy.reading("left", "2", "", "residue");
+    gravy.json("residues", R"([{"unknown":true,"readings":["left"]}])");
+    kitchen.kept("gravy", gravy);
+}
+
 /// Amount, unit and food of a line with a way of its own.
 std::string RandomRecipes::measured(Kitchen& kitchen) {
     static const std::vector<std::string> kFoods{"oil", "fennel", "sugar", "paste", "water"};
@@ -139,7 +217,9 @@ std::string RandomRecipes::anyLine(Kitchen& kitchen) {
     if (oneIn(10))
         return line + quoted("amount", anyAmount()) + R"(,"piece":"spoon","food":"sauce"})";
     if (oneIn(10)) return line + R"("to_taste":true,"food":"sugar"})";
-    line += measured(kitchen);
+    const bool rare = draw_ == Draw::AllWays && oneIn(2);
+    if (rare && oneIn(4)) return line + rarelyKept() + "}";
+    line += rare ? rarelyMeasured(kitchen) : measured(kitchen);
     return line + (oneIn(6) ? R"(,"optional":true})" : "}");
 }
 
@@ -188,6 +268,7 @@ Kitchen RandomRecipes::next() {
     Kitchen kitchen;
     readings_ = lines_ = 0;
     addFoods(kitchen);
+    if (draw_ == Draw::AllWays) addRareThings(kitchen);
     std::string bulbs;
     for (std::size_t n = 1 + below(4); n > 0; --n)
         bulbs += (bulbs.empty() ? "\"" : ",\"") + weigh(kitchen, 200, 260) + "\"";

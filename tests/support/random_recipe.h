@@ -14,7 +14,13 @@ namespace nettare {
 /// what it draws has no figures: a residue may be more than there is.
 class RandomRecipes {
 public:
-    explicit RandomRecipes(std::mt19937::result_type seed) : random_{seed} {}
+    /// AllWays draws what cooks write more rarely as well: fillings, packs, an amount said twice,
+    /// yields and trimming by series, stated densities, manners of speech, a scale in ounces, kept
+    /// recipes in kept recipes, several test cooks.
+    enum class Draw { UsualWays, AllWays };
+
+    explicit RandomRecipes(std::mt19937::result_type seed, Draw draw = Draw::UsualWays)
+        : random_{seed}, draw_{draw} {}
 
     [[nodiscard]] kitchen::Kitchen next();
 
@@ -27,11 +33,16 @@ private:
     std::string weigh(kitchen::Kitchen& kitchen, std::size_t least, std::size_t most,
                       const std::string& state = "edible portion");
     std::string measured(kitchen::Kitchen& kitchen);
+    std::string rarelyMeasured(kitchen::Kitchen& kitchen);
+    std::string yielded();
+    std::string rarelyKept();
+    void addRareThings(kitchen::Kitchen& kitchen);
     std::string anyLine(kitchen::Kitchen& kitchen);
     std::string anyResidue(kitchen::Kitchen& kitchen);
     std::string anyMixture();
 
     std::mt19937 random_;
+    Draw draw_;
     std::size_t readings_ = 0;
     std::size_t lines_ = 0;
 };

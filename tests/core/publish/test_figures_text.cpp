@@ -55,6 +55,21 @@ TEST_CASE("the page of figures stays as it was last read", "[publish][golden]") 
     checkGolden("platter_per_portion.txt", pageOf(platter(), Basis::Portion));
 }
 
+TEST_CASE("the page and its ceilings say of what they are", "[publish]") {
+    const Dossier dossier = Served::orThrow(platter().dossier());
+    for (const auto& [meaning, words] :
+         {std::pair{Meaning::RecipeMean, "recipe mean"}, {Meaning::AnyPiece, "any one piece"}}) {
+        const Cooked cooked = Served::orThrow(cook(dossier, meaning));
+        const std::string page =
+            figuresPage(Served::orThrow(figuresPer(Basis::Piece, dossier, cooked)), dossier, cooked,
+                        Served::orThrow(verdictsOf(dossier, cooked)));
+        CHECK(page.find(std::string{"\nper piece, "} + words + "; ± is 95 %\n") !=
+              std::string::npos);
+        CHECK(page.find(std::string{"\nCeilings and floors, "} + words + "\n") !=
+              std::string::npos);
+    }
+}
+
 TEST_CASE("the page says what the figures are per, and has no ceilings where none is set",
           "[publish]") {
     Kitchen kitchen;
