@@ -194,7 +194,9 @@ void LeftOverPopup::showPage() {
     tell();
 }
 
+// What runs off is a food; a recipe does not run off as a whole.
 void LeftOverPopup::chooseFood(const FoodOffer& offer) {
+    if (!offer.choice.recipe.empty()) return;
     drip_ = offer.choice;
     food_->setText(QString::fromStdString(offer.choice.name));
     tell();

@@ -191,6 +191,7 @@ void KitchenSession::loadShelf() {
         [this, words = words_](std::vector<ShelvedRecipe> shelf) {
             if (words != words_) return;
             shelf_ = std::move(shelf);
+            if (words.isEmpty()) recipes_ = shelf_;
             emit shelfChanged();
         });
 }
@@ -277,6 +278,24 @@ void KitchenSession::bringBack(int revision) {
         else
             keepAs(tr("brought back from revision %1").arg(revision), revision);
     });
+}
+
+void KitchenSession::applyWithRecipes(const Edit& edit,
+                                      std::function<void(const Result<void>&)> done) {
+    auto after = applied(draft_->document(), edit);
+    if (!after) return done(fail(after.error()));
+    store_.post(
+        this,
+        [kitchen = kitchen_, table = storeTable_,
+         document = std::move(*after)]() -> Result<Closure> {
+            if (!table) return fail(ErrorCode::TableUnreadable);
+            return closureOfDraft(*kitchen, document, *table);
+        },
+        [this, edit, done = std::move(done), recipe = draft_->recipe()](Result<Closure> closure) {
+            if (!closure) return done(fail(closure.error()));
+            if (!draft_ || draft_->recipe() != recipe) return;
+            done(draft_->apply(edit, *closure));
+        });
 }
 
 void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit,

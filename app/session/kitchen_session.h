@@ -42,6 +42,8 @@ public:
     [[nodiscard]] const QString& path() const { return path_; }
     [[nodiscard]] const QString& heldBy() const { return heldBy_; }
     [[nodiscard]] const std::vector<ShelvedRecipe>& shelf() const { return shelf_; }
+    /// All recipes, whatever the shelf is searched for.
+    [[nodiscard]] const std::vector<ShelvedRecipe>& recipes() const { return recipes_; }
     [[nodiscard]] DraftSession* draft() const { return draft_.get(); }
     [[nodiscard]] const std::vector<RevisionSummary>& revisions() const { return revisions_; }
     [[nodiscard]] SaveState saveState() const { return saveState_; }
@@ -56,6 +58,9 @@ public:
     /// Puts the revision's text in place of the draft's, undoably, and keeps it as the next.
     void bringBack(int revision);
     void openRevision(int number, std::function<void(OpenedRevision)> done);
+    /// Applies an edit of the draft that uses kept recipes which it may not hold yet, once they are
+    /// read with all that they use. `done` follows in any case.
+    void applyWithRecipes(const Edit& edit, std::function<void(const Result<void>&)> done);
     /// Writes the indications to the ledger, then gives the edit that binds them to the draft.
     /// `food` is a row that the edit brings into the draft.
     void record(const std::vector<LedgerEntry>& entries, const Edit& edit,
@@ -106,7 +111,7 @@ private:
     std::optional<Error> tableFailure_;
     bool sample_ = false, writable_ = true;
     QString path_, heldBy_, words_;
-    std::vector<ShelvedRecipe> shelf_;
+    std::vector<ShelvedRecipe> shelf_, recipes_;
     std::unique_ptr<DraftSession> draft_;
     std::vector<RevisionSummary> revisions_;
     SaveState saveState_ = SaveState::Saved;

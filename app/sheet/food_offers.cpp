@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/loading/kept_reference.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/document_texts.h"
 #include "core/publish/number_text.h"
@@ -47,6 +48,14 @@ FoodOffer offerOf(const FoodHit& hit) {
     return offer;
 }
 
+FoodOffer offerOf(const ShelvedRecipe& recipe) {
+    const KeptReference newest{recipe.id, recipe.revisions};
+    return {{{}, {}, recipe.title, newest.text()},
+            OfferWords::tr("%1 · your recipe, revision %2")
+                .arg(QString::fromStdString(recipe.title))
+                .arg(recipe.revisions)};
+}
+
 }  // namespace
 
 std::vector<FoodOffer> foodOffers(const KitchenSession& kitchen, const QString& words) {
@@ -61,15 +70,23 @@ std::vector<FoodOffer> foodOffers(const KitchenSession& kitchen, const QString& 
         offers.push_back({{memberText(&food, "id"), {}, name},
                           OfferWords::tr("%1 · in this recipe").arg(QString::fromStdString(name))});
     }
+    for (const ShelvedRecipe& recipe : kitchen.recipes()) {
+        const bool itself = QString::fromStdString(recipe.id) == kitchen.draft()->recipe();
+        if (recipe.revisions > 0 && !itself && holds(QString::fromStdString(recipe.title), parts))
+            offers.push_back(offerOf(recipe));
+    }
     for (const FoodHit& hit : kitchen.findFoods(words, kMostOffers))
         if (std::ranges::find(known, hit.row) == known.end()) offers.push_back(offerOf(hit));
     if (offers.size() > kMostOffers) offers.erase(offers.begin() + kMostOffers, offers.end());
     return offers;
 }
 
-std::optional<TableFood> broughtBy(const KitchenSession& kitchen, const FoodOffer& offer) {
-    if (!offer.choice.existing.empty()) return {};
-    return kitchen.food(offer.choice.row);
+void applyOffer(KitchenSession& kitchen, const Edit& edit, const FoodOffer& offer,
+                std::function<void(const Result<void>&)> done) {
+    DraftSession& draft = *kitchen.draft();
+    if (!offer.choice.recipe.empty()) return kitchen.applyWithRecipes(edit, std::move(done));
+    const auto food = offer.choice.existing.empty() ? kitchen.food(offer.choice.row) : std::nullopt;
+    done(food ? draft.apply(edit, *food) : draft.apply(edit));
 }
 
 }  // namespace nettare

@@ -2,6 +2,7 @@
 
 #include <QString>
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -18,13 +19,14 @@ struct FoodOffer {
     QString text;  ///< as the list shows it: name and energy
 };
 
-/// The foods of the open draft whose names hold the words, then those of the table; best first.
-/// No words, no offers.
+/// The foods of the open draft whose names hold the words, then the newest revisions of the
+/// kitchen's other recipes, then foods of the table; best first. No words, no offers.
 [[nodiscard]] std::vector<FoodOffer> foodOffers(const KitchenSession& kitchen,
                                                 const QString& words);
 
-/// The rows that an offer brings into the draft; nothing where the draft has the food already.
-[[nodiscard]] std::optional<TableFood> broughtBy(const KitchenSession& kitchen,
-                                                 const FoodOffer& offer);
+/// Applies an edit that gives a line the offered food, with what the draft does not hold of it yet.
+/// `done` follows at once; for a kept recipe when the kitchen has read it.
+void applyOffer(KitchenSession& kitchen, const Edit& edit, const FoodOffer& offer,
+                std::function<void(const Result<void>&)> done);
 
 }  // namespace nettare

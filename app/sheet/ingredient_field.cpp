@@ -99,9 +99,14 @@ void IngredientField::choose(const FoodOffer& offer) {
     const auto edit = setLineFood(draft->document(), line_, offer.choice);
     if (!edit) return refuse(draftSentence(draft->document(), edit.error()));
     draft->endTyping();
-    const auto food = broughtBy(kitchen_, offer);
-    const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
-    if (!done) return refuse(draftSentence(draft->document(), done.error()));
+    applyOffer(kitchen_, edit->edit, offer,
+               [guard = QPointer<IngredientField>{this}, preparation](const Result<void>& done) {
+                   if (guard) guard->chose(preparation, done);
+               });
+}
+
+void IngredientField::chose(const QString& preparation, const Result<void>& done) {
+    if (!done) return refuse(draftSentence(kitchen_.draft()->document(), done.error()));
     preparation_.leave();
     follow();
     typePreparation(preparation);

@@ -38,6 +38,7 @@ private:
     void typed(const QString& text);
     void typePreparation(const QString& preparation);
     void choose(const FoodOffer& offer);
+    void chose(const QString& preparation, const Result<void>& done);
     void follow();
     void refuse(const QString& sentence);
     /// True while the food words name another food than the line has.

@@ -266,12 +266,18 @@ void LineTable::addRead(const LineReading& reading, const FoodOffer& offer) {
         draft->document(), static_cast<std::size_t>(model_->rowCount()), reading, offer.choice);
     if (!edit) return refuseNew(draftSentence(draft->document(), edit.error()));
     draft->endTyping();
-    const auto food = broughtBy(kitchen_, offer);
-    const auto done = food ? draft->apply(edit->edit, *food) : draft->apply(edit->edit);
+    applyOffer(kitchen_, edit->edit, offer,
+               [guard = QPointer<LineTable>{this}, line = edit->line](const Result<void>& done) {
+                   if (guard) guard->added(line, done);
+               });
+}
+
+void LineTable::added(const std::string& line, const Result<void>& done) {
+    DraftSession* draft = kitchen_.draft();
     if (!done) return refuseNew(draftSentence(draft->document(), done.error()));
     draft->endTyping();
     entry_->clear();
-    choose(edit->line);
+    choose(line);
 }
 
 void LineTable::run(const Result<LineEdit>& edit) {

@@ -49,6 +49,7 @@ private:
     void add(const QString& text, const std::optional<FoodOffer>& chosen);
     void addSettled(const LineReading& reading, const FoodOffer& offer);
     void addRead(const LineReading& reading, const FoodOffer& offer);
+    void added(const std::string& line, const Result<void>& done);
     void refuseNew(const QString& sentence);
     void choose(const std::string& line);
     void run(const Result<LineEdit>& edit);

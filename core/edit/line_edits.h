@@ -22,11 +22,12 @@ struct LineEdit {
     std::vector<std::string> unbound;  ///< members that went: "weighed", "series", "assumed" ...
 };
 
-/// The food that a line is to have: one of the document's, or a row of a table.
+/// The food that a line is to have: one of the document's, a row of a table, or a kept recipe.
 struct FoodChoice {
-    std::string existing;  ///< id of a food of the document; empty: the row
+    std::string existing;  ///< id of a food of the document; empty: row or recipe
     TableRow row;
-    std::string name;  ///< as the cook calls it
+    std::string name;      ///< as the cook calls it
+    std::string recipe{};  ///< "tomato-sauce#2"; empty: the row
 };
 
 /// Sets amount and unit from typed text, as readLineAmount() reads it; a number alone keeps the

@@ -23,6 +23,11 @@ bool isRow(const Json& food, const TableRow& row) {
 }
 
 Json foodEntry(const std::string& id, const FoodChoice& choice) {
+    if (!choice.recipe.empty()) {
+        Json food = Json::object();
+        food.set("id", Json{id}).set("name", Json{choice.name});
+        return food.set("recipe", Json{choice.recipe});
+    }
     Json table = Json::object();
     table.set("table", Json{choice.row.table}).set("release", Json{choice.row.release});
     table.set("number", Json{choice.row.number});
@@ -56,7 +61,9 @@ Result<std::string> foodFor(const Json& document, const FoodChoice& choice, Edit
         return choice.existing;
     }
     for (const Json& food : itemsOf(document, "foods"))
-        if (isRow(food, choice.row)) return std::string{textAt(food, "id")};
+        if (choice.recipe.empty() ? isRow(food, choice.row)
+                                  : textAt(food, "recipe") == choice.recipe)
+            return std::string{textAt(food, "id")};
     std::string id = freshId(document, "foods", choice.name);
     draft.append("/foods", foodEntry(id, choice));
     return id;

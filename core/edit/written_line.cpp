@@ -68,6 +68,15 @@ void setFirst(std::string_view key, const std::vector<LineMeasure>& measures, Js
         }
 }
 
+/// A kept recipe without a unit is used in batches, or in its own pieces.
+void setAmountOfRecipe(const LineReading& reading, Json& line) {
+    line.set("amount", Json{reading.amount ? amountText(*reading.amount) : "1"});
+    if (!reading.units.empty())
+        line.set("unit", Json{reading.units.front()});
+    else
+        line.set("piece", Json{reading.piece.empty() ? "batch" : reading.piece});
+}
+
 void setAmount(const LineReading& reading, const std::string& foodName, Json& line) {
     if (!reading.amount && reading.size.empty()) {
         line.set("to_taste", Json{true});
@@ -82,6 +91,12 @@ void setAmount(const LineReading& reading, const std::string& foodName, Json& li
     if (!reading.fill.empty()) line.set("fill", Json{reading.fill});
     setFirst("each", reading.each, line);
     setFirst("equals", reading.equals, line);
+}
+
+bool isRecipe(const Json& document, const FoodChoice& choice) {
+    if (choice.existing.empty()) return !choice.recipe.empty();
+    const auto food = entryNamed(document, "foods", choice.existing);
+    return food && (*food)->find("recipe") != nullptr;
 }
 
 std::string preparationText(const LineReading& reading) {
@@ -107,7 +122,10 @@ Result<LineEdit> addWrittenLine(const Json& document, std::size_t at, const Line
     Json line = Json::object();
     line.set("id", Json{id}).set("food", Json{*food});
     line.set("written", Json{trimmed(reading.text)});
-    setAmount(reading, name, line);
+    if (isRecipe(document, choice))
+        setAmountOfRecipe(reading, line);
+    else
+        setAmount(reading, name, line);
     if (reading.optional) line.set("optional", Json{true});
     if (const std::string preparation = preparationText(reading); !preparation.empty())
         line.set("preparation", Json{preparation});

@@ -72,3 +72,37 @@ TEST_CASE("what may mean two things is asked before the line is added", "[edit]"
     CHECK(refusalOf("1 (14.5 oz) can tomatoes") == ErrorCode::UnitAsked);
     CHECK(refusalOf("1,500 g tomatoes") == ErrorCode::AmountAmbiguous);
 }
+
+TEST_CASE("a kept recipe is written on a line by batches, its own pieces or its weight", "[edit]") {
+    const auto written = [](const std::string& text) {
+        const Json document = demo::skewers();
+        const FoodChoice choice{{}, {}, "sauce", "sauce#2"};
+        const auto edit = addWrittenLine(document, 0, readLine(text), choice);
+        INFO(text);
+        REQUIRE(edit);
+        const Json after = *applied(document, edit->edit);
+        REQUIRE(readRecipe(after));
+        CHECK(writeJson(*valueAt(after, "/foods/sauce")) ==
+              R"({"id":"sauce","name":"sauce","recipe":"sauce#2"})");
+        const Json line = *valueAt(after, "/lines/" + edit->line);
+        const Json* unit = line.find("unit");
+        return *line.find("amount")->text() + " " +
+               *(unit != nullptr ? unit : line.find("piece"))->text();
+    };
+    CHECK(written("sauce") == "1 batch");
+    CHECK(written("2 sauce") == "2 batch");
+    CHECK(written("150 g sauce") == "150 g");
+    CHECK(written("1/2 batch sauce") == "1/2 batch");
+}
+
+TEST_CASE("a kept recipe that the document has already is used again", "[edit]") {
+    const Json document = demo::skewers();
+    const FoodChoice choice{{}, {}, "sauce", "sauce#2"};
+    const auto first = addWrittenLine(document, 0, readLine("sauce"), choice);
+    REQUIRE(first);
+    const Json once = *applied(document, first->edit);
+    const auto second = addWrittenLine(once, 0, readLine("100 g sauce"), choice);
+    REQUIRE(second);
+    const Json twice = *applied(once, second->edit);
+    CHECK(twice.find("foods")->items()->size() == once.find("foods")->items()->size());
+}

@@ -85,6 +85,9 @@ TEST_CASE("readings and series keep their references", "[recipe]") {
     CHECK(recipe.series[0].of == "apple");
     CHECK(recipe.series[0].readings == Ids{"apple-bought"});
     CHECK(recipe.series[1].kind == SeriesKind::PerMeasure);
+    CHECK(recipe.series[1].pooled);
+    CHECK_FALSE(recipe.series[0].pooled);
+    CHECK(recipe.piecesWeighed == "apples");
     CHECK(recipe.series[2].kind == SeriesKind::Ratio);
     CHECK(recipe.series[2].of.empty());
     REQUIRE(recipe.series[2].pairs.size() == 1);
@@ -235,6 +238,11 @@ TEST_CASE("residues, cooked weight and targets are read by what they are", "[rec
     CHECK(recipe.residues[5].kind == ResidueKind::NotEaten);
     CHECK(recipe.cooked->readings == Ids{"batch"});
     CHECK(recipe.cooked->notEaten == Ids{"left"});
+    REQUIRE(recipe.cooked->otherCooks.size() == 1);
+    CHECK(recipe.cooked->otherCooks[0].readings == Ids{"batch"});
+    CHECK(recipe.cooked->otherCooks[0].notEaten == Ids{"left"});
+    REQUIRE(recipe.residues[0].otherCooks.size() == 1);
+    CHECK(recipe.residues[0].otherCooks[0].readings == Ids{"left"});
 
     REQUIRE(recipe.targets.size() == 2);
     CHECK(recipe.targets[0].component == Component::ENERC_KCAL);

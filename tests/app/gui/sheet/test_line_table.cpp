@@ -272,4 +272,36 @@ TEST_CASE("the ingredient table keeps the rules of models while a recipe is edit
     CHECK(model->rowCount() == 7);
 }
 
+TEST_CASE("a kept recipe is offered by its title and used at its newest revision") {
+    DemoWindow demo;
+    const QString skewers = demo.draft().recipe();
+    for (const ShelvedRecipe& recipe : demo.kitchen().recipes())
+        if (recipe.title.starts_with("Barley")) demo.open(QString::fromStdString(recipe.id));
+    const double batch =
+        (*demo.draft().evaluation())[Basis::Batch]->figures[indexOf(Component::ENERC_KCAL)].value;
+    const double weight = demo.draft().evaluation()->cooked.eaten.cooked->value();
+    demo.kitchen().keep(QStringLiteral("first"));
+    REQUIRE(waitUntil([&] { return demo.draft().baseRevision() == 1; }));
+    demo.kitchen().settle();
+    demo.open(skewers);
+    const auto kilocalories = [&] {
+        return (*demo.draft().evaluation())[Basis::Batch]
+            ->figures[indexOf(Component::ENERC_KCAL)]
+            .value;
+    };
+    const double before = kilocalories();
+    auto& entry = child<QLineEdit>(demo.window(), "newLine");
+    typeText(entry, QStringLiteral("100 g barley & beet"));
+    QAbstractItemView* list = entry.findChild<QCompleter*>()->popup();
+    REQUIRE(list->isVisible());
+    CHECK(list->model()->index(0, 0).data().toString() ==
+          QStringLiteral("Barley & beetroot patties · your recipe, revision 1"));
+    pressKey(*list, Qt::Key_Return);
+    REQUIRE(waitUntil([&] { return kilocalories() > before + 1; }));
+    CHECK(kilocalories() - before == Approx(batch * 100 / weight));
+    CHECK(demo.draft().evaluation()->document.foods.back().recipe == "barley-beetroot-patties#1");
+    demo.draft().undoStack().undo();
+    CHECK(kilocalories() == before);
+}
+
 }  // namespace nettare
