@@ -228,7 +228,13 @@ void CompareScreen::refresh() {
     if (!left || !right) return;
     tasks_.run(
         tr("Comparing"), *this,
-        [left, right](const Progress&) { return comparisonWords(*left, *right); },
+        [left, right, meaning = draft->meaning()](const Progress&) -> Result<ComparisonWords> {
+            const auto before = withMeaning(left, meaning);
+            if (!before) return fail(before.error());
+            const auto after = withMeaning(right, meaning);
+            if (!after) return fail(after.error());
+            return comparisonWords(**before, **after);
+        },
         [this, leftTitle = titleOf(left_),
          rightTitle = titleOf(right_)](Result<ComparisonWords> words) {
             busy_ = false;

@@ -18,6 +18,15 @@ bool isEnergyOf(const TargetVerdict& verdict, Basis basis) {
     return verdict.target.component == Component::ENERC_KCAL && verdict.target.per == basis;
 }
 
+/// What the largest portion that is safe would have; nothing where it is larger than the one asked.
+std::optional<double> valueOfSafePortion(const TargetVerdict& verdict, const Recipe& recipe) {
+    if (!verdict.largestPortion) return {};
+    const double portion =
+        recipe.portionPieces ? recipe.portionPieces->value() : recipe.portionGrams->value();
+    if (*verdict.largestPortion >= portion) return {};
+    return verdict.figure.value * *verdict.largestPortion / portion;
+}
+
 }  // namespace
 
 const TargetVerdict* energyVerdict(const Evaluation& evaluation, Basis basis) {
@@ -31,8 +40,11 @@ QString energySentence(const Evaluation& evaluation, const Figure& energy, Basis
                                        : knownFor(energy);
     const TargetVerdict* verdict = energyVerdict(evaluation, basis);
     if (verdict == nullptr) return spread;
-    return EnergyWords::tr("%1 · %2").arg(spread,
-                                          verdictText(*verdict, evaluation.dossier.main(), false));
+    const Recipe& recipe = evaluation.dossier.main();
+    const QString kept =
+        EnergyWords::tr("%1 · %2").arg(spread, verdictText(*verdict, recipe, false));
+    const QString safe = safePortion(*verdict, recipe);
+    return safe.isEmpty() ? kept : EnergyWords::tr("%1. %2").arg(kept, safe);
 }
 
 BeamFigure energyBeam(const Evaluation& evaluation, const Figure& energy, Basis basis) {
@@ -49,6 +61,8 @@ BeamFigure energyBeam(const Evaluation& evaluation, const Figure& energy, Basis 
         if (const auto& most = verdict.target.atMost) {
             beam.ceiling = most->value();
             beam.ceilingText = QString::fromStdString(most->text());
+            beam.safe = valueOfSafePortion(verdict, evaluation.dossier.main());
+            beam.safeText = safePortion(verdict, evaluation.dossier.main());
         }
         if (const auto& least = verdict.target.atLeast) {
             beam.floor = least->value();

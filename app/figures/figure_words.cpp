@@ -35,6 +35,15 @@ QString deciding(const TargetVerdict& verdict) {
                : QString{};
 }
 
+/// "kept with a probability of 72 %", rounded down; nothing where it is all but sure or out of the
+/// question.
+QString chanceText(const TargetVerdict& verdict) {
+    const double percent = 100 * verdict.probability;
+    if (verdict.state == TargetState::Met || percent < 1) return {};
+    return FigureWords::tr(", kept with a probability of %1 %")
+        .arg(wordText(numberAt(0, percent, Direction::Floor)));
+}
+
 QString ceilingText(const TargetVerdict& verdict) {
     const QString limit = limitText(verdict), end = deciding(verdict);
     switch (verdict.state) {
@@ -45,10 +54,11 @@ QString ceilingText(const TargetVerdict& verdict) {
             return end.isEmpty()
                        ? FigureWords::tr("ceiling of %1 not safely met: there is no upper end")
                              .arg(limit)
-                       : FigureWords::tr("ceiling of %1 not safely met: the upper end is %2")
-                             .arg(limit, end);
+                       : FigureWords::tr("ceiling of %1 not safely met: the upper end is %2%3")
+                             .arg(limit, end, chanceText(verdict));
         case TargetState::NotMet:
-            return FigureWords::tr("over the ceiling of %1: not met").arg(limit);
+            return FigureWords::tr("over the ceiling of %1: not met%2")
+                .arg(limit, chanceText(verdict));
     }
     return {};
 }
@@ -60,10 +70,11 @@ QString floorText(const TargetVerdict& verdict) {
             return FigureWords::tr("above the floor of %1: met, the lower end is %2")
                 .arg(limit, end);
         case TargetState::ValueOnly:
-            return FigureWords::tr("floor of %1 not safely met: the lower end is %2")
-                .arg(limit, end);
+            return FigureWords::tr("floor of %1 not safely met: the lower end is %2%3")
+                .arg(limit, end, chanceText(verdict));
         case TargetState::NotMet:
-            return FigureWords::tr("below the floor of %1: not met").arg(limit);
+            return FigureWords::tr("below the floor of %1: not met%2")
+                .arg(limit, chanceText(verdict));
     }
     return {};
 }
@@ -121,6 +132,17 @@ QString basisName(Basis basis, const Recipe& recipe) {
             return FigureWords::tr("per batch");
     }
     return {};
+}
+
+QString safePortion(const TargetVerdict& verdict, const Recipe& recipe) {
+    if (!verdict.largestPortion) return {};
+    const QString most = wordText(numberAt(0, *verdict.largestPortion, Direction::Floor));
+    if (recipe.portionGrams) return FigureWords::tr("A portion of up to %1 g is safe.").arg(most);
+    if (*verdict.largestPortion < 1)
+        return FigureWords::tr("Not even one %1 is safe.").arg(wordText(recipe.pieceWord));
+    const bool one = *verdict.largestPortion < 2;
+    return FigureWords::tr("A portion of up to %1 %2 is safe.")
+        .arg(most, wordText(one ? recipe.pieceWord : recipe.piecesWord));
 }
 
 QString verdictText(const TargetVerdict& verdict, const Recipe& recipe, bool withBasis) {

@@ -18,6 +18,10 @@ namespace nettare {
 /// The whole figure for screen readers: "Fat: 6.6 g, plus or minus 0.3".
 [[nodiscard]] QString spokenFigure(const Figure& figure);
 
+/// "A portion of up to 1 skewer is safe.": the largest whole one whose interval keeps to a ceiling
+/// per portion; empty for other targets.
+[[nodiscard]] QString safePortion(const TargetVerdict& verdict, const Recipe& recipe);
+
 /// Whether a target is kept, by its interval and without a made-up chance: "under the ceiling of
 /// 150 kcal with its whole interval". `withBasis` adds what it is per.
 [[nodiscard]] QString verdictText(const TargetVerdict& verdict, const Recipe& recipe,

@@ -10,9 +10,11 @@
 #include "app/figures/energy_readout.h"
 #include "app/figures/energy_texts.h"
 #include "app/figures/figure_words.h"
+#include "app/figures/meaning_choice.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/document_texts.h"
 #include "app/sheet/draft_sentence.h"
+#include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/widgets/basis_switch.h"
@@ -55,6 +57,7 @@ FiguresPane::FiguresPane(KitchenSession& kitchen, QWidget* parent)
       targets_{wrapping(TypeSize::Header, "secondary")},
       partial_{wrapping(TypeSize::Caption, "secondary")},
       caution_{wrapping(TypeSize::Caption, "secondary")},
+      meaning_{new MeaningChoice},
       gauge_{new BeamGauge},
       trouble_{new MessageLine},
       model_{new FiguresModel{this}},
@@ -67,6 +70,8 @@ FiguresPane::FiguresPane(KitchenSession& kitchen, QWidget* parent)
     trouble_->setObjectName(QStringLiteral("trouble"));
     verdict_->setObjectName(QStringLiteral("verdict"));
     table_->setObjectName(QStringLiteral("figures"));
+    gauge_->setObjectName(QStringLiteral("gauge"));
+    meaning_->setObjectName(QStringLiteral("meaning"));
     switch_->setAccessibleName(tr("Figures per"));
     gauge_->setAccessibleName(tr("Energy"));
     allButton_->setObjectName(QStringLiteral("allComponents"));
@@ -78,10 +83,14 @@ FiguresPane::FiguresPane(KitchenSession& kitchen, QWidget* parent)
     caution_->setText(
         tr("Estimates from tables, labels and your own weighings; no laboratory "
            "analysis and no medical advice."));
+    basisText_->setWordWrap(false);
     build();
     connect(switch_, &BasisSwitch::chosen, this, [this](int index) {
         basis_ = kBases[static_cast<std::size_t>(index)];
         follow();
+    });
+    connect(meaning_, &MeaningChoice::chosen, this, [this](Meaning meaning) {
+        if (kitchen_.draft() != nullptr) kitchen_.draft()->setMeaning(meaning);
     });
     connect(allButton_, &QPushButton::toggled, this, [this](bool all) {
         all_ = all;
@@ -109,7 +118,10 @@ void FiguresPane::build() {
     figures->setContentsMargins(0, 0, 0, 0);
     figures->setSpacing(kSpace1Px);
     figures->addWidget(energy_);
-    figures->addWidget(basisText_);
+    auto* of = new FlowLayout{kSpace1Px, 0};
+    of->addWidget(basisText_);
+    of->addWidget(meaning_);
+    figures->addLayout(of);
     figures->addWidget(verdict_);
     figures->addWidget(gauge_);
     figures->addWidget(targets_);
@@ -157,6 +169,7 @@ void FiguresPane::follow() {
     showTrouble(*draft);
     if (!evaluation) return;
     const bool dimmed = draft->failure().has_value();
+    meaning_->setMeaning(draft->meaning());
     showTexts(evaluation->dossier.main());
     showEnergy(*evaluation, dimmed);
     targets_->setText(otherTargets(*evaluation, basis_));

@@ -14,6 +14,7 @@ class BeamGauge;
 class DraftSession;
 class EnergyReadout;
 class KitchenSession;
+class MeaningChoice;
 class MessageLine;
 
 /// The figures of the open draft, at its right; they follow every keystroke. Where the text as it
@@ -42,6 +43,7 @@ private:
     BasisSwitch* switch_;
     EnergyReadout* energy_;
     QLabel *basisText_, *verdict_, *targets_, *partial_, *caution_;
+    MeaningChoice* meaning_;
     BeamGauge* gauge_;
     MessageLine* trouble_;
     FiguresModel* model_;

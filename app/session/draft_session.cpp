@@ -71,7 +71,7 @@ void DraftSession::changeTo(Json document) {
 }
 
 void DraftSession::evaluate() {
-    auto figures = evaluated(document_, closure_, figures_.get());
+    auto figures = evaluated(document_, closure_, figures_.get(), meaning_);
     if (figures) {
         figures_ = std::move(*figures);
         failure_.reset();
@@ -79,6 +79,15 @@ void DraftSession::evaluate() {
         failure_ = figures.error();
     }
     emit evaluationChanged();
+}
+
+// Figures that are shown though the text as it stands has none change their meaning as well.
+void DraftSession::setMeaning(Meaning meaning) {
+    if (meaning == meaning_) return;
+    meaning_ = meaning;
+    if (figures_)
+        if (auto same = withMeaning(figures_, meaning)) figures_ = std::move(*same);
+    evaluate();
 }
 
 Result<void> DraftSession::apply(const Edit& edit) {

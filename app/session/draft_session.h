@@ -34,6 +34,10 @@ public:
     [[nodiscard]] const std::shared_ptr<const Evaluation>& evaluation() const { return figures_; }
     /// Why the document as it stands has no figures, with a pointer to the place.
     [[nodiscard]] const std::optional<Error>& failure() const { return failure_; }
+    /// What the figures are of; a way of looking at them and no part of the document.
+    [[nodiscard]] Meaning meaning() const { return meaning_; }
+    /// Figures follow before it returns.
+    void setMeaning(Meaning meaning);
     [[nodiscard]] QUndoStack& undoStack() { return stack_; }
     [[nodiscard]] const Closure& closure() const { return closure_; }
 
@@ -86,6 +90,7 @@ private:
     std::vector<TableFood> newFoods_;
     std::shared_ptr<const Evaluation> figures_;
     std::optional<Error> failure_;
+    Meaning meaning_ = Meaning::ThisBatch;
 };
 
 }  // namespace nettare

@@ -27,8 +27,12 @@ struct Evaluation {
 
 /// Computes a document anew; about 0.5 ms for 40 lines. `before` lends its compositions where foods
 /// and assumptions are the same. Errors carry a pointer into the document.
-[[nodiscard]] Result<std::shared_ptr<const Evaluation>> evaluated(const Json& document,
-                                                                  const Closure& closure,
-                                                                  const Evaluation* before);
+[[nodiscard]] Result<std::shared_ptr<const Evaluation>> evaluated(
+    const Json& document, const Closure& closure, const Evaluation* before,
+    Meaning meaning = Meaning::ThisBatch);
+
+/// The same state with figures of that meaning; the one that is there where it has it already.
+[[nodiscard]] Result<std::shared_ptr<const Evaluation>> withMeaning(
+    std::shared_ptr<const Evaluation> evaluation, Meaning meaning);
 
 }  // namespace nettare

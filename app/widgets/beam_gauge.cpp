@@ -78,6 +78,7 @@ QString BeamGauge::spokenValue() const {
     }
     if (figure_.floor) parts += tr("floor %1").arg(figure_.floorText);
     if (figure_.ceiling) parts += tr("ceiling %1").arg(figure_.ceilingText);
+    if (figure_.safe) parts += figure_.safeText;
     return parts.join(QStringLiteral(", "));
 }
 
@@ -142,11 +143,23 @@ void BeamGauge::paintStop(QPainter& painter, double line, double at, const QStri
     painter.drawText(QPointF{left, std::round(base)}, number);
 }
 
+void BeamGauge::paintSafe(QPainter& painter, double line) const {
+    const double x = std::round(positionOf(*figure_.safe));
+    const double top = line + kBlockPx / 2 + 2;
+    const QPolygonF notch{{QPointF{x, top}, QPointF{x - 5, top + 8}, QPointF{x + 5, top + 8}}};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour(Role::Ink2, shadeOf(palette())));
+    painter.drawPolygon(notch);
+    painter.setRenderHint(QPainter::Antialiasing, false);
+}
+
 void BeamGauge::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     const double line = std::floor(height() / 2.0);
     paintScale(painter, line);
     paintFigure(painter, line);
+    if (figure_.safe) paintSafe(painter, line);
     if (figure_.floor) paintStop(painter, line, *figure_.floor, figure_.floorText, false);
     if (figure_.ceiling) paintStop(painter, line, *figure_.ceiling, figure_.ceilingText, true);
 }

@@ -13,14 +13,17 @@ struct BeamFigure {
     std::optional<double> value;           ///< none: no data
     std::optional<double> low, high;       ///< interval; high missing: at least, open upwards
     std::optional<double> floor, ceiling;  ///< targets
+    std::optional<double> safe;            ///< the value up to which its interval keeps the ceiling
     QString valueText;                     ///< "144"
     QString plusMinusText;                 ///< "5"; empty: not said
     QString unit;                          ///< "kcal", or a word for screen readers
     QString floorText, ceilingText;        ///< "150"
+    QString safeText;                      ///< "A portion of up to 1 skewer is safe."
 };
 
 /// A ruled line from 0: the figure's interval as a block on it, the figure as a stroke, the ceiling
-/// as a stop with its number above, the floor with its number below.
+/// as a stop with its number above, the floor with its number below; a notch below the line where a
+/// smaller portion would be safe.
 class BeamGauge : public Readout {
     Q_OBJECT
 
@@ -43,6 +46,7 @@ protected:
 private:
     void paintScale(QPainter& painter, double line) const;
     void paintFigure(QPainter& painter, double line) const;
+    void paintSafe(QPainter& painter, double line) const;
     void paintStop(QPainter& painter, double line, double at, const QString& number,
                    bool above) const;
 

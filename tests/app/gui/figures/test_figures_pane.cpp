@@ -1,8 +1,10 @@
 #include "app/figures/energy_readout.h"
 #include "app/figures/figures_pane.h"
+#include "app/figures/meaning_choice.h"
 #include "app/gui/support/gui.h"
 #include "app/gui/window/demo_window.h"
 #include "app/widgets/basis_switch.h"
+#include "app/widgets/beam_gauge.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -50,6 +52,32 @@ TEST_CASE("what is known in part says at least and for how much of the weight") 
             partial = partial || known.endsWith(QStringLiteral(" %"));
     }
     CHECK(partial);
+}
+
+TEST_CASE("what the figures are of is chosen below the number, and the text stays as it is") {
+    DemoWindow demo;
+    auto& choice = child<MeaningChoice>(demo.window(), "meaning");
+    CHECK(choice.text() == QStringLiteral("this batch"));
+    const auto uncertainty = [&] {
+        return (*(*demo.draft().evaluation())[Basis::Piece])[Component::ENERC_KCAL].u;
+    };
+    const double batch = uncertainty();
+    emit choice.chosen(Meaning::AnyPiece);
+    CHECK(choice.text() == QStringLiteral("any one piece"));
+    CHECK(uncertainty() > batch);
+    emit choice.chosen(Meaning::RecipeMean);
+    CHECK(uncertainty() < batch);
+    CHECK_FALSE(demo.draft().undoStack().canUndo());
+    keepPicture(demo.window(), QStringLiteral("recipe-mean"));
+}
+
+TEST_CASE("a ceiling tells its probability and the portion that is safe") {
+    DemoWindow demo;
+    const QString words = child<QLabel>(demo.window(), "verdict").text();
+    CHECK(words.contains(QStringLiteral("kept with a probability of ")));
+    CHECK(words.contains(QStringLiteral("A portion of up to 1 skewer is safe.")));
+    CHECK(
+        child<BeamGauge>(demo.window(), "gauge").spokenValue().contains(QStringLiteral("is safe")));
 }
 
 }  // namespace nettare
