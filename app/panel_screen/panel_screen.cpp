@@ -6,6 +6,7 @@
 #include "app/panel/panel_pdf.h"
 #include "app/panel_screen/check_bar.h"
 #include "app/panel_screen/panel_trouble.h"
+#include "app/panel_screen/state_value_form.h"
 #include "app/session/draft_title.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
@@ -21,6 +22,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QStackedLayout>
+#include <QVBoxLayout>
 
 #include "core/publish/panel_of.h"
 
@@ -52,7 +54,8 @@ PanelScreen::PanelScreen(KitchenSession& kitchen, AskForPdf ask, QWidget* parent
       bar_{new CheckBar},
       scaleNote_{noteLabel()},
       report_{new MessageLine},
-      trouble_{new EmptyState} {
+      trouble_{new EmptyState},
+      form_{new StateValueForm} {
     auto* const column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -117,7 +120,12 @@ QWidget* PanelScreen::buildBody() {
     row->addWidget(view_, 1);
     row->addWidget(buildNotes());
     stack_->addWidget(page);
-    stack_->addWidget(trouble_);
+    auto* const gap = new QWidget;
+    auto* const column = new QVBoxLayout{gap};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(trouble_, 1);
+    column->addWidget(form_, 0, Qt::AlignHCenter);
+    stack_->addWidget(gap);
     return body;
 }
 
@@ -144,13 +152,16 @@ void PanelScreen::lookAtDraft() {
     const DraftSession* const draft = kitchen_.draft();
     header_->setSubject(draftTitle(draft));
     if (draft == nullptr) {
+        form_->hide();
         trouble_->show(tr("No recipe is open"),
                        tr("Open a recipe from the shelf, and its nutrition panel appears here."));
         return stack_->setCurrentIndex(1);
     }
     if (draft->failure()) return showTrouble(*draft->failure());
-    const Evaluation& evaluation = *draft->evaluation();
-    const auto panel = usPanelOf(evaluation.dossier, evaluation.cooked);
+    // A panel declares what was made, whatever the figures are looked at as.
+    const auto batch = withMeaning(draft->evaluation(), Meaning::ThisBatch);
+    if (!batch) return showTrouble(batch.error());
+    const auto panel = usPanelOf((*batch)->dossier, (*batch)->cooked);
     if (!panel) return showTrouble(panel.error());
     showPanel(*panel);
 }
@@ -167,6 +178,7 @@ void PanelScreen::showTrouble(const Error& error) {
     const PanelTrouble words = PanelTrouble::of(error);
     trouble_->show(tr("There is no panel yet"), words.what + u'\n' + words.advice,
                    tr("Go to the sheet"));
+    form_->ask(kitchen_.draft(), error);
     stack_->setCurrentIndex(1);
 }
 

@@ -23,6 +23,7 @@ class EmptyState;
 class KitchenSession;
 class MessageLine;
 class ScreenHeader;
+class StateValueForm;
 
 /// The nutrition panel of the draft as it will print, at its true size, and its way out as a PDF.
 /// Follows the draft while it is in sight. Where there is no panel it says why and what to do.
@@ -67,6 +68,7 @@ private:
     QLabel* scaleNote_;
     MessageLine* report_;
     EmptyState* trouble_;
+    StateValueForm* form_;
     std::optional<Panel> panel_;
     bool stale_ = true;
     TaskRunner tasks_;

@@ -78,6 +78,7 @@ enum class EditKind {
     Counting,
     Optional,
     Residue,
+    Stated,
     BringBack,
 };
 [[nodiscard]] std::string_view nameOf(EditKind kind);

@@ -6,7 +6,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<Word<EditKind>, 23> kEditWords{{
+constexpr std::array<Word<EditKind>, 24> kEditWords{{
     {"title", EditKind::Title},
     {"note", EditKind::Note},
     {"yield", EditKind::Yield},
@@ -29,6 +29,7 @@ constexpr std::array<Word<EditKind>, 23> kEditWords{{
     {"counting", EditKind::Counting},
     {"optional", EditKind::Optional},
     {"residue", EditKind::Residue},
+    {"stated", EditKind::Stated},
     {"bring back", EditKind::BringBack},
 }};
 

@@ -89,6 +89,7 @@ Error openLine(const LineShape& shape, const OpenAmount& amount) {
     const auto written = [](double end) { return Decimal::fromDouble(end).text(); };
     Error error = Error{ErrorCode::PanelLineOpen}
                       .with("line", shape.name)
+                      .with("component", factsOf(shape.component).tagname)
                       .with("at_least", written(amount.atLeast))
                       .with("at_most", amount.atMost ? written(*amount.atMost) : "unknown")
                       .with("unit", factsOf(shape.component).unit);

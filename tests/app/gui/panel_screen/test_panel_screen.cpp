@@ -5,6 +5,7 @@
 #include "app/widgets/empty_state.h"
 
 #include <QApplication>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -124,6 +125,32 @@ TEST_CASE("every control of the panel's screen has a name and is reached by Tab"
     }
     CHECK(reached.join(u'\n').toStdString() ==
           "True size, 100 percent\nExport as PDF…\nNutrition panel");
+}
+
+TEST_CASE("a value that keeps the panel from printing is stated where it is asked for") {
+    const auto kitchen = sampleSession();
+    DraftSession& draft = *kitchen->draft();
+    Edit edit;
+    edit.kind = EditKind::Food;
+    for (const Json& food : *draft.document().find("foods")->items())
+        if (*food.find("id")->text() == "prawns")
+            edit.changes.push_back(
+                SetMember{"/foods/prawns/stated", *food.find("stated"), std::nullopt});
+    REQUIRE(draft.apply(edit));
+    PanelScreen screen{*kitchen};
+    showReady(screen, {1280, 800});
+    auto& form = child<QWidget>(screen, "stateValueForm");
+    REQUIRE(form.isVisible());
+    keepScreenPictures(screen, QStringLiteral("state-value"));
+    typeText(child<QLineEdit>(screen, "statedValue"), QStringLiteral("0.1"));
+    click(child<QPushButton>(screen, "stateValue"));
+    CHECK(form.isVisible());
+    typeText(child<QLineEdit>(screen, "statedReason"), QStringLiteral("supplier's sheet"));
+    click(child<QPushButton>(screen, "stateValue"));
+    CHECK_FALSE(form.isVisible());
+    const auto& stated = draft.evaluation()->document.foods.front().stated;
+    REQUIRE(stated.size() == 1);
+    CHECK(stated.front().reason == "supplier's sheet");
 }
 
 }  // namespace nettare

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string_view>
+
+#include "core/edit/edit.h"
+#include "core/food/component.h"
+
+namespace nettare {
+
+/// A value of a food as a cook states it, each part as typed.
+struct TypedValue {
+    std::string_view per100g;  ///< in the component's unit
+    std::string_view within;   ///< half-width; may be empty
+    std::string_view reason;   ///< where the value comes from; never empty
+};
+
+/// States a value of a food with its reason, in place of the one that was stated before. Fails:
+/// UnknownReference for a food that is not there; EmptyText without number or reason; as
+/// readRecipe() for what no document holds, such as a value of a kept recipe.
+[[nodiscard]] Result<Edit> setStatedValue(const Json& document, std::string_view food,
+                                          Component component, const TypedValue& typed);
+
+}  // namespace nettare

@@ -1,0 +1,40 @@
+#include <catch2/catch.hpp>
+
+#include "core/edit/place.h"
+#include "core/edit/stated_edits.h"
+#include "demo.h"
+#include "json_edit.h"
+
+using namespace nettare;
+
+TEST_CASE("a cook states a value of a food with its reason", "[edit]") {
+    const Json document = demo::skewers();
+    const auto edit = setStatedValue(document, "olive-oil", Component::FATRN,
+                                     {"0.4", "0.1", "supplier's sheet, May 2026"});
+    REQUIRE(edit);
+    CHECK(edit->kind == EditKind::Stated);
+    const Json after = *applied(document, *edit);
+    CHECK(writeJson(*valueAt(after, "/foods/olive-oil/stated")) ==
+          R"([{"component":"FATRN","per_100g":"0.4","reason":"supplier's sheet, May 2026",)"
+          R"("within":"0.1"}])");
+    CHECK(applied(after, inverseOf(*edit)) == document);
+    // A second value of the same component takes the first one's place.
+    const auto second = setStatedValue(after, "olive-oil", Component::FATRN, {"0.2", "", "a new lot"});
+    REQUIRE(second);
+    const Json corrected = *applied(after, *second);
+    CHECK(writeJson(*valueAt(corrected, "/foods/olive-oil/stated")) ==
+          R"([{"component":"FATRN","per_100g":"0.2","reason":"a new lot"}])");
+}
+
+TEST_CASE("a stated value needs a number, a reason and a food", "[edit]") {
+    const auto refused = [](std::string_view food, const TypedValue& typed) {
+        const auto edit = setStatedValue(demo::skewers(), food, Component::FATRN, typed);
+        REQUIRE_FALSE(edit);
+        return edit.error().code;
+    };
+    CHECK(refused("olive-oil", {"0.4", "", " "}) == ErrorCode::EmptyText);
+    CHECK(refused("olive-oil", {" ", "", "by eye"}) == ErrorCode::EmptyText);
+    CHECK(refused("olive-oil", {"some", "", "by eye"}) == ErrorCode::NotADecimal);
+    CHECK(refused("olive-oil", {"0.4", "much", "by eye"}) == ErrorCode::NotADecimal);
+    CHECK(refused("nothing", {"0.4", "", "by eye"}) == ErrorCode::UnknownReference);
+}
