@@ -52,6 +52,17 @@ Bound boundTo(const Evaluation& evaluation, const Purpose& purpose) {
         case PurposeKind::Cooked:
             bound.readings = recipe.cooked;
             break;
+        case PurposeKind::OtherCook:
+            bound.perPiece = true;
+            for (const OtherCook& cook : recipe.otherCooks)
+                bound.readings.insert(bound.readings.end(), cook.readings.begin(),
+                                      cook.readings.end());
+            break;
+        case PurposeKind::Finished:
+            bound.perPiece = true;
+            if (recipe.pieceSeries)
+                bound.readings = evaluation.dossier.series[*recipe.pieceSeries].readings;
+            break;
         case PurposeKind::NotEaten:
             bound.readings = recipe.notEaten;
             break;

@@ -33,7 +33,11 @@ std::vector<Purpose> purposesOf(const DraftSession& draft, const std::string& li
     }
     if (entriesIn(draft.document(), "lines").empty()) return purposes;
     purposes.push_back({PurposeKind::Cooked, {}});
-    if (draft.document().find("cooked") != nullptr) purposes.push_back({PurposeKind::NotEaten, {}});
+    if (draft.document().find("cooked") != nullptr) {
+        purposes.push_back({PurposeKind::NotEaten, {}});
+        purposes.push_back({PurposeKind::OtherCook, {}});
+    }
+    purposes.push_back({PurposeKind::Finished, {}});
     purposes.push_back({PurposeKind::LeftOver, {}, leftOver});
     return purposes;
 }
@@ -48,6 +52,11 @@ QString purposeText(const DraftSession& draft, const Purpose& purpose) {
             return PurposeWords::tr("the cooked dish");
         case PurposeKind::NotEaten:
             return PurposeWords::tr("not eaten, in that weight: bones, shells, sticks");
+        case PurposeKind::OtherCook:
+            return PurposeWords::tr("the cooked dish of another test cook");
+        case PurposeKind::Finished:
+            return PurposeWords::tr("one finished %1")
+                .arg(QString::fromStdString(memberText(draft.document().find("makes"), "piece")));
         case PurposeKind::LeftOver:
             return PurposeWords::tr("left over: %1")
                 .arg(leftOverName(draft.document(), purpose.leftOver.value_or(LeftOver{})));
@@ -65,6 +74,10 @@ ReadingPurpose readingPurpose(const Purpose& purpose) {
             return ForCooked{};
         case PurposeKind::NotEaten:
             return ForNotEaten{};
+        case PurposeKind::OtherCook:
+            return ForOtherCook{};
+        case PurposeKind::Finished:
+            return ForFinishedPiece{};
         case PurposeKind::LeftOver:
             break;
     }
@@ -82,6 +95,8 @@ WeighedState stateFor(const DraftSession& draft, const Purpose& purpose) {
         case PurposeKind::Series:
             return WeighedState::EdiblePortion;
         case PurposeKind::Cooked:
+        case PurposeKind::OtherCook:
+        case PurposeKind::Finished:
             return WeighedState::Cooked;
         default:
             return WeighedState::Residue;

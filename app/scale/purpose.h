@@ -13,11 +13,13 @@ namespace nettare {
 
 /// What a reading is for.
 enum class PurposeKind {
-    Line,      ///< the grams of a line
-    Series,    ///< a piece or a measure of a line's food
-    Cooked,    ///< the finished dish
-    NotEaten,  ///< bones, shells, sticks in it
-    LeftOver,  ///< what stays in bowl or pan
+    Line,       ///< the grams of a line
+    Series,     ///< a piece or a measure of a line's food
+    Cooked,     ///< the finished dish
+    NotEaten,   ///< bones, shells, sticks in it
+    OtherCook,  ///< the finished dish of one more test cook
+    Finished,   ///< one finished piece
+    LeftOver,   ///< what stays in bowl or pan
 };
 
 struct Purpose {

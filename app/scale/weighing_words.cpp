@@ -15,7 +15,8 @@ struct WeighingWords {
 
 bool isSomething(PurposeKind purpose) {
     return purpose == PurposeKind::Line || purpose == PurposeKind::Series ||
-           purpose == PurposeKind::Cooked;
+           purpose == PurposeKind::Cooked || purpose == PurposeKind::OtherCook ||
+           purpose == PurposeKind::Finished;
 }
 
 }  // namespace

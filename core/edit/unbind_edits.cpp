@@ -31,6 +31,25 @@ void takeOutOfEntries(const Json& document, std::string_view list, std::string_v
     }
 }
 
+/// Another test cook goes with the reading that weighed it.
+void takeOffOtherCooks(const Json& holder, const std::string& place, std::string_view reading,
+                       EditDraft& draft) {
+    const Json::Array& cooks = itemsOf(holder, "other_cooks");
+    for (std::size_t i = cooks.size(); i-- > 0;)
+        if (indexOfText(itemsOf(cooks[i], "readings"), reading))
+            draft.remove(place + "/other_cooks", i);
+}
+
+/// The series of finished pieces goes with its last reading.
+void takeOffPieces(const Json& document, std::string_view reading, EditDraft& draft) {
+    const Json* makes = document.find("makes");
+    const auto series = entryNamed(document, "series", textAt(*makes, "weighed"));
+    if (!series) return;
+    const Json::Array& readings = itemsOf(**series, "readings");
+    if (readings.size() == 1 && indexOfText(readings, reading))
+        draft.set("/makes/weighed", std::nullopt);
+}
+
 /// Lines lose the reading, and the series that goes with its last one.
 void takeOffLines(const Json& document, std::string_view reading, EditDraft& draft) {
     for (const Json& line : itemsOf(document, "lines")) {
@@ -65,6 +84,7 @@ void takeOffDish(const Json& document, std::string_view reading, EditDraft& draf
         draft.set("/cooked", std::nullopt);
         return;
     }
+    takeOffOtherCooks(*cooked, "/cooked", reading, draft);
     if (at) draft.remove("/cooked/readings", *at);
     if (const auto apart = indexOfText(itemsOf(*cooked, "not_eaten"), reading))
         draft.remove("/cooked/not_eaten", *apart);
@@ -77,6 +97,7 @@ Result<Edit> unbindReading(const Json& document, std::string_view reading) {
     if (!known) return fail(known.error());
     EditDraft draft{document, EditKind::Unbind, reading};
     takeOffLines(document, reading, draft);
+    takeOffPieces(document, reading, draft);
     takeOutOfEntries(document, "series", reading, draft);
     takeOutOfEntries(document, "residues", reading, draft);
     takeOffDish(document, reading, draft);

@@ -85,6 +85,28 @@ public:
         return std::nullopt;
     }
 
+    std::optional<Error> operator()(const ForOtherCook&) {
+        if (document_.find("cooked") == nullptr)
+            return Error{ErrorCode::CookedWeightMissing}.at("/cooked");
+        Json cook = Json::object();
+        draft_.append("/cooked/other_cooks", cook.set("readings", onlyThis()));
+        return std::nullopt;
+    }
+
+    std::optional<Error> operator()(const ForFinishedPiece&) {
+        const Json* makes = document_.find("makes");
+        if (const std::string_view series = textAt(*makes, "weighed"); !series.empty()) {
+            const auto known = entryNamed(document_, "series", series);
+            if (!known) return known.error();
+            draft_.append(pointerTo("/series", series) + "/readings", Json{reading_});
+            return std::nullopt;
+        }
+        const std::string_view piece = textAt(*makes, "piece");
+        draft_.set("/makes/weighed", Json{beginSeries(std::string{textAt(*makes, "plural")}, piece,
+                                                      SeriesKind::PerPiece)});
+        return std::nullopt;
+    }
+
 private:
     void bind(const std::string& list) {
         if (instead_)
@@ -104,11 +126,15 @@ private:
         const bool piece = line.find("piece") != nullptr;
         const std::string_view counted = textAt(line, piece ? "piece" : "unit");
         const std::string called = name.empty() ? std::string{nameOfLine(document_, line)} : name;
+        return beginSeries(called, counted, piece ? SeriesKind::PerPiece : SeriesKind::PerMeasure);
+    }
+
+    /// A series with this reading alone; answers its id.
+    std::string beginSeries(const std::string& called, std::string_view of, SeriesKind kind) {
         std::string id = freshId(document_, "series", called);
         Json series = Json::object();
-        series.set("id", Json{id}).set("name", Json{called}).set("of", Json{counted});
-        series.set("kind", Json{wordFor(piece ? SeriesKind::PerPiece : SeriesKind::PerMeasure,
-                                        kSeriesWords)});
+        series.set("id", Json{id}).set("name", Json{called}).set("of", Json{of});
+        series.set("kind", Json{wordFor(kind, kSeriesWords)});
         draft_.append("/series", series.set("readings", onlyThis()));
         return id;
     }

@@ -44,7 +44,12 @@ struct ForLeftOver {
     std::vector<std::string> lines;
     std::optional<ResidueMakeup> madeOf{};
 };
-using ReadingPurpose = std::variant<ForLine, ForSeries, ForCooked, ForNotEaten, ForLeftOver>;
+/// The finished dish of one more test cook of this revision; each reading is a cook of its own.
+struct ForOtherCook {};
+/// One finished piece: joins the series of them, or begins it.
+struct ForFinishedPiece {};
+using ReadingPurpose = std::variant<ForLine, ForSeries, ForCooked, ForNotEaten, ForLeftOver,
+                                    ForOtherCook, ForFinishedPiece>;
 
 /// A reading: an indication, its tare, and what was weighed.
 struct RecordedReading {
@@ -61,8 +66,8 @@ struct RecordedReading {
 /// Puts a reading into the document and binds it. The reading's id is that of its gross. An
 /// indication that is there already, such as the empty bowl, is used again. A line's chosen way
 /// gives way to the new reading. Fails: UnknownReference for a line, series, scale or vessel that
-/// is not there; DuplicateId for a reading that is; CookedWeightMissing for what is not eaten of a
-/// dish that was not weighed; or as readRecipe().
+/// is not there; DuplicateId for a reading that is; CookedWeightMissing for what is not eaten, or
+/// another cook, of a dish that was not weighed; or as readRecipe().
 [[nodiscard]] Result<Edit> recordReading(const Json& document, const RecordedReading& recorded);
 
 /// Takes a reading off whatever it is bound to; the reading stays. A residue or series without

@@ -197,3 +197,32 @@ TEST_CASE("a reading comes off what it was bound to and stays", "[edit]") {
     CHECK(bench.at("/lines/prawns/series") == "nothing");
     CHECK_FALSE(unbindReading(bench.document, "spoon"));
 }
+
+TEST_CASE("each weighing of another test cook is a cook of its own", "[edit]") {
+    Bench bench;
+    bench.make(recordReading(bench.document, inTheBowl(ForOtherCook{}, "cook-2")));
+    bench.make(recordReading(bench.document, inTheBowl(ForOtherCook{}, "cook-3")));
+    CHECK(bench.at("/cooked/other_cooks") ==
+          R"([{"readings":["cook-2"]},{"readings":["cook-3"]}])");
+    bench.make(unbindReading(bench.document, "cook-2"));
+    CHECK(bench.at("/cooked/other_cooks") == R"([{"readings":["cook-3"]}])");
+    bench.make(unbindReading(bench.document, "cook-3"));
+    CHECK(bench.at("/cooked/other_cooks") == "nothing");
+    Bench raw;
+    raw.document.remove("cooked");
+    CHECK(recordReading(raw.document, inTheBowl(ForOtherCook{})).error().code ==
+          ErrorCode::CookedWeightMissing);
+}
+
+TEST_CASE("finished pieces make a series of their own", "[edit]") {
+    Bench bench;
+    bench.make(recordReading(bench.document, inTheBowl(ForFinishedPiece{}, "one")));
+    CHECK(bench.at("/makes/weighed") == R"("skewers")");
+    bench.make(recordReading(bench.document, inTheBowl(ForFinishedPiece{}, "two")));
+    CHECK(bench.at("/series/skewers/readings") == R"(["one","two"])");
+    CHECK(bench.at("/series/skewers/of") == R"("skewer")");
+    bench.make(unbindReading(bench.document, "one"));
+    bench.make(unbindReading(bench.document, "two"));
+    CHECK(bench.at("/makes/weighed") == "nothing");
+    CHECK(bench.at("/series/skewers") == "nothing");
+}
