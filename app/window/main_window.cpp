@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "app/compare/compare_screen.h"
+#include "app/limits/limits_screen.h"
 #include "app/panel_screen/panel_screen.h"
 #include "app/revisions/revision_screen.h"
 #include "app/session/kitchen_session.h"
@@ -141,6 +142,8 @@ void MainWindow::addOwnScreens() {
                                       return paths_->panelPdf(window, name);
                                   }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
+    auto* limits = new LimitsScreen{kitchen_};
+    addScreen(QStringLiteral("limits"), new QAction{tr("L&imits")}, limits);
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
     screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
@@ -149,6 +152,8 @@ void MainWindow::addOwnScreens() {
     const auto toSheet = [this] { showScreen(QStringLiteral("sheet")); };
     connect(compare, &CompareScreen::sheetWanted, this, toSheet);
     connect(panel, &PanelScreen::sheetWanted, this, toSheet);
+    connect(limits, &LimitsScreen::sheetWanted, this, toSheet);
+    connect(limits, &LimitsScreen::failed, this, &MainWindow::tell);
     connect(compare, &CompareScreen::keepAsked, keep_, &KeepBar::ask);
     connect(revisions, &RevisionScreen::keepAsked, keep_, &KeepBar::ask);
     connect(revisions, &RevisionScreen::compareAsked, this,
