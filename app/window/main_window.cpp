@@ -11,6 +11,7 @@
 #include "app/session/kitchen_session.h"
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/sheet_screen.h"
+#include "app/trial/trial_screen.h"
 #include "app/window/about_page.h"
 #include "app/window/keep_bar.h"
 #include "app/window/keys_page.h"
@@ -142,6 +143,8 @@ void MainWindow::addOwnScreens() {
                                       return paths_->panelPdf(window, name);
                                   }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
+    auto* trial = new TrialScreen{kitchen_};
+    addScreen(QStringLiteral("trial"), new QAction{tr("&Try amounts")}, trial);
     auto* limits = new LimitsScreen{kitchen_};
     addScreen(QStringLiteral("limits"), new QAction{tr("L&imits")}, limits);
     auto* revisions = new RevisionScreen{kitchen_};
@@ -152,6 +155,8 @@ void MainWindow::addOwnScreens() {
     const auto toSheet = [this] { showScreen(QStringLiteral("sheet")); };
     connect(compare, &CompareScreen::sheetWanted, this, toSheet);
     connect(panel, &PanelScreen::sheetWanted, this, toSheet);
+    connect(trial, &TrialScreen::sheetWanted, this, toSheet);
+    connect(trial, &TrialScreen::failed, this, &MainWindow::tell);
     connect(limits, &LimitsScreen::sheetWanted, this, toSheet);
     connect(limits, &LimitsScreen::failed, this, &MainWindow::tell);
     connect(compare, &CompareScreen::keepAsked, keep_, &KeepBar::ask);
