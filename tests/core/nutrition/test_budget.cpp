@@ -2,8 +2,10 @@
 
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <random>
 
 #include "core/nutrition/student_t.h"
+#include "core/quantity/decimal.h"
 
 using namespace nettare;
 
@@ -29,6 +31,32 @@ TEST_CASE("the factor of an interval has four digits", "[nutrition]") {
     CHECK(coverageFactor(2) == 4.303);
     CHECK(coverageFactor(10) == 2.228);
     CHECK(coverageFactor(std::numeric_limits<double>::infinity()) == 1.96);
+}
+
+TEST_CASE("the factor of an interval is the quantile rounded once, for any freedom",
+          "[nutrition]") {
+    std::mt19937 random{20261126};
+    const auto rounded = [](double freedom) {
+        return roundedToStep(Decimal::fromDouble(studentT(0.975, freedom)), Decimal{1, -3}).value();
+    };
+    int wrong = 0;
+    for (int i = 0; i < 10'000; ++i) {
+        const double whole = static_cast<double>(random() % 9000);
+        const double part = static_cast<double>(random()) / 4294967296.0;
+        const double freedom = 2 + (i % 2 == 0 ? part * 10 : part * whole);
+        if (coverageFactor(freedom) != rounded(freedom)) ++wrong;
+    }
+    // Where the fourth digit changes, either side of the change.
+    double low = 4;
+    double high = 5;
+    while (std::nextafter(low, high) != high) {
+        const double middle = low + (high - low) / 2;
+        (rounded(middle) < rounded(4.5) ? high : low) = middle;
+    }
+    for (const double freedom : {low, high, low - 1e-9, high + 1e-9, low - 1e-7, high + 1e-7})
+        if (coverageFactor(freedom) != rounded(freedom)) ++wrong;
+    CHECK(rounded(low) != rounded(high));
+    CHECK(wrong == 0);
 }
 
 TEST_CASE("the end gauge of JCGM 100, H.1 comes out", "[nutrition]") {
