@@ -68,11 +68,24 @@ void linkToPool(Block& block, const SourceKey& pool) {
     block.poolLinks.push_back({last == 0, {}});
 }
 
+/// Index of the source, or their number. Lines of one kept recipe ask for the same sources in the
+/// same order, so that the search most often begins where it ends.
+std::size_t placeOf(const Block& block, const SourceKey& key) {
+    const std::size_t count = block.sources.size();
+    const std::size_t from = std::min(block.askedNext, count);
+    for (std::size_t i = from; i < count; ++i)
+        if (block.sources[i].key == key) return i;
+    for (std::size_t i = 0; i < from; ++i)
+        if (block.sources[i].key == key) return i;
+    return count;
+}
+
 void addLeaf(Block& block, const Leaf& leaf, const Composition& composition) {
     const double grams = leaf.grams.value();
     addAmounts(block, composition, leaf);
     for (const LinearForm::Term& term : leaf.grams.terms()) {
         double* row = block.row(term.source);
+        if (term.sensitivity == 0) continue;  // such as of a kept recipe that is used whole
         for (std::size_t k = 0; k < kComponentCount; ++k)
             if (!leaf.drip || !block.dripMissing[k])
                 row[k] += term.sensitivity * composition.amounts[k].perGram;
@@ -87,13 +100,13 @@ void addLeaf(Block& block, const Leaf& leaf, const Composition& composition) {
 }  // namespace
 
 double* Block::row(const Source& source) {
-    const auto found = std::ranges::find(sources, source.key, &Source::key);
-    const auto index = static_cast<std::size_t>(found - sources.begin());
-    if (found == sources.end()) {
+    const std::size_t index = placeOf(*this, source.key);
+    if (index == sources.size()) {
         linkToPool(*this, source.pool);
         sources.push_back(source);
         sensitivities.resize(sources.size() * kComponentCount, 0.0);
     }
+    askedNext = index + 1;
     return &sensitivities[index * kComponentCount];
 }
 

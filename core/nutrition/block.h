@@ -50,7 +50,9 @@ struct Block {
         return dripMissing[component] ? part.grams - part.drip : part.grams;
     }
 
+    /// Sensitivities of all components to a source; it gets a row where it has none yet.
     [[nodiscard]] double* row(const Source& source);
+    std::size_t askedNext = 0;  ///< the row that is most likely asked for next: after the last one
 };
 
 /// Compositions of all foods of a dossier.

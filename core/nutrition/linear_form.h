@@ -39,6 +39,9 @@ public:
 
 private:
     void addTerms(const LinearForm& other, double factor);
+    /// Of the term of that source among the first `count`, looked for from `from` on; else `count`.
+    [[nodiscard]] std::size_t placeOf(const SourceKey& key, std::size_t count,
+                                      std::size_t from) const;
 
     double value_ = 0;
     std::vector<Term> terms_;
