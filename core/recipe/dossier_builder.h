@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/recipe/dossier.h"
+#include "core/recipe/shared_weighing.h"
 
 namespace nettare {
 
@@ -84,6 +85,7 @@ private:
     const FoodLookup& foodLookup_;
     const RecipeLookup& recipeLookup_;
     Dossier dossier_;
+    SharedWeighing weighing_{dossier_};
     std::vector<std::string> open_;            ///< files being added, outermost first
     std::map<std::string, std::size_t> done_;  ///< file to index of its recipe
     Ids foodsByIdentity_;

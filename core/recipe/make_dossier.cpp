@@ -7,6 +7,15 @@
 
 namespace nettare {
 
+namespace {
+
+bool usesKept(const RecipeDocument& document) {
+    return std::ranges::any_of(document.foods,
+                               [](const FoodEntry& food) { return food.recipe.has_value(); });
+}
+
+}  // namespace
+
 // The first error stands: later ones are often its children.
 void DossierBuilder::note(const Error& error) {
     if (!failure_) failure_ = error;
@@ -108,6 +117,7 @@ Result<std::size_t> DossierBuilder::add(const LoadedRecipe& loaded) {
     const std::size_t index = dossier_.recipes.size();
     dossier_.recipes.emplace_back();
     open_.push_back(loaded.file);
+    if (usesKept(loaded.document)) weighing_.share();
     Scope scope{loaded, {}, {}};
     addScales(scope);
     addIndications(scope);

@@ -37,19 +37,20 @@ void DossierBuilder::addScales(Scope& scope) {
     for (std::size_t i = 0; i < document.scales.size(); ++i) {
         const ScaleEntry& entry = document.scales[i];
         const std::string pointer = pointerTo("/scales", i);
-        name(scope.names.scales, entry.id, dossier_.scales.size(), pointer);
         const Unit* unit = findUnit(entry.unit, document.measures);
         if (unit == nullptr || !isShownByScales(*unit))
             note(Error{ErrorCode::UnitNotOfKind}.with("found", entry.unit).at(pointer + "/unit"));
-        dossier_.scales.push_back({entry.id, entry.name, unit, entry.readability,
-                                   entry.calibration ? entry.calibration->value() : 0});
+        const std::size_t place =
+            weighing_.add(Scale{entry.id, entry.name, unit, entry.readability,
+                                entry.calibration ? entry.calibration->value() : 0});
+        name(scope.names.scales, entry.id, place, pointer);
     }
     for (std::size_t i = 0; i < document.vessels.size(); ++i) {
         const VesselEntry& entry = document.vessels[i];
         const std::string pointer = pointerTo("/vessels", i);
-        name(scope.names.vessels, entry.id, dossier_.vessels.size(), pointer);
         const std::size_t scale = find(scope.names.scales, entry.scale, pointer + "/scale");
-        dossier_.vessels.push_back({entry.id, entry.name, scale, entry.tare});
+        const std::size_t place = weighing_.add(Vessel{entry.id, entry.name, scale, entry.tare});
+        name(scope.names.vessels, entry.id, place, pointer);
     }
 }
 
@@ -58,9 +59,10 @@ void DossierBuilder::addIndications(Scope& scope) {
     for (std::size_t i = 0; i < document.indications.size(); ++i) {
         const IndicationEntry& entry = document.indications[i];
         const std::string pointer = pointerTo("/indications", i);
-        name(scope.names.indications, entry.id, dossier_.indications.size(), pointer);
         const std::size_t scale = find(scope.names.scales, entry.scale, pointer + "/scale");
-        dossier_.indications.push_back({entry.id, scale, entry.shown, entry.state, entry.at});
+        const std::size_t place =
+            weighing_.add(Indication{entry.id, scale, entry.shown, entry.state, entry.at});
+        name(scope.names.indications, entry.id, place, pointer);
     }
 }
 
@@ -87,7 +89,6 @@ void DossierBuilder::addReadings(Scope& scope) {
     for (std::size_t i = 0; i < document.readings.size(); ++i) {
         const ReadingEntry& entry = document.readings[i];
         const std::string pointer = pointerTo("/readings", i);
-        name(scope.names.readings, entry.id, dossier_.readings.size(), pointer);
         Reading reading;
         reading.id = entry.id;
         reading.gross = find(scope.names.indications, entry.gross, pointer + "/gross");
@@ -99,7 +100,7 @@ void DossierBuilder::addReadings(Scope& scope) {
                 Reading::ShownTare{find(scope.names.indications, *entry.tare, pointer + "/tare")};
         reading.pieces = entry.pieces;
         checkReading(reading, pointer);
-        dossier_.readings.push_back(reading);
+        name(scope.names.readings, entry.id, weighing_.add(reading), pointer);
     }
 }
 
@@ -122,7 +123,6 @@ void DossierBuilder::addSeries(Scope& scope) {
     for (std::size_t i = 0; i < document.series.size(); ++i) {
         const SeriesEntry& entry = document.series[i];
         const std::string pointer = pointerTo("/series", i);
-        name(scope.names.series, entry.id, dossier_.series.size(), pointer);
         SeriesData series{entry.id, entry.name, entry.kind, entry.of, {}, {}, entry.pooled};
         series.readings = findAll(scope.names.readings, entry.readings, pointer + "/readings");
         for (std::size_t p = 0; p < entry.pairs.size(); ++p) {
@@ -132,7 +132,8 @@ void DossierBuilder::addSeries(Scope& scope) {
                 find(scope.names.readings, entry.pairs[p].after, place + "/after"));
         }
         checkSeries(series, pointer);
-        dossier_.series.push_back(std::move(series));
+        if (failure_) return;
+        name(scope.names.series, entry.id, weighing_.add(std::move(series)), pointer);
     }
 }
 
