@@ -26,6 +26,26 @@ std::string placeOf(const Error& error) {
     return place;
 }
 
+/// "a → b → a" as "a uses b, which uses a".
+std::string wayRound(std::string_view path) {
+    constexpr std::string_view kArrow = " → ";
+    std::string words;
+    std::string_view separator;
+    for (std::string_view rest = path; !rest.empty();) {
+        const std::size_t end = rest.find(kArrow);
+        (words += separator) += rest.substr(0, end);
+        separator = separator.empty() ? " uses " : ", which uses ";
+        if (end == std::string_view::npos) break;
+        rest.remove_prefix(end + kArrow.size());
+    }
+    return words;
+}
+
+std::string valueOf(const Error& error, std::string_view name) {
+    if (error.code == ErrorCode::RecipeCycle && name == "path") return wayRound(error.value(name));
+    return std::string{error.value(name)};
+}
+
 /// The template with each {name} replaced by the error's value of that name.
 std::string filled(std::string_view text, const Error& error) {
     std::string sentence;
@@ -34,7 +54,8 @@ std::string filled(std::string_view text, const Error& error) {
         sentence += text.substr(0, open);
         if (open == std::string_view::npos) break;
         const std::size_t close = text.find('}', open);
-        sentence += shortened(error.value(text.substr(open + 1, close - open - 1)), kLongestPath);
+        sentence +=
+            shortened(valueOf(error, text.substr(open + 1, close - open - 1)), kLongestPath);
         text.remove_prefix(close + 1);
     }
     return sentence;

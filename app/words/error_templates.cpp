@@ -317,7 +317,7 @@ std::string_view ofTheFigures(ErrorCode code) {
             return "“{found}” on the label of {food} is no amount; write it as printed, without "
                    "the unit.";
         case RecipeCycle:
-            return "a recipe cannot be an ingredient of itself, {path}; take one of them out.";
+            return "a recipe cannot be an ingredient of itself: {path}; take one of them out.";
         case NestingTooDeep:
             return "recipes stand in recipes more than {most} deep; write one of them out.";
         case TooManyLines:

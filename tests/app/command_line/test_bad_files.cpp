@@ -72,10 +72,10 @@ TEST_CASE("a recipe that uses itself is refused with the way round", "[badinput]
     kitchen.write("self.json", usingKept("no/../self.json"));
     for (const std::string& from : std::vector<std::string>{"a.json", "top.json", "./a.json"})
         checkRun({"figures", from},
-                 "b.json, /foods/1/recipe: a recipe cannot be an ingredient of itself, a.json → "
-                 "b.json → a.json; take one of them out.");
+                 "b.json, /foods/1/recipe: a recipe cannot be an ingredient of itself: a.json uses "
+                 "b.json, which uses a.json; take one of them out.");
     checkRun({"figures", "./self.json"},
-             "self.json, /foods/1/recipe: a recipe cannot be an ingredient of itself, self.json → "
+             "self.json, /foods/1/recipe: a recipe cannot be an ingredient of itself: self.json uses "
              "self.json; take one of them out.");
 }
 
