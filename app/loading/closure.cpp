@@ -67,7 +67,7 @@ private:
     Result<void> add(const std::string& used) {
         const auto reference = keptReference(used);
         if (!reference) return fail(Error{ErrorCode::NotAKeptRecipe}.with("found", used));
-        const auto kept = kitchen_.revision(reference->recipe, reference->revision);
+        const auto kept = kitchen_.stored(reference->recipe, reference->revision);
         if (!kept && isMissing(kept.error()))
             return fail(Error{ErrorCode::NotAKeptRecipe}.with("found", used));
         if (!kept) return fail(kept.error());
@@ -120,12 +120,17 @@ Result<Closure> closureOfDraft(const Kitchen& kitchen, const Json& document,
     return closure;
 }
 
-Result<Closure> closureOfRevision(const Kitchen& kitchen, const KeptRevision& revision) {
+Result<Closure> closureOfRevision(const Kitchen& kitchen, const Json& document,
+                                  const std::vector<PinnedFood>& foods) {
     Closure closure;
-    for (const PinnedFood& pinned : revision.foods) addOnce(closure, pinned.food);
-    if (auto added = KeptRecipes{kitchen, closure}.addUsedBy(revision.document, ""); !added)
+    for (const PinnedFood& pinned : foods) addOnce(closure, pinned.food);
+    if (auto added = KeptRecipes{kitchen, closure}.addUsedBy(document, ""); !added)
         return fail(added.error());
     return closure;
+}
+
+Result<Closure> closureOfRevision(const Kitchen& kitchen, const KeptRevision& revision) {
+    return closureOfRevision(kitchen, revision.document, revision.foods);
 }
 
 Result<Dossier> dossierOf(const LoadedRecipe& recipe, const Closure& closure) {

@@ -29,6 +29,8 @@ struct Closure {
 /// The closure of a revision: its pinned rows and the revisions that it uses, never today's.
 [[nodiscard]] Result<Closure> closureOfRevision(const Kitchen& kitchen,
                                                 const KeptRevision& revision);
+[[nodiscard]] Result<Closure> closureOfRevision(const Kitchen& kitchen, const Json& document,
+                                                const std::vector<PinnedFood>& foods);
 
 /// Resolves a document with its closure. Errors carry `name` as their file.
 [[nodiscard]] Result<Dossier> dossierOf(const Json& document, const std::string& name,

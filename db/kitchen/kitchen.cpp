@@ -86,6 +86,9 @@ Result<std::vector<RevisionSummary>> Kitchen::revisions(const std::string& recip
 Result<KeptRevision> Kitchen::revision(const std::string& recipe, int number) const {
     return inKitchen(path(), [&] { return keptRevision(*store_, recipe, number); });
 }
+Result<StoredRevision> Kitchen::stored(const std::string& recipe, int number) const {
+    return inKitchen(path(), [&] { return storedRevision(*store_, recipe, number); });
+}
 
 Result<std::optional<TableFood>> Kitchen::food(const TableRow& row) const {
     return inKitchen(path(), [&] { return firstVersion(*store_, row); });

@@ -86,6 +86,15 @@ struct KeptRevision {
     std::string ledgerHead;  ///< hash of the newest ledger entry when it was kept; empty: none yet
 };
 
+/// What computing a revision anew needs. Its figures stay text: most often today's are the same
+/// bytes, and reading them would take longer than computing them.
+struct StoredRevision {
+    Json document;
+    std::vector<PinnedFood> foods;
+    std::string figures;  ///< canonical JSON of RevisionToKeep::figures
+    int arithmetic = 0;
+};
+
 /// What `verify` looked at.
 struct KitchenCheck {
     std::size_t recipes = 0, revisions = 0, ledgerEntries = 0, foodVersions = 0;
@@ -160,6 +169,8 @@ public:
     [[nodiscard]] Result<std::vector<RevisionSummary>> revisions(const std::string& recipe) const;
     /// Fails: RevisionNotFound.
     [[nodiscard]] Result<KeptRevision> revision(const std::string& recipe, int number) const;
+    /// The same without what only people read. Fails: RevisionNotFound.
+    [[nodiscard]] Result<StoredRevision> stored(const std::string& recipe, int number) const;
 
     // Foods
     /// The version of a row that the kitchen used first; nothing where it never did.

@@ -40,6 +40,9 @@ struct KitchenStore {
     std::map<const char*, SQLite::Statement> statements;  ///< by the address of their literal
     bool together = false;                ///< changes are parts of one transaction that is open
     std::optional<DraftState> lastDraft;  ///< the one that was journalled last
+    /// Food versions that were read, by their hash: they never change, and one revision after the
+    /// other pins the same ones.
+    std::map<std::string, TableFood> foodVersions;
 
     KitchenStore(std::string at, SQLite::Database opened)
         : path{std::move(at)}, database{std::move(opened)} {}

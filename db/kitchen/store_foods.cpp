@@ -26,6 +26,19 @@ Result<TableFood> versionFrom(const KitchenStore& store, const std::string& text
     return food;
 }
 
+Result<const TableFood*> foodOfVersion(KitchenStore& store, const std::string& version) {
+    constexpr std::size_t kMostAtHand = 1000;
+    if (const auto known = store.foodVersions.find(version); known != store.foodVersions.end())
+        return &known->second;
+    Query row = store.query("SELECT food FROM food_version WHERE hash = ?");
+    row.with(version);
+    if (!row.next()) return fail(damaged(store.path, "a food version"));
+    auto food = versionFrom(store, row.text(0));
+    if (!food) return fail(food.error());
+    if (store.foodVersions.size() >= kMostAtHand) store.foodVersions.clear();
+    return &store.foodVersions.emplace(version, std::move(*food)).first->second;
+}
+
 Result<std::optional<TableFood>> firstVersion(KitchenStore& store, const TableRow& row) {
     Query found = store.query(
         "SELECT food FROM food_version WHERE table_name = ? AND release = ? AND number = ? "

@@ -18,6 +18,11 @@ namespace nettare {
 [[nodiscard]] std::vector<std::string> addVersions(KitchenStore& store,
                                                    const std::vector<TableFood>& foods);
 
+/// The food of a version, read once for as long as there is room; the next call may end its life.
+/// Fails: KitchenDamaged.
+[[nodiscard]] Result<const TableFood*> foodOfVersion(KitchenStore& store,
+                                                     const std::string& version);
+
 /// A stored version. Fails: KitchenDamaged.
 [[nodiscard]] Result<TableFood> versionFrom(const KitchenStore& store, const std::string& text);
 

@@ -30,6 +30,16 @@ Error noRevision(const KitchenStore& store, const std::string& recipe, int numbe
         .with("known", std::to_string(newest));
 }
 
+/// Why a revision was not found.
+Error notThere(KitchenStore& store, const std::string& recipe, int number) {
+    const std::optional<int> newest = newestOf(store, recipe);
+    return newest ? noRevision(store, recipe, number, *newest) : noRecipe(store, recipe);
+}
+
+std::string nameOf(const std::string& recipe, int number) {
+    return "revision " + std::to_string(number) + " of " + recipe;
+}
+
 void pinFoods(KitchenStore& store, const std::string& recipe, int number,
               const std::vector<TableFood>& foods) {
     std::int64_t position = 0;
@@ -96,13 +106,13 @@ Result<std::vector<PinnedFood>> pinnedFoods(KitchenStore& store, const std::stri
                                             int number) {
     std::vector<PinnedFood> foods;
     Query row = store.query(
-        "SELECT hash, food FROM revision_food JOIN food_version ON hash = version "
-        "WHERE recipe = ? AND revision_food.number = ? ORDER BY revision_food.position");
+        "SELECT version FROM revision_food WHERE recipe = ? AND number = ? ORDER BY position");
     row.with(recipe).with(std::int64_t{number});
     while (row.next()) {
-        auto food = versionFrom(store, row.text(1));
+        std::string version = row.text(0);
+        auto food = foodOfVersion(store, version);
         if (!food) return fail(food.error());
-        foods.push_back({std::move(*food), row.text(0)});
+        foods.push_back({**food, std::move(version)});
     }
     return foods;
 }
@@ -140,19 +150,34 @@ Result<std::vector<RevisionSummary>> revisionsOf(KitchenStore& store, const std:
     return summaries;
 }
 
+Result<StoredRevision> storedRevision(KitchenStore& store, const std::string& recipe, int number) {
+    Query row = store.query(
+        "SELECT arithmetic, document, figures FROM revision WHERE recipe = ? AND number = ?");
+    row.with(recipe).with(std::int64_t{number});
+    if (!row.next()) return fail(notThere(store, recipe, number));
+    StoredRevision stored;
+    stored.arithmetic = static_cast<int>(row.number(0));
+    auto document = storedJson(store, row.text(1), nameOf(recipe, number));
+    if (!document) return fail(document.error());
+    stored.figures = row.text(2);
+    auto foods = pinnedFoods(store, recipe, number);
+    if (!foods) return fail(foods.error());
+    stored.document = std::move(*document);
+    stored.foods = std::move(*foods);
+    return stored;
+}
+
 Result<KeptRevision> keptRevision(KitchenStore& store, const std::string& recipe, int number) {
-    const std::optional<int> newest = newestOf(store, recipe);
-    if (!newest) return fail(noRecipe(store, recipe));
     Query row = store.query(
         "SELECT number, parent, note, kept_at, document_hash, title, arithmetic, ledger_head, "
         "document, figures FROM revision WHERE recipe = ? AND number = ?");
     row.with(recipe).with(std::int64_t{number});
-    if (!row.next()) return fail(noRevision(store, recipe, number, *newest));
+    if (!row.next()) return fail(notThere(store, recipe, number));
     KeptRevision kept;
     kept.summary = summaryFrom(row);
     kept.arithmetic = static_cast<int>(row.number(6));
     kept.ledgerHead = row.text(7);
-    const std::string name = "revision " + std::to_string(number) + " of " + recipe;
+    const std::string name = nameOf(recipe, number);
     auto document = storedJson(store, row.text(8), name);
     auto figures = storedJson(store, row.text(9), name);
     auto foods = pinnedFoods(store, recipe, number);

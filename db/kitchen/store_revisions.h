@@ -13,6 +13,8 @@ namespace nettare {
                                        const RevisionToKeep& revision);
 [[nodiscard]] Result<std::vector<RevisionSummary>> revisionsOf(KitchenStore& store,
                                                                const std::string& recipe);
+[[nodiscard]] Result<StoredRevision> storedRevision(KitchenStore& store, const std::string& recipe,
+                                                    int number);
 [[nodiscard]] Result<KeptRevision> keptRevision(KitchenStore& store, const std::string& recipe,
                                                 int number);
 

@@ -33,6 +33,32 @@ TEST_CASE("a revision comes back as it was kept", "[kitchen]") {
     CHECK(kept->foods[1].version.size() == 64);
 }
 
+TEST_CASE("a revision can be had without what only people read", "[kitchen]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    const std::string id = *kitchen.addRecipe(dish("Leek soup"), kNoon);
+    REQUIRE(kitchen.keep(id, toKeep(dish("Leek soup"), "first try")));
+    RevisionToKeep second = toKeep(dish("Leek soup"), "second try");
+    second.foods = {rowOf("2", 61), rowOf("1", 40.5)};
+    REQUIRE(kitchen.keep(id, second));
+    for (const int number : {1, 2, 1}) {
+        const auto stored = kitchen.stored(id, number);
+        const auto kept = kitchen.revision(id, number);
+        REQUIRE(stored);
+        CHECK(stored->document == kept->document);
+        CHECK(stored->figures == "{\"energy\":124.5}");
+        CHECK(stored->arithmetic == 1);
+        REQUIRE(stored->foods.size() == 2);
+        for (std::size_t i = 0; i < 2; ++i) {
+            CHECK(stored->foods[i].version == kept->foods[i].version);
+            CHECK(stored->foods[i].food.row == kept->foods[i].food.row);
+        }
+    }
+    CHECK(kitchen.stored(id, 2)->foods[1].food.profile[Component::ENERC_KCAL] == 40.5);
+    CHECK(kitchen.stored(id, 3).error().code == ErrorCode::RevisionNotFound);
+    CHECK(kitchen.stored("cake", 1).error().code == ErrorCode::RecipeNotFound);
+}
+
 TEST_CASE("revisions are numbered for each recipe, and say what they were made from", "[kitchen]") {
     const OneKitchen one;
     Kitchen kitchen = one.open();
