@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/support/json.h"
+#include "core/support/json_number.h"
 
 namespace nettare {
 
@@ -34,7 +35,7 @@ public:
         if (const bool* truth = value.boolean())
             out_ += *truth ? "true" : "false";
         else if (const double* number = value.number())
-            out_ += numberText(*number);
+            appendNumber(out_, *number);
         else if (const std::string* text = value.text())
             writeText(out_, *text);
         else if (const Json::Array* items = value.items())
@@ -95,12 +96,21 @@ private:
 
 }  // namespace
 
-std::string numberText(double value) {
+void appendNumber(std::string& text, double value) {
     // -0 is equal to 0 and would keep its sign. The longest double has 24 characters.
-    if (value == 0) return "0";
+    if (value == 0) {
+        text += '0';
+        return;
+    }
     std::array<char, 32> buffer{};
     const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
-    return std::string(buffer.data(), error == std::errc{} ? end : buffer.data());
+    text.append(buffer.data(), error == std::errc{} ? end : buffer.data());
+}
+
+std::string numberText(double value) {
+    std::string text;
+    appendNumber(text, value);
+    return text;
 }
 
 std::string writeJson(const Json& value) {

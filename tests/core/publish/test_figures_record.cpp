@@ -53,3 +53,19 @@ TEST_CASE("a portion in grams of a dish that was not weighed has no figures to s
     Json record = recordOfKitchen(kitchen);
     CHECK(partAt(record, "/bases").items()->size() == 3);
 }
+
+TEST_CASE("the text of the stored figures is their record, byte for byte", "[publish]") {
+    const auto isSame = [](const Kitchen& kitchen) {
+        const Served served{kitchen};
+        return figuresRecordText(served.dossier, served.cooked) ==
+               writeJson(figuresRecord(served.dossier, served.cooked));
+    };
+    Kitchen kitchen = dish("3", "7");
+    CHECK(isSame(kitchen));
+    CHECK(isSame(Kitchen{}.line(R"({"id":"o","amount":"1","unit":"tbsp","food":"oil"})")));
+    CHECK(isSame(Kitchen{}.line(R"({"id":"f","amount":"2","unit":"g","food":"fennel"})")));
+    kitchen.json("portion", R"({"grams":"150"})");
+    CHECK(isSame(kitchen));
+    kitchen.reading("pan", "60", "", "cooked").json("cooked", R"({"readings":["pan"]})");
+    CHECK(isSame(kitchen));
+}

@@ -1,0 +1,10 @@
+#pragma once
+
+#include <string>
+
+namespace nettare {
+
+/// Appends what numberText() gives, without a text of its own.
+void appendNumber(std::string& text, double value);
+
+}  // namespace nettare
