@@ -102,6 +102,7 @@ private:
     std::optional<PrintAndExit> wrongKitchen(const std::string& word) const {
         const auto isGiven = [](const CLI::App* command) { return bool{*command}; };
         const bool given = bool{*kitchenOption_};
+        if (auto wrong = wrongAll(given)) return wrong;
         if (!given && std::ranges::any_of(kitchenCommands_, isGiven))
             return wrongCall("“" + word + "” works on a kitchen, name it: nettare --kitchen FILE " +
                              word);
@@ -113,6 +114,21 @@ private:
             return wrongCall("--kitchen names no file, give the path of one");
         if (*backupCommand_ && backup_.out.empty())
             return wrongCall("“backup” names no file, give the path of a new one");
+        return std::nullopt;
+    }
+
+    /// `figures` without a recipe, or with --all and what contradicts it.
+    std::optional<PrintAndExit> wrongAll(bool kitchenGiven) const {
+        if (!*figuresCommand_) return std::nullopt;
+        if (!figures_.all && figures_.recipes.empty()) return wrongCall("RECIPE is required");
+        if (!figures_.all) return std::nullopt;
+        if (!kitchenGiven)
+            return wrongCall(
+                "--all goes through a kitchen, name it: nettare --kitchen FILE figures --all");
+        if (!figures_.recipes.empty())
+            return wrongCall("--all takes every recipe of the kitchen, name none beside it");
+        if (revision_ > 0)
+            return wrongCall("--all takes every revision of a recipe, leave --revision out");
         return std::nullopt;
     }
 
@@ -149,6 +165,19 @@ private:
             ->capture_default_str();
         figuresCommand_->add_flag("--json", figures_.json,
                                   "Unrounded values with all their sources, as JSON");
+        addAll();
+    }
+
+    /// With --all the kitchen's own recipes take the place of those named.
+    void addAll() {
+        figuresCommand_->get_option("RECIPE")->required(false);
+        CLI::Option* all = figuresCommand_->add_flag(
+            "--all", figures_.all,
+            "Every kept revision of the kitchen, computed anew, a line each");
+        figuresCommand_
+            ->add_option("--jobs", figures_.jobs, "Threads for --all (default: one for each core)")
+            ->check(CLI::Range(1, kMostJobs))
+            ->needs(all);
     }
 
     void addStatement() {
@@ -202,6 +231,7 @@ private:
     }
 
     static constexpr int kLargestRevision = 1'000'000;
+    static constexpr int kMostJobs = 256;
 
     CLI::App app_{std::string{kAbout}, "nettare"};
     CLI::Option* kitchenOption_ = nullptr;

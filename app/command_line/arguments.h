@@ -18,6 +18,8 @@ struct FiguresCommand {
     std::optional<int> revision;
     Basis per = Basis::Portion;
     bool json = false;
+    bool all = false;  ///< every kept revision of a kitchen; no recipe is named
+    int jobs = 0;      ///< threads that compute all of them; 0 = one for each core
 };
 
 struct StatementCommand {

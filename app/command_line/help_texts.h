@@ -28,7 +28,10 @@ inline constexpr std::string_view kFiguresExamples =
     "  nettare figures skewers.json patties.json --json\n"
     "  nettare --kitchen spring.nettare figures \"charred prawn\"\n"
     "  nettare --kitchen spring.nettare figures charred-prawn-fennel-skewers --revision 1\n"
-    "Where an old revision's figures come out otherwise today, both are shown.";
+    "  nettare --kitchen spring.nettare figures --all --json --jobs 2\n"
+    "Where an old revision's figures come out otherwise today, both are shown. --all computes "
+    "every\n"
+    "kept revision anew, as a table or with --json as one JSON object a line.";
 
 inline constexpr std::string_view kStatementExamples =
     "Examples:\n"

@@ -57,6 +57,12 @@ bool isSame(const Figure& kept, const Figure& today) {
            kept.atLeast == today.atLeast && kept.atMost == today.atMost;
 }
 
+Json withArithmetic(const KeptFigures& kept, Json figures) {
+    Json json = Json::object();
+    json.set("arithmetic", Json{static_cast<double>(kept.arithmetic)});
+    return std::move(json.set("figures", std::move(figures)));
+}
+
 /// The digits that are not printed are written where nothing else tells the two apart.
 std::string both(const Figure& kept, const Figure& today) {
     const std::string before = figureText(kept);
@@ -96,9 +102,16 @@ std::string keptBesideToday(const KeptFigures& kept, const Figures& today) {
 Json keptJson(const KeptFigures& kept, Basis basis) {
     Json figures = Json::array();
     for (const Json& figure : keptOf(kept, basis)) figures.append(figure);
-    Json json = Json::object();
-    json.set("arithmetic", Json{static_cast<double>(kept.arithmetic)});
-    return json.set("figures", std::move(figures));
+    return withArithmetic(kept, std::move(figures));
+}
+
+Json keptOtherwise(const KeptFigures& kept, const Figures& today) {
+    Json figures = Json::array();
+    for (const Json& json : keptOf(kept, today.basis)) {
+        const auto figure = figureFrom(json);
+        if (!figure || !isSame(*figure, today[figure->component])) figures.append(json);
+    }
+    return withArithmetic(kept, std::move(figures));
 }
 
 }  // namespace nettare

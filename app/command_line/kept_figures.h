@@ -29,5 +29,7 @@ struct KeptFigures {
 
 /// What was kept for a basis, for other programs: "arithmetic" and "figures".
 [[nodiscard]] Json keptJson(const KeptFigures& kept, Basis basis);
+/// The same with only those figures that come out otherwise today.
+[[nodiscard]] Json keptOtherwise(const KeptFigures& kept, const Figures& today);
 
 }  // namespace nettare

@@ -3,6 +3,7 @@
 #include <ostream>
 #include <sstream>
 
+#include "app/command_line/all_figures.h"
 #include "app/command_line/arguments.h"
 #include "app/command_line/document_commands.h"
 #include "app/command_line/kitchen_commands.h"
@@ -100,6 +101,13 @@ private:
     std::optional<Kitchen> kitchen_;
 };
 
+/// The exit code, after a sentence where there is none.
+int codeOf(const Result<int>& code, std::ostream& err) {
+    if (code) return *code;
+    err << "nettare: " << errorSentence(code.error()) << '\n';
+    return 1;
+}
+
 }  // namespace
 
 int runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
@@ -109,15 +117,16 @@ int runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
         (text->code == 0 ? out : err) << text->text;
         return text->code;
     }
+    if (const auto* figures = std::get_if<FiguresCommand>(&call.command);
+        figures != nullptr && figures->all)
+        return codeOf(showAllFigures(*figures, *call.kitchen, out, err), err);
     // Results go out whole or not at all: what one document refuses, no other has half written.
     std::ostringstream results;
     Result<int> code = CommandRun{call.kitchen, results}.run(call.command);
     if (code && !(out << results.view() << std::flush))
         code = fail(ofArgument("standard output", Error{ErrorCode::FileNotWritable}.with(
                                                       "reason", "the disk may be full")));
-    if (code) return *code;
-    err << "nettare: " << errorSentence(code.error()) << '\n';
-    return 1;
+    return codeOf(code, err);
 }
 
 }  // namespace nettare
