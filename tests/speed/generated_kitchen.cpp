@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <cstdlib>
+#include <map>
 #include <random>
 #include <string>
 
@@ -77,17 +78,25 @@ public:
                                    i, label));
     }
 
-    [[nodiscard]] std::string text() {
+    /// A line that is a kept recipe.
+    void kept(const std::string& name, const std::string& amount) {
+        append(foods_, fmt::format(R"({{"id":"{0}","name":"{0}","recipe":"{0}"}})", name));
+        append(lines_, fmt::format(R"({{"id":"{0}","food":"{0}",{1}}})", name, amount));
+    }
+
+    /// Without grams the dish was not weighed.
+    [[nodiscard]] std::string text(std::size_t dishGrams) {
         reading("left", 24, "zero");
-        reading("dish", 1900, "zero");
+        if (dishGrams > 0) reading("dish", dishGrams, "zero");
         return fmt::format(
             R"({{"format":"nettare recipe","version":1,"title":"Generated","measures":"us",)"
             R"("makes":{{"pieces":"12","piece":"piece","plural":"pieces"}},)"
             R"("portion":{{"pieces":"2"}},"scales":[{{"id":"scale","name":"scale","unit":"g",)"
             R"("readability":"1","calibration":"0.001"}}],"indications":[{}],"readings":[{}],)"
             R"("series":[{}],"foods":[{}],"lines":[{}],"residues":[{{"mixture":[{}],)"
-            R"("readings":["left"]}}],"cooked":{{"readings":["dish"]}}}})",
-            indications_, readings_, series_, foods_, lines_, mixture_);
+            R"("readings":["left"]}}]{}}})",
+            indications_, readings_, series_, foods_, lines_, mixture_,
+            dishGrams > 0 ? R"(,"cooked":{"readings":["dish"]})" : "");
     }
 
 private:
@@ -140,23 +149,60 @@ private:
     std::exit(1);
 }
 
+RecipeDocument documentOf(const std::string& text) {
+    auto document = readRecipeText(text);
+    if (!document) giveUp(document.error());
+    return std::move(*document);
+}
+
+/// So many lines from a number on, with their foods.
+DocumentText linesOf(std::size_t first, std::size_t count) {
+    DocumentText document;
+    for (std::size_t i = first; i < first + count; ++i) {
+        document.food(i % kFoods);
+        document.line(i);
+    }
+    return document;
+}
+
+Dossier resolved(const std::string& text, const std::map<std::string, std::string>& kept) {
+    const FoodLookup foods = [](const TableRow& row) -> Result<std::optional<TableFood>> {
+        return std::optional{generatedFood(row)};
+    };
+    const RecipeLookup recipes = [&](const std::string& name, const std::string&) {
+        return Result<LoadedRecipe>{LoadedRecipe{name, documentOf(kept.at(name))}};
+    };
+    auto dossier = makeDossier({"generated", documentOf(text)}, foods, recipes);
+    if (!dossier) giveUp(dossier.error());
+    return std::move(*dossier);
+}
+
 }  // namespace
 
 Dossier generatedDossier(std::size_t lines) {
     DocumentText document;
     for (std::size_t i = 0; i < kFoods; ++i) document.food(i);
     for (std::size_t i = 0; i < lines; ++i) document.line(i);
-    auto recipe = readRecipeText(document.text());
-    if (!recipe) giveUp(recipe.error());
-    const FoodLookup foods = [](const TableRow& row) -> Result<std::optional<TableFood>> {
-        return std::optional{generatedFood(row)};
-    };
-    const RecipeLookup recipes = [](const std::string&, const std::string&) {
-        return Result<LoadedRecipe>{fail(ErrorCode::FileNotReadable)};
-    };
-    auto dossier = makeDossier({"generated", std::move(*recipe)}, foods, recipes);
-    if (!dossier) giveUp(dossier.error());
-    return std::move(*dossier);
+    return resolved(document.text(1900), {});
+}
+
+Dossier nestedDossier(bool weighed) {
+    constexpr auto kWhole = R"("amount":"1","piece":"batch")";
+    constexpr auto kByWeight = R"("amount":"250","unit":"g")";
+    const auto grams = [&](std::size_t dish) { return weighed ? dish : 0; };
+    DocumentText dish = linesOf(0, 10);
+    DocumentText sauce = linesOf(10, 10);
+    DocumentText filling = linesOf(20, 10);
+    DocumentText stock = linesOf(30, 15);
+    DocumentText paste = linesOf(45, 15);
+    dish.kept("sauce", kByWeight);
+    dish.kept("filling", kWhole);
+    sauce.kept("stock", kWhole);
+    filling.kept("paste", kByWeight);
+    return resolved(dish.text(grams(1300)), {{"sauce", sauce.text(grams(900))},
+                                             {"filling", filling.text(grams(600))},
+                                             {"stock", stock.text(grams(550))},
+                                             {"paste", paste.text(grams(600))}});
 }
 
 }  // namespace nettare

@@ -12,4 +12,9 @@ namespace nettare {
 /// the dish was weighed. Foods carry all components, each with its standard error.
 [[nodiscard]] Dossier generatedDossier(std::size_t lines);
 
+/// 60 such lines over two levels of kept recipes: ten are the dish's own, and of the two kept
+/// recipes that it uses each has ten and one kept recipe of fifteen. Where they were
+/// not weighed after cooking, a share of one is uncertain by every line in it.
+[[nodiscard]] Dossier nestedDossier(bool weighed);
+
 }  // namespace nettare

@@ -70,6 +70,69 @@ void plainPass(benchmark::State& state) {
     state.counters["numbers"] = static_cast<double>(pass.numbers());
 }
 
+/// What a benchmark took for each of a figure's components.
+void perComponent(benchmark::State& state) {
+    state.counters["each_component"] = benchmark::Counter(
+        static_cast<double>(kComponentCount),
+        benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+}
+
+void nestedPlainPass(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    const Cooked cooked = cookedOrExit(dossier);
+    const auto figures = figuresPer(Basis::Portion, dossier, cooked);
+    const PlainPass pass{figures->block, cooked.compositions};
+    for (auto _ : state) benchmark::DoNotOptimize(pass.squares());
+    state.counters["numbers"] = static_cast<double>(pass.numbers());
+    state.counters["leaves"] = static_cast<double>(cooked.eaten.leaves.size());
+}
+
+/// Two levels of kept recipes flattened, and the figures with their budget; compositions at hand.
+void nested(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    Cooked cooked = cookedOrExit(dossier);
+    for (auto _ : state) {
+        cooked = std::move(*cook(dossier, std::move(cooked.compositions)));
+        benchmark::DoNotOptimize(figuresPer(Basis::Portion, dossier, cooked));
+    }
+    perComponent(state);
+}
+
+/// The same, and every source's part in every component.
+void nestedWithParts(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    Cooked cooked = cookedOrExit(dossier);
+    for (auto _ : state) {
+        cooked = std::move(*cook(dossier, std::move(cooked.compositions)));
+        const auto figures = figuresPer(Basis::Portion, dossier, cooked);
+        for (const ComponentFacts& facts : allComponents())
+            benchmark::DoNotOptimize(
+                contributionsTo(facts.component, figures->block, cooked.compositions));
+    }
+    perComponent(state);
+}
+
+void nestedOnlyGrams(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    for (auto _ : state) {
+        std::vector<LineReport> report;
+        benchmark::DoNotOptimize(eatenOf(dossier, 0, report));
+    }
+}
+
+void nestedOnlyBlock(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    const Cooked cooked = cookedOrExit(dossier);
+    for (auto _ : state) benchmark::DoNotOptimize(batchBlock(cooked.eaten, cooked.compositions));
+}
+
+void nestedOnlyFigures(benchmark::State& state) {
+    const Dossier dossier = nestedDossier(state.range(0) == 1);
+    const Cooked cooked = cookedOrExit(dossier);
+    for (auto _ : state) benchmark::DoNotOptimize(figuresPer(Basis::Portion, dossier, cooked));
+    perComponent(state);
+}
+
 BENCHMARK(plainPass)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(recompute)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(keystroke)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
@@ -77,6 +140,12 @@ BENCHMARK(onlyGrams)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyCompositions)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyBlock)->Arg(60)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onlyFigures)->Arg(40)->Arg(60)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nestedPlainPass)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nested)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nestedWithParts)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nestedOnlyGrams)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nestedOnlyBlock)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
+BENCHMARK(nestedOnlyFigures)->ArgName("weighed")->Arg(1)->Arg(0)->Unit(benchmark::kMicrosecond);
 
 /// Keeps the processor times to compare them at the end of the run.
 class RatioReporter : public benchmark::ConsoleReporter {
@@ -88,11 +157,11 @@ public:
         ConsoleReporter::ReportRuns(runs);
     }
 
-    void printRatio(const std::string& what, const std::string& lines) const {
-        const auto plain = times_.find("plainPass/" + lines);
-        const auto whole = times_.find(what + "/" + lines);
+    void printRatio(const std::string& what, const std::string& plainPass) const {
+        const auto plain = times_.find(plainPass);
+        const auto whole = times_.find(what);
         if (plain == times_.end() || whole == times_.end()) return;
-        std::printf("%s/%s is %.1f times the plain pass\n", what.c_str(), lines.c_str(),
+        std::printf("%s is %.1f times its plain pass\n", what.c_str(),
                     whole->second / plain->second);
     }
 
@@ -108,5 +177,10 @@ int main(int argc, char** argv) {
     nettare::RatioReporter reporter;
     benchmark::RunSpecifiedBenchmarks(&reporter);
     for (const char* what : {"recompute", "keystroke", "onlyFigures"})
-        for (const char* lines : {"40", "60"}) reporter.printRatio(what, lines);
+        for (const char* lines : {"/40", "/60"})
+            reporter.printRatio(std::string{what} + lines, std::string{"plainPass"} + lines);
+    for (const char* what : {"nested", "nestedWithParts", "nestedOnlyFigures"})
+        for (const char* weighed : {"/weighed:1", "/weighed:0"})
+            reporter.printRatio(std::string{what} + weighed,
+                                std::string{"nestedPlainPass"} + weighed);
 }
