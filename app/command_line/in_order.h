@@ -25,6 +25,7 @@ public:
             return stopped_ || taken_ == count_ || taken_ < handedOn_ + waiting_.size();
         });
         if (stopped_ || taken_ == count_) return std::nullopt;
+        if (taken_ + 1 == count_) hasRoom_.notify_all();  // who waits for another waits in vain
         return taken_++;
     }
 

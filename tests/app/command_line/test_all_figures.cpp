@@ -15,7 +15,8 @@
 #include "db/kitchen/kitchen.h"
 #include "support/run_tool.h"
 
-using namespace nettare;
+using nettare::Json;
+using nettare::JsonMember;
 
 namespace {
 
@@ -23,13 +24,13 @@ namespace {
 class DemoHome {
 public:
     DemoHome() {
-        std::filesystem::copy_file(shareFolder() + "/demo.nettare", "home.nettare");
+        std::filesystem::copy_file(nettare::shareFolder() + "/demo.nettare", "home.nettare");
         std::filesystem::permissions("home.nettare", std::filesystem::perms::owner_all);
     }
 
     static void change(const std::string& sql) {
-        printedByTool("sqlite3",
-                      "sqlite3 home.nettare \"DROP TRIGGER revision_is_not_edited;" + sql + "\"");
+        nettare::printedByTool(
+            "sqlite3", "sqlite3 home.nettare \"DROP TRIGGER revision_is_not_edited;" + sql + "\"");
     }
 
     static Outcome all(std::vector<std::string> more) {
@@ -43,8 +44,8 @@ private:
 
 std::vector<Json> objectsIn(const std::string& text) {
     std::vector<Json> objects;
-    for (const std::string_view line : split(text, '\n'))
-        if (!line.empty()) objects.push_back(*parseJson(line));
+    for (const std::string_view line : nettare::split(text, '\n'))
+        if (!line.empty()) objects.push_back(*nettare::parseJson(line));
     return objects;
 }
 
@@ -79,12 +80,12 @@ TEST_CASE("all revisions of a kitchen are computed, each as it is alone", "[allf
             CHECK(*lines[i].find("revision") == Json{double(revision)});
             CHECK(*lines[i].find("basis") == Json{per});
             CHECK(lines[i].find("kept") == nullptr);
-            const auto alone =
-                parseJson(run({"--kitchen", "home.nettare", "figures", recipe, "--revision",
-                               std::to_string(revision), "--per", per, "--json"})
-                              .out);
+            const auto alone = nettare::parseJson(
+                run({"--kitchen", "home.nettare", "figures", recipe, "--revision",
+                     std::to_string(revision), "--per", per, "--json"})
+                    .out);
             const Json::Array& figures = *lines[i].find("figures")->items();
-            REQUIRE(figures.size() == kComponentCount);
+            REQUIRE(figures.size() == nettare::kComponentCount);
             for (std::size_t k = 0; k < figures.size(); ++k)
                 for (const JsonMember& member : *figures[k].members())
                     CHECK(member.value == *(*alone->find("figures")->items())[k].find(member.key));
@@ -109,10 +110,10 @@ TEST_CASE("without --json all revisions are rows of a table", "[allfigures]") {
     CHECK(DemoHome::all({}).out ==
           "recipe                            revision  energy per portion                kept "
           "figures\n"
-          "barley-beetroot-patties                  1  259 kcal ± 27                     the same\n"
+          "barley-beetroot-patties                  1  246 kcal ± 24                     the same\n"
           "barley-beetroot-patties                  2  263 kcal ± 26                     the same\n"
-          "charred-prawn-fennel-skewers             1  165 kcal ± 22                     the same\n"
-          "charred-prawn-fennel-skewers             2  153 kcal ± 21                     differ "
+          "charred-prawn-fennel-skewers             1  165 kcal ± 20                     the same\n"
+          "charred-prawn-fennel-skewers             2  153 kcal ± 19                     differ "
           "today\n"
           "charred-prawn-fennel-skewers             3  144 kcal ± 19                     the "
           "same\n");
@@ -129,7 +130,7 @@ TEST_CASE("stored figures that come out otherwise stand beside today's, those al
     for (std::size_t i = 0; i < 4; ++i) CHECK(lines[i].find("kept") == nullptr);
     const Json* kept = lines[4].find("kept");
     REQUIRE(kept != nullptr);
-    CHECK(*kept->find("arithmetic") == Json{double{kArithmeticVersion}});
+    CHECK(*kept->find("arithmetic") == Json{double{nettare::kArithmeticVersion}});
     const Json::Array& figures = *kept->find("figures")->items();
     REQUIRE(figures.size() == 1);
     CHECK(*figures[0].find("value") == Json{150.5});
@@ -162,7 +163,7 @@ TEST_CASE("a revision that cannot be computed is told, and the others are printe
 TEST_CASE("a kitchen without revisions has no figures to show, and that is no error",
           "[allfigures]") {
     const ScratchKitchen folder;
-    REQUIRE(Kitchen::create("home.nettare", "2026-05-16T12:00:00+02:00"));
+    REQUIRE(nettare::Kitchen::create("home.nettare", "2026-05-16T12:00:00+02:00"));
     const Outcome outcome = DemoHome::all({"--json"});
     CHECK(outcome.code == 0);
     CHECK(outcome.out.empty());
@@ -175,7 +176,7 @@ TEST_CASE("a disk that gets full between two revisions ends the run", "[allfigur
         Filling disk;
         std::ostream out{&disk};
         std::ostringstream err;
-        CHECK(runCommandLine(
+        CHECK(nettare::runCommandLine(
                   {"--kitchen", "home.nettare", "figures", "--all", "--json", "--jobs", jobs}, out,
                   err) == 1);
         CHECK(err.str() ==
