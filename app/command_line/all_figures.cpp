@@ -67,6 +67,7 @@ Result<int> showAllFigures(const FiguresCommand& command, const std::string& pat
     if (!(out << headingOfRows(command) << std::flush)) return fail(notTaken());
     LinesInOrder lines{revisions->size(), kRoomPerJob * jobs};
     std::vector<std::jthread> threads;
+    threads.reserve(jobs);
     for (const Kitchen& kitchen : kitchens)
         threads.emplace_back([&command, &kitchen, &revisions, &lines] {
             while (const auto task = lines.take())

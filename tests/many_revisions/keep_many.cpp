@@ -71,7 +71,8 @@ public:
     }
 
     [[nodiscard]] const TableFood& food(int line) const {
-        const auto place = static_cast<std::size_t>(recipe_ * 7 + line);
+        const std::size_t place =
+            static_cast<std::size_t>(recipe_) * 7 + static_cast<std::size_t>(line);
         return foods_[place % foods_.size()];
     }
 
