@@ -5,6 +5,8 @@ find_package(fmt REQUIRED)                # std::format is absent in g++ 12
 find_package(tl-expected REQUIRED)        # Result<T>: std::expected is C++23
 find_package(nlohmann_json 3.11 REQUIRED) # reads JSON; in core/support/json_parse.cpp only
 find_package(Boost 1.74 REQUIRED)         # Boost.Math: Student t; in core/nutrition/student_t.cpp only
+                                          # Boost.Random: draws; in core/simulation/draws.cpp only
+find_package(Threads REQUIRED)            # a simulation on every core; in core/simulation only
 find_package(OpenSSL REQUIRED)            # SHA-256; in core/support/sha256.cpp only
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui) # paints the panel and writes its PDF
 find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets) # the window

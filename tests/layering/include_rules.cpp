@@ -72,8 +72,11 @@ std::vector<IncludeRule> rulesForAll() {
          std::regex{"(nlohmann|valijson)/.*"},
          "only core/support/json_parse.cpp knows nlohmann, so that no other file reads JSON that "
          "lets duplicate keys pass"},
-        {std::regex{"(?!core/nutrition/student_t\\.cpp$).*"}, std::regex{"boost/.*"},
-         "only core/nutrition/student_t.cpp knows Boost, so that quantiles come from one place"},
+        {std::regex{"(?!core/nutrition/student_t\\.cpp$).*"}, std::regex{"boost/(?!random/).*"},
+         "only core/nutrition/student_t.cpp knows Boost.Math, so that quantiles come from one "
+         "place"},
+        {std::regex{"(?!core/simulation/draws\\.cpp$).*"}, std::regex{"boost/random/.*"},
+         "only core/simulation/draws.cpp knows Boost.Random, so that draws come from one place"},
         {std::regex{"(?!core/support/sha256\\.cpp$).*"}, std::regex{"openssl/.*"},
          "only core/support/sha256.cpp knows OpenSSL, so that hashes come from one place"},
         {std::regex{"(?!core/publish/word_script\\.cpp$).*"}, std::regex{"dtl/.*"},

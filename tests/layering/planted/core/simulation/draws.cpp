@@ -1,0 +1,2 @@
+// Planted: quantiles where draws are made.
+#include <boost/math/distributions/normal.hpp>

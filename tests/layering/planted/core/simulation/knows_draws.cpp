@@ -1,0 +1,2 @@
+// Planted: a second place for draws.
+#include <boost/random/mersenne_twister.hpp>
