@@ -141,11 +141,16 @@ Block batchBlock(const Eaten& eaten, const std::vector<Composition>& composition
     return block;
 }
 
-void takeWater(Block& batch, const Eaten& eaten) {
-    constexpr std::size_t kWater = indexOf(Component::WATER);
+LinearForm waterChange(const Eaten& eaten) {
     LinearForm change = eaten.keptChange;
     change.add(eaten.pouredOff, -1);
     if (eaten.cooked) change.add(*eaten.cooked).add(eaten.used, -1);
+    return change;
+}
+
+void takeWater(Block& batch, const Eaten& eaten) {
+    constexpr std::size_t kWater = indexOf(Component::WATER);
+    const LinearForm change = waterChange(eaten);
     batch.known[kWater] += change.value();
     // Where a part is missing the bounds need the whole change; figures clip them at zero.
     if (batch.missingFoods[kWater].empty())

@@ -67,6 +67,9 @@ struct Block {
 /// recipes). Fat that dripped off is weighed apart and gone before.
 void takeWater(Block& batch, const Eaten& eaten);
 
+/// Grams of water that takeWater() adds; negative where it went.
+[[nodiscard]] LinearForm waterChange(const Eaten& eaten);
+
 /// The block times an exact factor: one piece is 1/N of the batch.
 [[nodiscard]] Block scaled(Block block, double factor);
 

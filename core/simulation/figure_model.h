@@ -13,8 +13,10 @@ namespace nettare {
 
 /// Why the interval of the law of propagation is not enough.
 enum class SimulationReason {
-    Rectangle,    ///< one rectangular source is more than half of the variance
-    FewReadings,  ///< fewer than four effective degrees of freedom
+    Rectangle,  ///< one rectangular source is more than half of the variance
+    /// Fewer than four effective degrees of freedom, or an estimated s with fewer than four that
+    /// brings more than a hundredth of the variance: it may have come out far too small.
+    FewReadings,
     Disagreement  ///< the simulated interval is another one (JCGM 101:2008, clause 8)
 };
 
