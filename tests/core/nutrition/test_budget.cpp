@@ -59,23 +59,6 @@ TEST_CASE("the factor of an interval is the quantile rounded once, for any freed
     CHECK(wrong == 0);
 }
 
-TEST_CASE("the end gauge of JCGM 100, H.1 comes out", "[nutrition]") {
-    // JCGM 100:2008, annex H.1, sensitivities and uncertainties in nm; first order.
-    const double inf = std::numeric_limits<double>::infinity();
-    const std::vector<BudgetTerm> difference{{1, 5.8, 24, 1}, {1, 3.9, 5, 2}, {1, 6.7, 8, 3}};
-    const Uncertainty d = combine(difference);
-    CHECK(d.u == Approx(9.681942).epsilon(1e-6));
-    CHECK(d.freedom == Approx(25.44725).epsilon(1e-6));
-    const Uncertainty length = combine({{1, 25, 18, 0},
-                                        {1, d.u, d.freedom, 1},
-                                        {1, 2.886751, 50, 2},
-                                        {1, 16.598773, 2, 3},
-                                        {0, 0.35, inf, 4}});
-    CHECK(length.u == Approx(31.66387).epsilon(1e-5));
-    CHECK(length.freedom == Approx(16.75).margin(0.01));
-    CHECK(studentT(0.995, 16) * length.u == Approx(92.5).margin(0.1));
-}
-
 TEST_CASE("terms that share one estimated spread enter as one term", "[nutrition]") {
     const Uncertainty apart = combine({{1, 3, 5, 0}, {1, 4, 5, 1}});
     const Uncertainty together = combine({{1, 3, 5, 0}, {1, 4, 5, 0}});
