@@ -29,6 +29,13 @@ std::string commandWord(const std::vector<std::string>& arguments) {
     return {};
 }
 
+/// The meaning of "mean", "batch" or "piece".
+Meaning meaningOf(std::string_view word) {
+    return word == "mean"    ? Meaning::RecipeMean
+           : word == "piece" ? Meaning::AnyPiece
+                             : Meaning::ThisBatch;
+}
+
 /// One CLI::App with all commands, bound to the values they fill.
 class Parser {
 public:
@@ -41,6 +48,7 @@ public:
         app_.require_subcommand(1);
         app_.fallthrough();  // its commands take --kitchen behind them as well
         addFigures();
+        addPath();
         addStatement();
         addPanel();
         addOthers();
@@ -68,9 +76,11 @@ private:
     Command command() {
         const std::optional<int> revision =
             revision_ > 0 ? std::optional<int>{revision_} : std::nullopt;
-        figures_.revision = statement_.revision = panel_.revision = revision;
-        figures_.per = *basisNamed(per_);
+        figures_.revision = path_.revision = statement_.revision = panel_.revision = revision;
+        figures_.per = path_.per = *basisNamed(per_);
+        figures_.of = path_.of = meaningOf(of_);
         if (*figuresCommand_) return figures_;
+        if (*pathCommand_) return path_;
         if (*statementCommand_) return statement_;
         if (*panelCommand_) return panel_;
         if (*foodsCommand_) return foods_;
@@ -129,6 +139,9 @@ private:
             return wrongCall("--all takes every recipe of the kitchen, name none beside it");
         if (revision_ > 0)
             return wrongCall("--all takes every revision of a recipe, leave --revision out");
+        if (of_ != "batch")
+            return wrongCall(
+                "--all gives figures of this batch, as they were kept, leave --of out");
         return std::nullopt;
     }
 
@@ -160,9 +173,7 @@ private:
     void addFigures() {
         figuresCommand_ = addCommand("figures", "Compute the figures of recipes", kFiguresExamples);
         addRecipe(figuresCommand_, figures_.recipes);
-        figuresCommand_->add_option("--per", per_, "What the figures are per")
-            ->check(CLI::IsMember({"piece", "portion", "100g", "batch"}))
-            ->capture_default_str();
+        addBasisAndMeaning(figuresCommand_);
         figuresCommand_->add_flag("--json", figures_.json,
                                   "Unrounded values with all their sources, as JSON");
         addAll();
@@ -178,6 +189,26 @@ private:
             ->add_option("--jobs", figures_.jobs, "Threads for --all (default: one for each core)")
             ->check(CLI::Range(1, kMostJobs))
             ->needs(all);
+    }
+
+    void addBasisAndMeaning(CLI::App* command) {
+        command->add_option("--per", per_, "What the figures are per")
+            ->check(CLI::IsMember({"piece", "portion", "100g", "batch"}))
+            ->capture_default_str();
+        command
+            ->add_option("--of", of_,
+                         "What the figures are of: the mean of all batches, this batch, any one "
+                         "piece of it")
+            ->check(CLI::IsMember({"mean", "batch", "piece"}))
+            ->capture_default_str();
+    }
+
+    void addPath() {
+        pathCommand_ = addCommand("path", "Show where a figure comes from", kPathExamples);
+        addRecipe(pathCommand_, path_.recipe);
+        pathCommand_->add_option("COMPONENT", path_.component, "INFOODS tagname")->required();
+        addBasisAndMeaning(pathCommand_);
+        pathCommand_->add_flag("--json", path_.json, "The same for other programs, as JSON");
     }
 
     void addStatement() {
@@ -236,6 +267,7 @@ private:
     CLI::App app_{std::string{kAbout}, "nettare"};
     CLI::Option* kitchenOption_ = nullptr;
     CLI::App* figuresCommand_ = nullptr;
+    CLI::App* pathCommand_ = nullptr;
     CLI::App* statementCommand_ = nullptr;
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
@@ -249,8 +281,10 @@ private:
     std::vector<CLI::App*> kitchenCommands_;
     std::string kitchen_;
     std::string per_ = "portion";
+    std::string of_ = "batch";
     int revision_ = 0;
     FiguresCommand figures_;
+    PathCommand path_;
     StatementCommand statement_;
     PanelCommand panel_;
     FoodsCommand foods_;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/food/component.h"
+#include "core/nutrition/source.h"
 #include "core/recipe/recipe_document.h"
 
 namespace nettare {
@@ -17,9 +18,19 @@ struct FiguresCommand {
     std::vector<std::string> recipes;
     std::optional<int> revision;
     Basis per = Basis::Portion;
+    Meaning of = Meaning::ThisBatch;
     bool json = false;
     bool all = false;  ///< every kept revision of a kitchen; no recipe is named
     int jobs = 0;      ///< threads that compute all of them; 0 = one for each core
+};
+
+struct PathCommand {
+    std::string recipe;
+    std::optional<int> revision;
+    std::string component;
+    Basis per = Basis::Portion;
+    Meaning of = Meaning::ThisBatch;
+    bool json = false;
 };
 
 struct StatementCommand {
@@ -71,9 +82,9 @@ struct PrintAndExit {
     int code = 0;
 };
 
-using Command = std::variant<PrintAndExit, FiguresCommand, StatementCommand, PanelCommand,
-                             FoodsCommand, LineCommand, DemoCommand, AddCommand, ListCommand,
-                             RevisionsCommand, VerifyCommand, BackupCommand>;
+using Command = std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand,
+                             PanelCommand, FoodsCommand, LineCommand, DemoCommand, AddCommand,
+                             ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

@@ -28,10 +28,18 @@ inline constexpr std::string_view kFiguresExamples =
     "  nettare figures skewers.json patties.json --json\n"
     "  nettare --kitchen spring.nettare figures \"charred prawn\"\n"
     "  nettare --kitchen spring.nettare figures charred-prawn-fennel-skewers --revision 1\n"
+    "  nettare figures skewers.json --of piece\n"
     "  nettare --kitchen spring.nettare figures --all --json --jobs 2\n"
     "Where an old revision's figures come out otherwise today, both are shown. --all computes "
     "every\n"
     "kept revision anew, as a table or with --json as one JSON object a line.";
+
+inline constexpr std::string_view kPathExamples =
+    "Every step names where its number comes from; the numbers of a formula, multiplied as\n"
+    "printed, give the number before it to its last digit.\n"
+    "Examples:\n"
+    "  nettare path skewers.json ENERC_KCAL --per piece\n"
+    "  nettare --kitchen spring.nettare path charred NA --revision 2 --of mean";
 
 inline constexpr std::string_view kStatementExamples =
     "Examples:\n"

@@ -32,6 +32,10 @@ private:
         return done(recipes(command.revision),
                     [&](const OpenRecipe& open) { return showFigures(command, open, out_); });
     }
+    Result<int> one(const PathCommand& command) {
+        return done(recipes(command.revision),
+                    [&](const OpenRecipe& open) { return showPath(command, open, out_); });
+    }
     Result<int> one(const StatementCommand& command) {
         return done(recipes(command.revision),
                     [&](const OpenRecipe& open) { return showStatement(command, open, out_); });

@@ -6,6 +6,7 @@
 #include "core/publish/figures_json.h"
 #include "core/publish/figures_text.h"
 #include "core/publish/panel_of.h"
+#include "core/publish/path.h"
 #include "core/publish/statement.h"
 #include "core/support/text.h"
 
@@ -25,19 +26,29 @@ Result<std::vector<Count>> piecesOf(std::string_view list) {
     return pieces;
 }
 
-Result<void> show(const OpenedRecipe& recipe, Basis basis, bool json, std::ostream& out) {
-    const auto figures = figuresPer(basis, recipe.dossier, recipe.cooked);
+/// The recipe cooked for that meaning.
+Result<Cooked> cookedAs(const OpenedRecipe& recipe, Meaning meaning) {
+    if (meaning == recipe.cooked.meaning) return recipe.cooked;
+    return cook(recipe.dossier, recipe.cooked.compositions, meaning);
+}
+
+/// What was kept with a revision is of one batch, and is compared with nothing else.
+Result<void> show(const OpenedRecipe& recipe, const FiguresCommand& command, std::ostream& out) {
+    const auto cooked = cookedAs(recipe, command.of);
+    if (!cooked) return fail(cooked.error());
+    const auto figures = figuresPer(command.per, recipe.dossier, *cooked);
     if (!figures) return fail(figures.error());
-    const bool both = recipe.kept && differFromToday(*recipe.kept, recipe.dossier, recipe.cooked);
-    if (json) {
-        Json all = figuresJson(*figures, recipe.dossier, recipe.cooked);
-        if (both) all.set("kept", keptJson(*recipe.kept, basis));
+    const bool both = command.of == Meaning::ThisBatch && recipe.kept &&
+                      differFromToday(*recipe.kept, recipe.dossier, recipe.cooked);
+    if (command.json) {
+        Json all = figuresJson(*figures, recipe.dossier, *cooked);
+        if (both) all.set("kept", keptJson(*recipe.kept, command.per));
         out << writeJsonIndented(all);
         return {};
     }
-    const auto verdicts = verdictsOf(recipe.dossier, recipe.cooked);
+    const auto verdicts = verdictsOf(recipe.dossier, *cooked);
     if (!verdicts) return fail(verdicts.error());
-    out << figuresPage(*figures, recipe.dossier, recipe.cooked, *verdicts);
+    out << figuresPage(*figures, recipe.dossier, *cooked, *verdicts);
     if (both) out << keptBesideToday(*recipe.kept, *figures);
     return {};
 }
@@ -66,8 +77,29 @@ Result<void> showFigures(const FiguresCommand& command, const OpenRecipe& open, 
     for (const std::string& name : command.recipes) {
         const auto recipe = open(name);
         if (!recipe) return fail(recipe.error());
-        if (auto shown = show(*recipe, command.per, command.json, out); !shown) return shown;
+        if (auto shown = show(*recipe, command, out); !shown) return shown;
     }
+    return {};
+}
+
+Result<void> showPath(const PathCommand& command, const OpenRecipe& open, std::ostream& out) {
+    const auto component = componentNamed(command.component);
+    if (!component)
+        return fail(ofArgument(
+            "COMPONENT", Error{ErrorCode::ComponentUnknown}.with("found", command.component)));
+    const auto recipe = open(command.recipe);
+    if (!recipe) return fail(recipe.error());
+    const auto cooked = cookedAs(*recipe, command.of);
+    if (!cooked) return fail(cooked.error());
+    const auto figures = figuresPer(command.per, recipe->dossier, *cooked);
+    if (!figures) return fail(figures.error());
+    const PathStep path = pathOf(*component, *figures, recipe->dossier, *cooked);
+    if (command.json) {
+        out << writeJsonIndented(pathJson(path));
+        return {};
+    }
+    out << pathText(path);
+    sayWhereTheyDiffer(*recipe, out);
     return {};
 }
 

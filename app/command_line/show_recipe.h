@@ -28,6 +28,7 @@ using OpenRecipe = std::function<Result<OpenedRecipe>(const std::string& recipe)
 
 // Each writes its result to `out`, or answers why there is none.
 Result<void> showFigures(const FiguresCommand& command, const OpenRecipe& open, std::ostream& out);
+Result<void> showPath(const PathCommand& command, const OpenRecipe& open, std::ostream& out);
 Result<void> showStatement(const StatementCommand& command, const OpenRecipe& open,
                            std::ostream& out);
 Result<void> writePanel(const PanelCommand& command, const OpenRecipe& open, std::ostream& out);

@@ -15,7 +15,7 @@ struct BadCall {
 };
 
 const std::string kCommands =
-    "figures, statement, panel, foods, line, demo, add, list, revisions, verify, backup";
+    "figures, path, statement, panel, foods, line, demo, add, list, revisions, verify, backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {
@@ -41,10 +41,18 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
         {{"--kitchen", "k", "figures", "--all", "--revision", "1"},
          "--all takes every revision of a recipe, leave --revision out"},
         {{"--kitchen", "k", "figures", "a", "--jobs", "2"}, "--jobs requires --all"},
+        {{"--kitchen", "k", "figures", "--all", "--of", "mean"},
+         "--all gives figures of this batch, as they were kept, leave --of out"},
         {{"--kitchen", "k", "figures", "--all", "--jobs", "0"},
          "--jobs: Value 0 not in range 1 to 256"},
         {{"statement"}, "RECIPE is required"},
         {{"foods"}, "WORDS is required"},
+        {{"path", "a.json"}, "COMPONENT is required"},
+        {{"path", "a.json", "NA", "b.json"}, "The following argument was not expected: b.json"},
+        {{"path", "a.json", "NA", "--of", "all"}, "--of: all not in {mean,batch,piece}"},
+        {{"figures", "a.json", "--of", "lot"}, "--of: lot not in {mean,batch,piece}"},
+        {{"path", "a.json", "NA", "--revision", "1"},
+         "a document has no revisions, --revision needs --kitchen FILE"},
         {{"figures", "a.json", "--per", "week"}, "--per: week not in {piece,portion,100g,batch}"},
         {{"figures", "a.json", "--per", "a\nb"}, "--per: a b not in {piece,portion,100g,batch}"},
         {{"figures", "a.json", "--nope"}, "The following argument was not expected: --nope"},
@@ -98,6 +106,15 @@ TEST_CASE("a component that is none is refused with its option", "[badinput]") {
                          "” is no component that can be used here; write an INFOODS tagname such "
                          "as ENERC_KCAL.",
                      {"statement", "doc.json", "--component", component});
+}
+
+TEST_CASE("the path of what is no component is refused with one sentence", "[badinput]") {
+    for (const std::string& component : std::vector<std::string>{"XYZ", "energy"})
+        checkRefused(skewers(),
+                     "COMPONENT: “" + component +
+                         "” is no component that can be used here; write an INFOODS tagname such "
+                         "as ENERC_KCAL.",
+                     {"path", "doc.json", component});
 }
 
 TEST_CASE("a search for nothing is refused", "[badinput]") {

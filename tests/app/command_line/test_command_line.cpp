@@ -66,6 +66,32 @@ TEST_CASE("figures are given per piece, portion, 100 g or batch", "[commandline]
     }
 }
 
+TEST_CASE("figures are of the recipe, of this batch or of any one piece", "[commandline]") {
+    const std::pair<std::string, std::string> meanings[] = {
+        {"mean", "recipe mean"}, {"batch", "this batch"}, {"piece", "any one piece"}};
+    for (const auto& [of, words] : meanings) {
+        CHECK(
+            good({"figures", kSkewers, "--of", of}).find("\nper portion of 2 skewers, " + words) !=
+            std::string::npos);
+        CHECK(*goodJson({"figures", "--json", "--of", of, kSkewers}).find("of")->text() == words);
+    }
+    CHECK(good({"figures", kSkewers, "--of", "batch"}) == good({"figures", kSkewers}));
+}
+
+TEST_CASE("the path of a figure begins with the figure of the page", "[commandline]") {
+    const std::string path = good({"path", kSkewers, "ENERC_KCAL", "--per", "piece"});
+    CHECK(
+        path.starts_with("Where 72 kcal comes from\nenergy per skewer of Charred prawn & fennel "
+                         "skewers, this batch; ± is 95 %\n\n72 kcal ± "));
+    CHECK(path.find("its share of the 12.5 g of mixture that stayed") != std::string::npos);
+    CHECK(good({"path", kSkewers, "ENERC_KCAL"}).starts_with("Where 144 kcal comes from\n"));
+    CHECK(good({"path", kSkewers, "NA", "--of", "mean"}).find(", recipe mean; ± is 95 %\n") !=
+          std::string::npos);
+    const Json json = goodJson({"path", kSkewers, "FAT", "--json", "--per", "batch"});
+    CHECK(*json.find("kind")->text() == "figure");
+    CHECK(json.find("below")->items()->size() == 1);
+}
+
 TEST_CASE("figures for other programs name each component with all its members", "[commandline]") {
     for (const std::string& document : {kSkewers, kPatties}) {
         const Json json = goodJson({"figures", "--json", document});

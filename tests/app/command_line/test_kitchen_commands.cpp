@@ -211,9 +211,21 @@ TEST_CASE("the option --kitchen may stand behind its command as well", "[kitchen
     CHECK(done({"list", "--kitchen=home.nettare"}) == inHome({"list"}));
 }
 
+TEST_CASE("a kitchen's recipe and its revision have the path of their document",
+          "[kitchencommands]") {
+    const ScratchKitchen scratch;
+    scratch.write("doc.json", skewers());
+    CHECK(run({"--kitchen", "k.nettare", "add", "doc.json"}).code == 0);
+    const std::string path = run({"path", "doc.json", "ENERC_KCAL"}).out;
+    CHECK(path.starts_with("Where 144 kcal comes from\n"));
+    CHECK(run({"--kitchen", "k.nettare", "path", "charred", "ENERC_KCAL"}).out == path);
+    CHECK(run({"--kitchen", "k.nettare", "path", "charred", "ENERC_KCAL", "--revision", "1"}).out ==
+          path);
+}
+
 TEST_CASE("each command's help has an example", "[kitchencommands]") {
     for (const char* command :
-         {"figures", "statement", "panel", "add", "list", "revisions", "verify", "backup"})
+         {"figures", "path", "statement", "panel", "add", "list", "revisions", "verify", "backup"})
         CHECK(done({command, "--help"})
                   .find(std::string{"nettare --kitchen spring.nettare "} + command) !=
               std::string::npos);
