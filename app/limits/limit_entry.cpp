@@ -13,7 +13,7 @@ namespace nettare {
 
 namespace {
 
-constexpr int kTypedWidth = 96;
+constexpr int kTypedWidth = 80;
 
 QComboBox* box(const QString& name, const QString& spoken) {
     auto* combo = new QComboBox;
@@ -44,7 +44,9 @@ LimitEntry::LimitEntry(QWidget* parent)
     number_->setFixedWidth(kTypedWidth);
     number_->setAlignment(Qt::AlignRight);
     add_->setObjectName(QStringLiteral("setLimit"));
-    unit_->setMinimumWidth(kSpace8Px);
+    unit_->setMinimumSize(kSpace6Px, kControlHeightPx);
+    component_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    component_->setMinimumContentsLength(14);
     auto* flow = new FlowLayout{kSpace2Px, kSpace2Px, this};
     for (QWidget* part : {static_cast<QWidget*>(component_), static_cast<QWidget*>(end_),
                           static_cast<QWidget*>(number_), static_cast<QWidget*>(unit_),

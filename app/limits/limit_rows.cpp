@@ -57,7 +57,11 @@ void LimitRows::follow() {
 void LimitRows::rebuild(std::vector<LimitKey> keys) {
     keys_ = std::move(keys);
     verdicts_.clear();
-    if (rows_ != nullptr) rows_->deleteLater();
+    if (rows_ != nullptr) {
+        layout()->removeWidget(rows_);
+        rows_->hide();
+        rows_->deleteLater();
+    }
     rows_ = new QWidget{this};
     auto* grid = new QGridLayout{rows_};
     grid->setContentsMargins(0, 0, 0, 0);
@@ -120,6 +124,7 @@ void LimitRows::sayVerdicts() {
                 if (const QString safe = safePortion(verdict, recipe); !safe.isEmpty())
                     words = tr("%1. %2").arg(words, safe);
             }
+        if (!words.isEmpty()) words[0] = words[0].toUpper();
         verdicts_[i]->setText(words);
         verdicts_[i]->setVisible(!words.isEmpty());
     }

@@ -123,8 +123,10 @@ QWidget* PanelScreen::buildBody() {
     auto* const gap = new QWidget;
     auto* const column = new QVBoxLayout{gap};
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(trouble_, 1);
-    column->addWidget(form_, 0, Qt::AlignHCenter);
+    column->setSpacing(0);
+    column->addWidget(trouble_);
+    column->addWidget(form_);
+    column->addStretch(1);
     stack_->addWidget(gap);
     return body;
 }

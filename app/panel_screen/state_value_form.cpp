@@ -13,8 +13,8 @@ namespace nettare {
 
 namespace {
 
-constexpr int kAmountWidth = 88;
-constexpr int kReasonWidth = 280;
+constexpr int kAmountWidth = 112;
+constexpr int kReasonWidth = 320;
 
 QLineEdit* formField(const QString& name, const QString& spoken, const QString& prompt, int width) {
     auto* field = new QLineEdit;
@@ -35,7 +35,7 @@ StateValueForm::StateValueForm(QWidget* parent)
       within_{formField(QStringLiteral("statedWithin"), tr("Give or take"), tr("give or take"),
                         kAmountWidth)},
       reason_{formField(QStringLiteral("statedReason"), tr("Where the value comes from"),
-                        tr("reason, such as the supplier's sheet of May 2026"), kReasonWidth)},
+                        tr("reason, such as the supplier's sheet"), kReasonWidth)},
       unit_{new QLabel},
       refusal_{new QLabel},
       state_{new QPushButton{tr("&State it")}} {
@@ -50,6 +50,7 @@ StateValueForm::StateValueForm(QWidget* parent)
 void StateValueForm::build() {
     food_->setObjectName(QStringLiteral("statedFood"));
     food_->setAccessibleName(tr("The food without a value"));
+    unit_->setMinimumHeight(kControlHeightPx);
     state_->setObjectName(QStringLiteral("stateValue"));
     state_->setProperty("primary", true);
     refusal_->setWordWrap(true);

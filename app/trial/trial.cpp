@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/food/piece_word.h"
 #include "core/publish/measure_text.h"
 #include "core/support/text.h"
 
@@ -68,9 +69,12 @@ Result<TriedFigures> Trial::figures(Basis basis) const {
 }
 
 std::string triedAmount(const Line& line, double factor) {
-    const std::string unit = line.unit != nullptr ? std::string{line.unit->symbol} : line.piece;
-    if (factor == 1) return line.amount.text() + " " + unit;
-    return shortNumber(line.amount.middle() * factor) + " " + unit;
+    if (factor == 1) return lineAmount(line);
+    const double amount = line.amount.middle() * factor;
+    const std::string unit = line.unit != nullptr ? std::string{line.unit->symbol}
+                             : amount <= 1        ? line.piece
+                                                  : pluralOf(line.piece);
+    return shortNumber(amount) + " " + unit;
 }
 
 Result<double> typedFactor(const Line& line, std::string_view typed) {
@@ -84,7 +88,8 @@ Result<double> typedFactor(const Line& line, std::string_view typed) {
     const std::size_t end = text.find_first_not_of("0123456789.,/ -\xC2\xBD\xBC\xBE");
     if (end != std::string::npos) {
         const std::string word{trimmed(text.substr(end))};
-        if (word != unit) return fail(Error{ErrorCode::UnitNotOfKind}.with("found", word));
+        if (singularOf(word) != singularOf(unit))
+            return fail(Error{ErrorCode::UnitNotOfKind}.with("found", word));
         text = trimmed(text.substr(0, end));
     }
     if (text == "0") return 0.0;

@@ -1,5 +1,7 @@
 #include "app/trial/trial_figures_model.h"
 
+#include <algorithm>
+
 #include "app/compare/calm_difference.h"
 #include "app/figures/figure_words.h"
 #include "app/widgets/cell.h"
@@ -65,7 +67,8 @@ QVariant TrialFiguresModel::data(const QModelIndex& index, int role) const {
             if (row.difference == 0) return cellData(textCell(tr("no change")), role);
             Cell cell = textCell(QString::fromStdString(text.difference));
             if (row.halfWidth > 0)
-                cell.muted = QString::fromStdString(halfWidthText(decimals, row.halfWidth));
+                cell.muted = QString::fromStdString(
+                    halfWidthText(std::max(decimals, decimalsOf(text.difference)), row.halfWidth));
             return cellData(cell, role);
         }
     }

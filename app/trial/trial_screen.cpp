@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 #include "app/figures/figure_words.h"
@@ -38,6 +39,21 @@ QTableView* dressedTable(const QString& name, const QString& spoken, QAbstractIt
     dressTable(*table);
     table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return table;
+}
+
+QString sentenceCase(const std::string& word) {
+    QString text = QString::fromStdString(word);
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+/// As tall as its rows, and no taller; a long one scrolls.
+void fitTo(QTableView& table) {
+    const int rows = table.model()->rowCount();
+    const int header =
+        std::max(table.horizontalHeader()->height(), table.horizontalHeader()->sizeHint().height());
+    table.setMaximumHeight(header + rows * table.verticalHeader()->defaultSectionSize() + 2);
+    table.setMinimumHeight(std::min(table.maximumHeight(), 12 * header));
 }
 
 }  // namespace
@@ -99,9 +115,11 @@ void TrialScreen::build() {
     auto* left = new QVBoxLayout;
     left->setSpacing(kSpace2Px);
     left->addWidget(linesTable_, 1);
-    left->addWidget(message_);
-    left->addWidget(solve_);
     left->addWidget(hint_);
+    left->addSpacing(kSpace2Px);
+    left->addWidget(solve_);
+    left->addWidget(message_);
+    left->addStretch(0);
     auto* page = new QWidget;
     auto* row = new QHBoxLayout{page};
     row->setContentsMargins(kSpace6Px, kSpace4Px, kSpace6Px, kSpace4Px);
@@ -166,8 +184,7 @@ void TrialScreen::follow() {
     trial_.follow(draft->evaluation());
     lines_->reset();
     const Recipe& recipe = draft->evaluation()->dossier.main();
-    switch_->setTexts(
-        {QString::fromStdString(recipe.pieceWord), tr("Portion"), tr("100 g"), tr("Batch")});
+    switch_->setTexts({sentenceCase(recipe.pieceWord), tr("Portion"), tr("100 g"), tr("Batch")});
     switch_->setIndex(static_cast<int>(basis_));
     solve_->offer(*draft->evaluation());
     refresh();
@@ -186,10 +203,9 @@ void TrialScreen::refresh() {
     }
     message_->clear();
     lines_->setTried(&tried->cooked);
+    fitTo(*linesTable_);
     figures_->show(tried->differences);
-    figuresTable_->setFixedHeight(
-        figuresTable_->horizontalHeader()->sizeHint().height() +
-        figures_->rowCount() * figuresTable_->verticalHeader()->defaultSectionSize() + 2);
+    fitTo(*figuresTable_);
     showVerdicts(*tried);
 }
 
@@ -213,13 +229,10 @@ void TrialScreen::solve(std::size_t line, const TargetEntry& target) {
     trial_.setFactor(line, solved->factor, target.atMost ? Direction::Floor : Direction::Ceiling);
     refresh();
     const Line& changed = now.dossier.main().lines[line];
-    message_->say(
-        MessageKind::Done,
-        tr("%1 of %2 meets it.")
-            .arg(changed.toTaste
-                     ? tr("%1 %").arg(QString::fromStdString(numberAt(1, 100 * solved->factor)))
-                     : QString::fromStdString(triedAmount(changed, solved->factor)),
-                 QString::fromStdString(changed.name)));
+    message_->say(MessageKind::Done,
+                  tr("%1: with %2 it is met.")
+                      .arg(QString::fromStdString(changed.name),
+                           QString::fromStdString(triedAmount(changed, solved->factor))));
 }
 
 void TrialScreen::takeOver() {

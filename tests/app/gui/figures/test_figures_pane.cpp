@@ -68,6 +68,7 @@ TEST_CASE("what the figures are of is chosen below the number, and the text stay
     emit choice.chosen(Meaning::RecipeMean);
     CHECK(uncertainty() < batch);
     CHECK_FALSE(demo.draft().undoStack().canUndo());
+    settle();
     keepPicture(demo.window(), QStringLiteral("recipe-mean"));
 }
 

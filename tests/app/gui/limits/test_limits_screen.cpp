@@ -54,6 +54,7 @@ TEST_CASE("a floor on any component is set, judged, changed and taken away") {
     CHECK(targetsOf(demo) == before);
     demo.draft().undoStack().undo();
     CHECK(targetsOf(demo) == before + 1);
+    settle();
     keepPicture(demo.window(), QStringLiteral("limits"));
 }
 

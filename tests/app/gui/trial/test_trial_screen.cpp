@@ -50,6 +50,7 @@ TEST_CASE("other amounts are tried beside the draft, which stays as it is") {
     CHECK(desk.figure(0, 3).startsWith(QChar{0x2212}));
     CHECK(desk.demo.draft().document() == before);
     CHECK(child<QPushButton>(desk.screen, "useTried").isEnabled());
+    settle();
     keepPicture(desk.demo.window(), QStringLiteral("trial"));
     click(child<QPushButton>(desk.screen, "tryAgain"));
     CHECK(desk.figure(0, 3) == QStringLiteral("no change"));
@@ -81,6 +82,7 @@ TEST_CASE("one amount is found that meets the ceiling") {
     CHECK(child<QLabel>(desk.screen, "triedVerdicts")
               .text()
               .contains(QStringLiteral("met, the upper end is 150")));
+    settle();
     keepPicture(desk.demo.window(), QStringLiteral("trial-solved"));
 }
 
