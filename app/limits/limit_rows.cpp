@@ -13,7 +13,7 @@ namespace nettare {
 
 namespace {
 
-constexpr int kNumberWidth = 96;
+constexpr int kLimitNumberWidth = 96;
 
 QLabel* limitLabel(const QString& text, const char* tone) {
     auto* label = new QLabel{text};
@@ -77,7 +77,7 @@ void LimitRows::rebuild(std::vector<LimitKey> keys) {
 void LimitRows::addRow(int row, const LimitKey& key) {
     auto* number = new DraftField{limitName(key), limitMember(key)};
     number->setObjectName(QStringLiteral("limit%1").arg(row / 2));
-    number->setFixedWidth(kNumberWidth);
+    number->setFixedWidth(kLimitNumberWidth);
     number->setAlignment(Qt::AlignRight);
     number->setDraft(draft_);
     refusal_.watch(number);

@@ -6,10 +6,10 @@ namespace nettare {
 
 namespace {
 
-constexpr int kDigits = 12;
+constexpr int kPathDigits = 12;
 constexpr int kMostPower = 36;
 /// Below 1e-12 a size counts as zero.
-constexpr int kMostDecimals = 24;
+constexpr int kMostPathDecimals = 24;
 
 bool productOf(Wide a, Wide b, Wide& product) {
     return !__builtin_mul_overflow(a, b, &product);
@@ -88,9 +88,9 @@ std::optional<Decimal> ExactNumber::twelveDigits() const {
     const Wide size = numerator_ < 0 ? -numerator_ : numerator_;
     Wide written = size / denominator_;
     Wide rest = size % denominator_;
-    if (digitsOf(written) > kDigits) return std::nullopt;
+    if (digitsOf(written) > kPathDigits) return std::nullopt;
     int exponent = 0;
-    while (digitsOf(written) < kDigits && rest != 0 && exponent > -kMostDecimals) {
+    while (digitsOf(written) < kPathDigits && rest != 0 && exponent > -kMostPathDecimals) {
         if (!productOf(rest, 10, rest)) return std::nullopt;
         written = written * 10 + rest / denominator_;
         rest %= denominator_;

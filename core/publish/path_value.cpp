@@ -8,7 +8,7 @@ namespace nettare {
 
 namespace {
 
-constexpr double kKilojoulesPerKilocalorie = 4.184;
+constexpr double kKilojoulesEach = 4.184;
 
 /// What the values of a food are per: 100 g, or a serving of its label.
 double gramsPer(const PathWork& work, std::size_t food, Component component) {
@@ -101,7 +101,7 @@ PathDraft knownValue(const PathWork& work, std::size_t index, Component componen
         const bool toKilojoules = component == Component::ENERC_KJ;
         const Component other = toKilojoules ? Component::ENERC_KCAL : Component::ENERC_KJ;
         draft.by(knownValue(work, index, other), " " + std::string{factsOf(other).unit});
-        draft.by(pathNumber(kKilojoulesPerKilocalorie), !toKilojoules);
+        draft.by(pathNumber(kKilojoulesEach), !toKilojoules);
     }
     return draft.within(valueHalfWidth(work, index, component), factsOf(component).decimals + 1);
 }

@@ -97,8 +97,8 @@ std::optional<StatedDensity> readDensity(ObjectReader& line) {
 /// Amount with its unit or piece word, and what is said of them.
 void readAmountOf(ObjectReader& reader, LineEntry& line) {
     line.amount = reader.text("amount", kAmountLength);
-    static constexpr std::array<std::string_view, 2> kUnits{"unit", "piece"};
-    if (reader.exactlyOneOf(kUnits) == 0)
+    static constexpr std::array<std::string_view, 2> kCounted{"unit", "piece"};
+    if (reader.exactlyOneOf(kCounted) == 0)
         line.unit = readUnitSymbol(reader, "unit");
     else
         line.piece = reader.text("piece", kNameLength);

@@ -22,7 +22,7 @@ TargetVerdict verdictOn(Kitchen kitchen, const std::string& target,
     return Served::orThrow(verdictsOf(dossier, cooked)).front();
 }
 
-Kitchen syrup() {
+Kitchen sweetDish() {
     return Kitchen{}.line(R"({"id":"s","amount":"100.00","unit":"g","food":"sugar"})");
 }
 
@@ -32,25 +32,25 @@ Kitchen syrup() {
 // (JCGM 100:2008, table G.2) have t = 3.18 for 95 % and 3: 97.5 % lie below.
 TEST_CASE("a ceiling is kept with the probability of Student's t", "[nutrition]") {
     const TargetVerdict even =
-        verdictOn(syrup(), R"({"component":"SUGAR","per":"portion","at_most":"19.96"})");
+        verdictOn(sweetDish(), R"({"component":"SUGAR","per":"portion","at_most":"19.96"})");
     CHECK(even.probability == Approx(0.5).epsilon(1e-3));
     const double end = even.figure.value + 3.18 * even.figure.u;
     CHECK(studentProbability((end - even.figure.value) / even.figure.u, 3) ==
           Approx(0.975).epsilon(2e-4));
     const TargetVerdict floor =
-        verdictOn(syrup(), R"({"component":"SUGAR","per":"portion","at_least":"19.96"})");
+        verdictOn(sweetDish(), R"({"component":"SUGAR","per":"portion","at_least":"19.96"})");
     CHECK(floor.probability == Approx(1 - even.probability));
     CHECK_FALSE(floor.largestPortion);
 }
 
 TEST_CASE("the largest portion is where the upper end meets the ceiling", "[nutrition]") {
     const TargetVerdict verdict =
-        verdictOn(syrup(), R"({"component":"SUGAR","per":"portion","at_most":"30"})");
+        verdictOn(sweetDish(), R"({"component":"SUGAR","per":"portion","at_most":"30"})");
     REQUIRE(verdict.largestPortion);
     // Two pieces reach up to the upper end; everything grows in proportion.
     CHECK(*verdict.largestPortion == Approx(2 * 30 / *verdict.interval.high));
     // A portion of so many pieces just keeps to it.
-    Kitchen just = syrup();
+    Kitchen just = sweetDish();
     just.json("portion", R"({"pieces":"3"})");
     const TargetVerdict three =
         verdictOn(just, R"({"component":"SUGAR","per":"portion","at_most":"30"})");
@@ -59,17 +59,17 @@ TEST_CASE("the largest portion is where the upper end meets the ceiling", "[nutr
 
 TEST_CASE("of any pieces a smaller portion is safe than of fair ones", "[nutrition]") {
     const char* target = R"({"component":"SUGAR","per":"portion","at_most":"30"})";
-    const double fair = *verdictOn(syrup(), target).largestPortion;
-    const double any = *verdictOn(syrup(), target, Meaning::AnyPiece).largestPortion;
+    const double fair = *verdictOn(sweetDish(), target).largestPortion;
+    const double any = *verdictOn(sweetDish(), target, Meaning::AnyPiece).largestPortion;
     CHECK(any < fair);
     CHECK(any > 0.5 * fair);
-    CHECK(verdictOn(syrup(), target, Meaning::AnyPiece).probability <
-          verdictOn(syrup(), target).probability);
+    CHECK(verdictOn(sweetDish(), target, Meaning::AnyPiece).probability <
+          verdictOn(sweetDish(), target).probability);
 }
 
 TEST_CASE("nothing can be promised where a missing part has no bound", "[nutrition]") {
     const TargetVerdict verdict =
-        verdictOn(syrup(), R"({"component":"CHOLE","per":"portion","at_most":"30"})");
+        verdictOn(sweetDish(), R"({"component":"CHOLE","per":"portion","at_most":"30"})");
     CHECK(verdict.probability == 0);
     CHECK_FALSE(verdict.largestPortion);
     CHECK(verdict.state == TargetState::NotMet);

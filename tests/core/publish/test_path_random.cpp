@@ -13,7 +13,7 @@ using kitchen::Served;
 
 namespace {
 
-constexpr int kRecipes = 1000;
+constexpr int kPathRecipes = 1000;
 constexpr std::array kComponents{ENERC_KCAL, ENERC_KJ, FAT, FATRN, WATER, SUGAD, NA, CHOCDF};
 constexpr std::array kBases{Basis::Piece, Basis::Portion, Basis::Hundred, Basis::Batch};
 
@@ -72,7 +72,7 @@ path_parser::Row* computedRow(path_parser::Row& row, int& before) {
 TEST_CASE("paths of 1,000 random recipes, read back, give their numbers", "[publish][path]") {
     RandomRecipes recipes{20261126, RandomRecipes::Draw::AllWays};
     Reread all;
-    for (int i = 0; i < kRecipes; ++i) {
+    for (int i = 0; i < kPathRecipes; ++i) {
         const Served served = nextServed(recipes);
         const auto at = static_cast<std::size_t>(i);
         for (const Basis basis : {kBases[at % 4]}) {
@@ -86,7 +86,7 @@ TEST_CASE("paths of 1,000 random recipes, read back, give their numbers", "[publ
     INFO(all.wrong);
     CHECK(all.wrong.empty());
     CHECK(all.given == 0);
-    CHECK(all.paths == 2 * kRecipes);
+    CHECK(all.paths == 2 * kPathRecipes);
     CHECK(all.formulas > 20 * all.paths);
 }
 

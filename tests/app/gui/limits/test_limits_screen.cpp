@@ -19,7 +19,7 @@ QWidget& limitsOf(DemoWindow& demo) {
     return *demo.window().findChild<LimitsScreen*>();
 }
 
-void choose(QComboBox& box, const QString& text) {
+void chooseText(QComboBox& box, const QString& text) {
     const int at = box.findText(text);
     REQUIRE(at >= 0);
     box.setCurrentIndex(at);
@@ -35,8 +35,8 @@ TEST_CASE("a floor on any component is set, judged, changed and taken away") {
     DemoWindow demo;
     QWidget& screen = limitsOf(demo);
     const std::size_t before = targetsOf(demo);
-    choose(child<QComboBox>(screen, "limitComponent"), QStringLiteral("Protein"));
-    choose(child<QComboBox>(screen, "limitEnd"), QStringLiteral("at least"));
+    chooseText(child<QComboBox>(screen, "limitComponent"), QStringLiteral("Protein"));
+    chooseText(child<QComboBox>(screen, "limitEnd"), QStringLiteral("at least"));
     typeText(child<QLineEdit>(screen, "limitNumber"), QStringLiteral("5"));
     click(child<QPushButton>(screen, "setLimit"));
     REQUIRE(targetsOf(demo) == before + 1);

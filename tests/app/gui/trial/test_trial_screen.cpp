@@ -12,7 +12,7 @@ namespace nettare {
 
 namespace {
 
-constexpr int kOilLine = 2;
+constexpr int kTriedOil = 2;
 
 struct TrialDesk {
     DemoWindow demo;
@@ -44,7 +44,7 @@ TEST_CASE("other amounts are tried beside the draft, which stays as it is") {
     const QString energy = desk.figure(0, 2);
     CHECK(desk.figure(0, 3) == QStringLiteral("no change"));
     CHECK_FALSE(child<QPushButton>(desk.screen, "useTried").isEnabled());
-    desk.tryAmount(kOilLine, QStringLiteral("2 tbsp"));
+    desk.tryAmount(kTriedOil, QStringLiteral("2 tbsp"));
     CHECK(desk.figure(0, 2) != energy);
     CHECK(desk.figure(0, 1) == energy);
     CHECK(desk.figure(0, 3).startsWith(QChar{0x2212}));
@@ -59,7 +59,7 @@ TEST_CASE("other amounts are tried beside the draft, which stays as it is") {
 TEST_CASE("tried amounts are taken over as one step of undo") {
     TrialDesk desk;
     const double before = desk.kcal();
-    desk.tryAmount(kOilLine, QStringLiteral("50 %"));
+    desk.tryAmount(kTriedOil, QStringLiteral("50 %"));
     desk.lines().setCurrentIndex(desk.lines().model()->index(0, 0));
     pressKey(desk.lines(), Qt::Key_Minus);
     const QString tried = desk.figure(0, 2);
@@ -67,7 +67,7 @@ TEST_CASE("tried amounts are taken over as one step of undo") {
     settle();
     CHECK(desk.kcal() < before);
     CHECK(desk.demo.draft().undoStack().index() == 1);
-    CHECK(desk.demo.lineText(kOilLine, 0).startsWith(QStringLiteral("1")));
+    CHECK(desk.demo.lineText(kTriedOil, 0).startsWith(QStringLiteral("1")));
     desk.shown();
     CHECK(desk.figure(0, 1) == tried);
     desk.demo.draft().undoStack().undo();
@@ -88,7 +88,7 @@ TEST_CASE("one amount is found that meets the ceiling") {
 
 TEST_CASE("an amount of another unit is refused and nothing changes") {
     TrialDesk desk;
-    desk.tryAmount(kOilLine, QStringLiteral("2 cups"));
+    desk.tryAmount(kTriedOil, QStringLiteral("2 cups"));
     CHECK(desk.figure(0, 3) == QStringLiteral("no change"));
     const auto& message = *desk.screen.findChild<MessageLine*>();
     CHECK(message.isVisible());
