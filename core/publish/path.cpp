@@ -29,7 +29,7 @@ void byPieces(PathDraft& draft, const Recipe& recipe) {
 }
 
 /// " by 4-6 skewers, counted as 5"; empty where their number is no range.
-std::string rangeText(const Recipe& recipe) {
+std::string countedAsText(const Recipe& recipe) {
     if (!recipe.piecesRange) return {};
     return fmt::format(" by {} {}, counted as {}", recipe.piecesRange->text(), recipe.piecesWord,
                        writeFraction(recipe.pieces.exact()));
@@ -39,7 +39,7 @@ PathDraft pieceDraft(PathWork& work, PathDraft batch) {
     const Recipe& recipe = work.dossier.main();
     PathDraft piece = pathDraft(PathKind::Division, std::string{work.facts.unit},
                                 "a " + recipe.pieceWord + ", the batch divided");
-    piece.step.words += rangeText(recipe);
+    piece.step.words += countedAsText(recipe);
     piece.decimals = work.decimals();
     piece.by(std::move(batch), work.unit());
     byPieces(piece, recipe);
@@ -82,7 +82,7 @@ std::string ofWhatText(const PathWork& work, const Figures& figures) {
 PathDraft completeDraft(PathWork& work, const Figures& figures, const Figure& figure) {
     PathDraft draft = dividedDraft(work, figures);
     draft.step.words = basisText(figures, work.dossier.main()) + ", rounded once, here";
-    if (const std::string range = rangeText(work.dossier.main());
+    if (const std::string range = countedAsText(work.dossier.main());
         figures.basis == Basis::Piece && !range.empty())
         draft.step.words += "; divided" + range;
     if (figure.value == 0 && draft.value < 0) {

@@ -41,7 +41,7 @@ PathDraft pouredDraft(const PathWork& work, std::size_t recipe, std::size_t inde
     return draft.computed();
 }
 
-void addWater(PathWork& work, std::size_t recipe, PathDraft& sum) {
+void addCookingWater(PathWork& work, std::size_t recipe, PathDraft& sum) {
     const std::vector<Residue>& residues = work.dossier.recipes[recipe].residues;
     for (std::size_t i = 0; i < residues.size(); ++i)
         if (residues[i].kind == ResidueKind::Water) sum.add(pouredDraft(work, recipe, i));
@@ -81,7 +81,7 @@ PathDraft batchDraft(PathWork& work, std::size_t recipe) {
         if (of.residues[i].kind == ResidueKind::Drip) sum.add(dripDraft(work, recipe, i));
     if (recipe == 0)
         for (PathDraft& residue : unknownDrafts(work)) sum.add(std::move(residue));
-    if (work.component == Component::WATER) addWater(work, recipe, sum);
+    if (work.component == Component::WATER) addCookingWater(work, recipe, sum);
     return sum.computed().within(halfWidthOfBatch(work, recipe), work.decimals());
 }
 

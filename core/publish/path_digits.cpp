@@ -50,7 +50,7 @@ Decimal printedAs(const PathNumber& number) {
 }
 
 /// What the printed numbers of a factor add up to.
-std::optional<ExactNumber> sumOf(const PathFactor& factor) {
+std::optional<ExactNumber> sumOfFactor(const PathFactor& factor) {
     std::optional<ExactNumber> sum = ExactNumber{};
     for (const PathNumber& number : factor.sum) {
         const auto one = ExactNumber::of(printedAs(number));
@@ -63,7 +63,7 @@ std::optional<ExactNumber> sumOf(const PathFactor& factor) {
 std::optional<ExactNumber> resultOf(const PathDraft& draft) {
     std::optional<ExactNumber> result = ExactNumber::of({1, 0});
     for (const PathFactor& factor : draft.factors) {
-        const auto sum = sumOf(factor);
+        const auto sum = sumOfFactor(factor);
         if (!sum || !result) return std::nullopt;
         result = factor.divides ? result->dividedBy(*sum) : result->times(*sum);
     }
@@ -134,7 +134,7 @@ bool findDigits(PathDraft& draft, Decimal printed) {
 std::string numberInSum(const PathNumber& number, bool first) {
     const Decimal printed = printedAs(number);
     const bool negative = printed.coefficient() < 0;
-    const std::string text = printedDecimal(first || !negative ? printed : -printed) + number.unit;
+    std::string text = printedDecimal(first || !negative ? printed : -printed) + number.unit;
     if (first) return text;
     return (number.minus != negative ? " − " : " + ") + text;
 }

@@ -61,7 +61,7 @@ PathDraft lotDraft(const PathWork& work, const Line& line, const std::vector<std
     return timesNumber(std::move(draft), line.weighedFactor, "weighed for another amount");
 }
 
-PathDraft joined(std::vector<PathDraft> parts, std::string words) {
+PathDraft joinedGrams(std::vector<PathDraft> parts, std::string words) {
     if (parts.size() == 1) return std::move(parts.front());
     PathDraft sum = pathDraft(PathKind::Grams, "g", std::move(words));
     for (PathDraft& part : parts) sum.add(std::move(part));
@@ -80,11 +80,12 @@ PathDraft weighedDraft(const PathWork& work, const Line& line, const Food& food)
     if (!lots.purchased.empty())
         edible.push_back(edibleDraft(work, line, food, lotDraft(work, line, lots.purchased)));
     std::vector<PathDraft> all;
-    if (!edible.empty()) all.push_back(brought(joined(std::move(edible), "edible"), line.state));
+    if (!edible.empty())
+        all.push_back(brought(joinedGrams(std::move(edible), "edible"), line.state));
     if (!lots.cooked.empty())
         all.push_back(
             brought(lotDraft(work, line, lots.cooked), line.state.value_or(FoodState::Cooked)));
-    return joined(std::move(all), "weighed in two states");
+    return joinedGrams(std::move(all), "weighed in two states");
 }
 
 PathDraft otherDraft(const PathWork& work, const Line& line, const Food& food, const OpenWay& way) {

@@ -9,7 +9,7 @@ namespace nettare {
 namespace {
 
 /// "2026-05-30 18:12:09" of an ISO time with offset; any other text as it is.
-std::string timeText(const std::string& at) {
+std::string clockText(const std::string& at) {
     constexpr std::size_t kDate = 10;
     constexpr std::size_t kSecond = 19;
     if (at.size() < kSecond || at[kDate] != 'T') return at;
@@ -20,7 +20,7 @@ std::string weighingText(const Dossier& dossier, std::size_t index) {
     const Reading& reading = dossier.readings[index];
     const Indication& gross = dossier.indications[reading.gross];
     const Scale& scale = dossier.scales[gross.scale];
-    std::string text = gross.at.empty() ? "weighed" : "weighed " + timeText(gross.at);
+    std::string text = gross.at.empty() ? "weighed" : "weighed " + clockText(gross.at);
     text += fmt::format(" on “{}”, readability {} {}", scale.name, scale.readability.text(),
                         scale.unit->symbol);
     if (const auto* known = std::get_if<Reading::KnownTare>(&reading.tare))
