@@ -25,7 +25,9 @@ std::string shifted(const Decimal& number, int powers) {
 std::string heldText(const DraftSession& draft, Assumption which) {
     const Json* all = draft.document().find("assumptions");
     const std::string held = memberText(all, assumptionKey(which));
-    return held.empty() ? defaultOf(which).text() : held;
+    if (!held.empty()) return held;
+    const auto usual = defaultOf(which);
+    return usual ? usual->text() : std::string{};
 }
 
 QLabel* wrapped(const QString& text, const char* tone) {
@@ -73,6 +75,7 @@ void AssumptionFields::addRow(Assumption which, RefusalLine& refusal) {
                                            static_cast<qsizetype>(assumptionKey(which).size())));
     field->setFixedWidth(kFieldWidth);
     field->setAlignment(Qt::AlignRight);
+    field->setPlaceholderText(tr("table"));
     refusal.watch(field);
     auto* name = new QLabel{assumptionName(which)};
     name->setTextFormat(Qt::PlainText);

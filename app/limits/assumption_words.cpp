@@ -3,6 +3,9 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
+#include <array>
+
 namespace nettare {
 
 namespace {
@@ -18,11 +21,19 @@ bool counts(Assumption which, const Line& line, const LineReport& report) {
     return which == Assumption::SpreadFreedom || (which == Assumption::VolumeSpread) == volume;
 }
 
+/// Whether a value that figures need has no standard error of its own.
+bool hasNoSpread(const Profile& profile) {
+    using enum Component;
+    return std::ranges::any_of(std::array{PROCNT, FAT, WATER}, [&](Component part) {
+        return profile[part].value_or(0) > 0 && !profile.spread[indexOf(part)].standardError;
+    });
+}
+
 }  // namespace
 
 std::vector<Assumption> allAssumptions() {
     using enum Assumption;
-    return {PieceSpread, VolumeSpread, SpreadFreedom, DeclarationSpread};
+    return {PieceSpread, VolumeSpread, SpreadFreedom, CompositionSpread, DeclarationSpread};
 }
 
 std::string_view assumptionKey(Assumption which) {
@@ -35,11 +46,13 @@ std::string_view assumptionKey(Assumption which) {
             return "spread_freedom";
         case Assumption::DeclarationSpread:
             return "declaration_spread";
+        case Assumption::CompositionSpread:
+            return "composition_spread";
     }
     return {};
 }
 
-Decimal defaultOf(Assumption which) {
+std::optional<Decimal> defaultOf(Assumption which) {
     const Assumptions usual;
     switch (which) {
         case Assumption::PieceSpread:
@@ -50,6 +63,8 @@ Decimal defaultOf(Assumption which) {
             return usual.spreadFreedom;
         case Assumption::DeclarationSpread:
             return usual.declarationSpread;
+        case Assumption::CompositionSpread:
+            return usual.compositionSpread;
     }
     return {};
 }
@@ -68,6 +83,8 @@ QString assumptionName(Assumption which) {
             return AssumptionWords::tr("Degrees of freedom of an assumed spread");
         case Assumption::DeclarationSpread:
             return AssumptionWords::tr("Products against their declaration");
+        case Assumption::CompositionSpread:
+            return AssumptionWords::tr("Spread of a table's values");
     }
     return {};
 }
@@ -90,6 +107,10 @@ QString assumptionSource(Assumption which) {
             return AssumptionWords::tr(
                 "How far a product may be off what its label declares, beside the rounding. "
                 "0 % counts the rounding only; the law tolerates up to 20 %.");
+        case Assumption::CompositionSpread:
+            return AssumptionWords::tr(
+                "Of those values for which the table gives none. Empty takes the table's own "
+                "median of each food's group.");
     }
     return {};
 }
@@ -103,6 +124,10 @@ QString countsFor(Assumption which, const Evaluation& evaluation) {
     if (which == Assumption::DeclarationSpread)
         for (const Food& food : evaluation.dossier.foods)
             if (food.label) names += QString::fromStdString(food.name);
+    if (which == Assumption::CompositionSpread)
+        for (const Food& food : evaluation.dossier.foods)
+            if (food.table && hasNoSpread(food.table->profile))
+                names += QString::fromStdString(food.name);
     if (names.isEmpty()) return {};
     return AssumptionWords::tr("Counts now for: %1.").arg(names.join(QStringLiteral(", ")));
 }

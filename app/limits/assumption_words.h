@@ -14,7 +14,8 @@ namespace nettare {
 [[nodiscard]] std::vector<Assumption> allAssumptions();
 /// Its key in documents.
 [[nodiscard]] std::string_view assumptionKey(Assumption which);
-[[nodiscard]] Decimal defaultOf(Assumption which);
+/// Nothing where the table itself says it.
+[[nodiscard]] std::optional<Decimal> defaultOf(Assumption which);
 /// A share of one, shown in percent; else a plain number.
 [[nodiscard]] bool isShare(Assumption which);
 /// "Spread of single pieces"

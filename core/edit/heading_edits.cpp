@@ -11,11 +11,12 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<Word<Assumption>, 4> kAssumptionKeys{{
+constexpr std::array<Word<Assumption>, 5> kAssumptionKeys{{
     {"piece_spread", Assumption::PieceSpread},
     {"volume_spread", Assumption::VolumeSpread},
     {"spread_freedom", Assumption::SpreadFreedom},
     {"declaration_spread", Assumption::DeclarationSpread},
+    {"composition_spread", Assumption::CompositionSpread},
 }};
 
 /// A member that holds any plain text.

@@ -34,7 +34,13 @@ enum class TargetEnd { AtMost, AtLeast };
                                      TargetEnd end, std::string_view typed);
 
 /// One of the values of Assumptions.
-enum class Assumption { PieceSpread, VolumeSpread, SpreadFreedom, DeclarationSpread };
+enum class Assumption {
+    PieceSpread,
+    VolumeSpread,
+    SpreadFreedom,
+    DeclarationSpread,
+    CompositionSpread
+};
 
 /// Sets an assumption; empty text gives it its default back.
 [[nodiscard]] Result<Edit> setAssumption(const Json& document, Assumption which,

@@ -19,9 +19,12 @@ std::optional<Source> lotSource(const Spread& spread, double per100g, std::uint3
         lot.meanShare = 1 / std::sqrt(1.0 + spread.n);
         return lot;
     }
-    if (!spread.assumedRelative) return std::nullopt;
+    const std::optional<double> relative =
+        assumptions.compositionSpread ? std::optional{assumptions.compositionSpread->value()}
+                                      : spread.assumedRelative;
+    if (!relative) return std::nullopt;
     // Of how many lots the mean is, the table does not say; it may be of one.
-    return ownSource(key, *spread.assumedRelative * per100g, assumptions.spreadFreedom.value());
+    return ownSource(key, *relative * per100g, assumptions.spreadFreedom.value());
 }
 
 /// What one gram more of a part per 100 g of food does to carbohydrate by difference and to energy.

@@ -77,6 +77,7 @@ void readAssumptions(ObjectReader& root, RecipeDocument& document) {
     take("volume_spread", Sign::NotNegative, all.volumeSpread);
     take("spread_freedom", Sign::Positive, all.spreadFreedom);
     take("declaration_spread", Sign::NotNegative, all.declarationSpread);
+    all.compositionSpread = reader.optionalDecimal("composition_spread", Sign::NotNegative);
     reader.finish();
 }
 

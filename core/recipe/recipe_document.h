@@ -244,6 +244,9 @@ struct Assumptions {
     Decimal volumeSpread{7, -2};      ///< of a table's spoon or cup
     Decimal spreadFreedom{8, 0};      ///< a spread known to about 25 % (JCGM 100:2008, G.4.2)
     Decimal declarationSpread{0, 0};  ///< relative half-width of labels beyond rounding
+    /// Relative standard deviation of a table's values that have none; by default the table's own
+    /// median of the food's group.
+    std::optional<Decimal> compositionSpread{};
 
     friend bool operator==(const Assumptions&, const Assumptions&) = default;
 };

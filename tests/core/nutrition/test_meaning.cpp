@@ -127,3 +127,12 @@ TEST_CASE("only a series of single pieces tells how pieces differ", "[nutrition]
     CHECK(refused.error().code == ErrorCode::NoSeriesOfPieces);
     CHECK(refused.error().pointer == "/makes/weighed");
 }
+
+TEST_CASE("the spread of what a table gives without one can be assumed otherwise", "[nutrition]") {
+    Kitchen oil = Kitchen{}.line(R"({"id":"o","amount":"100.00","unit":"g","food":"oil"})");
+    CHECK(figureOf(oil, Basis::Batch, FASAT, Meaning::ThisBatch).u < 0.01);
+    oil.json("assumptions", R"({"composition_spread":"0.05"})");
+    const Figure fat = figureOf(oil, Basis::Batch, FASAT, Meaning::ThisBatch);
+    CHECK(fat.u == Approx(0.05 * 13.808).epsilon(1e-3));
+    CHECK(fat.freedom == Approx(8).epsilon(1e-2));
+}

@@ -260,6 +260,7 @@ TEST_CASE("assumptions are those of the document, else the defaults", "[recipe]"
     CHECK(given.volumeSpread.text() == "0.08");
     CHECK(given.spreadFreedom.text() == "10");
     CHECK(given.declarationSpread.text() == "0.05");
+    CHECK(given.compositionSpread->text() == "0.1");
 
     // Medians of the measures of the starter table that have a spread: 14 % and 7 %.
     const Assumptions usual = readRecipe(smallRecipe())->assumptions;
@@ -267,6 +268,7 @@ TEST_CASE("assumptions are those of the document, else the defaults", "[recipe]"
     CHECK(usual.volumeSpread.text() == "0.07");
     CHECK(usual.spreadFreedom.text() == "8");
     CHECK(usual.declarationSpread == Decimal{});
+    CHECK_FALSE(usual.compositionSpread);
 }
 
 TEST_CASE("the least document has one line of one food and nothing weighed", "[recipe]") {
