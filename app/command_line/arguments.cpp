@@ -209,6 +209,9 @@ private:
         pathCommand_->add_option("COMPONENT", path_.component, "INFOODS tagname")->required();
         addBasisAndMeaning(pathCommand_);
         pathCommand_->add_flag("--json", path_.json, "The same for other programs, as JSON");
+        pathCommand_->add_flag("--simulate", path_.simulate,
+                               "Check the interval by a million simulated batches; done anyway "
+                               "where one rectangle or few readings rule it");
     }
 
     void addStatement() {

@@ -31,6 +31,7 @@ struct PathCommand {
     Basis per = Basis::Portion;
     Meaning of = Meaning::ThisBatch;
     bool json = false;
+    bool simulate = false;  ///< also where the interval does not ask for it
 };
 
 struct StatementCommand {

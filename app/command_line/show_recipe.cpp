@@ -7,6 +7,7 @@
 #include "core/publish/figures_text.h"
 #include "core/publish/panel_of.h"
 #include "core/publish/path.h"
+#include "core/publish/path_check.h"
 #include "core/publish/statement.h"
 #include "core/support/text.h"
 
@@ -98,7 +99,13 @@ Result<void> showPath(const PathCommand& command, const OpenRecipe& open, std::o
         out << writeJsonIndented(pathJson(path));
         return {};
     }
-    out << pathText(path);
+    std::optional<Simulation> simulation;
+    if (command.simulate || reasonToSimulate(*component, *figures, *cooked))
+        simulation =
+            simulate(SimulationPlan{}, figureModel(*component, *figures, recipe->dossier, *cooked));
+    const auto checks = pathCheckText(*component, *figures, recipe->dossier, *cooked, simulation);
+    if (!checks) return fail(checks.error());
+    out << pathText(path) << *checks;
     sayWhereTheyDiffer(*recipe, out);
     return {};
 }
