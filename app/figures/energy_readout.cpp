@@ -1,6 +1,7 @@
 #include "app/figures/energy_readout.h"
 
 #include <QFontMetrics>
+#include <QMouseEvent>
 #include <QPainter>
 
 #include <algorithm>
@@ -24,6 +25,7 @@ QFont energyNumberFont() {
 EnergyReadout::EnergyReadout(QWidget* parent) : Readout{parent} {
     setAccessibleName(tr("Energy"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setCursor(Qt::PointingHandCursor);
 }
 
 void EnergyReadout::show(const QString& number, const QString& unit, const QString& before,
@@ -47,6 +49,10 @@ QSize EnergyReadout::sizeHint() const {
     const int width = words.horizontalAdvance(before_ + unit_) + 3 * kSpace2Px +
                       number.horizontalAdvance(number_);
     return {width, number.ascent() + kSpace1Px};
+}
+
+void EnergyReadout::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && rect().contains(event->pos())) emit clicked();
 }
 
 void EnergyReadout::paintEvent(QPaintEvent*) {

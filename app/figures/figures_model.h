@@ -27,6 +27,10 @@ public:
         return !figures_[static_cast<std::size_t>(row)].complete();
     }
 
+    [[nodiscard]] Component componentAt(int row) const {
+        return figures_[static_cast<std::size_t>(row)].component;
+    }
+
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;

@@ -1,5 +1,6 @@
 #include "app/figures/figures_pane.h"
 
+#include <QAction>
 #include <QHeaderView>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -85,6 +86,7 @@ FiguresPane::FiguresPane(KitchenSession& kitchen, QWidget* parent)
            "analysis and no medical advice."));
     basisText_->setWordWrap(false);
     build();
+    askForPaths();
     connect(switch_, &BasisSwitch::chosen, this, [this](int index) {
         basis_ = kBases[static_cast<std::size_t>(index)];
         follow();
@@ -111,6 +113,33 @@ QTableView* FiguresPane::makeTable() {
     table->horizontalHeader()->hide();
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     return table;
+}
+
+// A click, Enter, or the menu of a row.
+void FiguresPane::askForPaths() {
+    const auto ask = [this](const QModelIndex& row) {
+        emit pathAsked(model_->componentAt(row.row()));
+    };
+    const QString words = tr("Where it comes from");
+    auto* of = new QAction{words, table_};
+    table_->addAction(of);
+    table_->setContextMenuPolicy(Qt::ActionsContextMenu);
+    table_->setCursor(Qt::PointingHandCursor);
+    table_->setToolTip(words);
+    energy_->setToolTip(words);
+    connect(of, &QAction::triggered, this, [this, ask] {
+        if (const QModelIndex row = table_->currentIndex(); row.isValid()) ask(row);
+    });
+    connect(table_, &QTableView::clicked, this, ask);
+    connect(table_, &QTableView::activated, this, ask);
+    connect(energy_, &EnergyReadout::clicked, this,
+            [this] { emit pathAsked(Component::ENERC_KCAL); });
+}
+
+std::optional<Component> FiguresPane::chosen() const {
+    const QModelIndex row = table_->currentIndex();
+    if (!table_->hasFocus() || !row.isValid()) return {};
+    return model_->componentAt(row.row());
 }
 
 void FiguresPane::build() {

@@ -26,10 +26,17 @@ public:
     explicit FiguresPane(KitchenSession& kitchen, QWidget* parent = nullptr);
 
     [[nodiscard]] Basis basis() const { return basis_; }
+    /// The component that the table's cursor is on while the focus is there.
+    [[nodiscard]] std::optional<Component> chosen() const;
+
+signals:
+    /// Where does that figure come from?
+    void pathAsked(nettare::Component component);
 
 private:
     void build();
     QTableView* makeTable();
+    void askForPaths();
     void followDraft();
     void follow();
     void showTexts(const Recipe& recipe);

@@ -26,6 +26,8 @@ public:
     /// Where the focus goes first.
     [[nodiscard]] QWidget* entry() const { return view_; }
     void addLine();
+    /// Puts the cursor on a line; does nothing where there is none of that id.
+    void choose(const std::string& line);
     void removeCurrent();
     /// The line that the cursor is on; empty for none.
     [[nodiscard]] std::string currentLine() const;
@@ -51,7 +53,6 @@ private:
     void addRead(const LineReading& reading, const FoodOffer& offer);
     void added(const std::string& line, const Result<void>& done);
     void refuseNew(const QString& sentence);
-    void choose(const std::string& line);
     void run(const Result<LineEdit>& edit);
 
     KitchenSession& kitchen_;

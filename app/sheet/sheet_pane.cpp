@@ -113,6 +113,11 @@ QString SheetPane::currentLine() const {
     return QString::fromStdString(lines_->currentLine());
 }
 
+void SheetPane::goToLine(const QString& line) {
+    lines_->choose(line.toStdString());
+    lines_->entry()->setFocus(Qt::OtherFocusReason);
+}
+
 void SheetPane::addLine() {
     lines_->addLine();
 }

@@ -27,6 +27,8 @@ public:
     [[nodiscard]] QString title() const;
     void editTitle();
     [[nodiscard]] QString currentLine() const;
+    /// Puts cursor and focus on a line.
+    void goToLine(const QString& line);
     void addLine();
     void addStep();
     void removeCurrent();

@@ -100,6 +100,10 @@ void SheetScreen::followDraft() {
     }
 }
 
+void SheetScreen::goToLine(const QString& line) {
+    sheet_->goToLine(line);
+}
+
 void SheetScreen::addLine() {
     sheet_->addLine();
 }

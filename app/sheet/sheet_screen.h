@@ -28,7 +28,10 @@ public:
     /// Of the open recipe.
     [[nodiscard]] QString title() const;
 
+    [[nodiscard]] FiguresPane& figures() { return *figures_; }
+
     // What commands do here.
+    void goToLine(const QString& line);
     void addLine();
     void addStep();
     void removeCurrent();

@@ -11,18 +11,22 @@
 namespace nettare {
 
 ScreenHeader::ScreenHeader(const QString& name, QWidget* parent)
-    : QFrame{parent}, row_{new QHBoxLayout{this}}, subject_{new QLabel} {
+    : QFrame{parent}, row_{new QHBoxLayout{this}}, name_{new QLabel{name}}, subject_{new QLabel} {
     row_->setContentsMargins(kSpace6Px, kSpace3Px, kSpace6Px, kSpace3Px);
     row_->setSpacing(kSpace2Px);
-    auto* const title = new QLabel{name};
-    title->setFont(typeFont(TypeSize::Body, Weight::Bold));
+    name_->setTextFormat(Qt::PlainText);
+    name_->setFont(typeFont(TypeSize::Body, Weight::Bold));
     subject_->setFont(typeFont(TypeSize::Body));
     subject_->setProperty("tone", QStringLiteral("secondary"));
     subject_->setTextFormat(Qt::PlainText);
     subject_->setWordWrap(true);
-    row_->addWidget(title);
+    row_->addWidget(name_);
     row_->addSpacing(kSpace3Px);
     row_->addWidget(subject_, 1);
+}
+
+void ScreenHeader::setName(const QString& name) {
+    name_->setText(name);
 }
 
 void ScreenHeader::setSubject(const QString& subject) {

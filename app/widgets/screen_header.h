@@ -14,6 +14,7 @@ class ScreenHeader : public QFrame {
 public:
     explicit ScreenHeader(const QString& name, QWidget* parent = nullptr);
 
+    void setName(const QString& name);
     /// The recipe that the screen shows; it wraps where it is long.
     void setSubject(const QString& subject);
     [[nodiscard]] QString subject() const;
@@ -25,7 +26,7 @@ protected:
 
 private:
     QHBoxLayout* row_;
-    QLabel* subject_;
+    QLabel *name_, *subject_;
 };
 
 }  // namespace nettare

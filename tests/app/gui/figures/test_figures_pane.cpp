@@ -6,10 +6,13 @@
 #include "app/widgets/basis_switch.h"
 #include "app/widgets/beam_gauge.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
+
+#include <vector>
 
 namespace nettare {
 
@@ -79,6 +82,30 @@ TEST_CASE("a ceiling tells its probability and the portion that is safe") {
     CHECK(words.contains(QStringLiteral("A portion of up to 1 skewer is safe.")));
     CHECK(
         child<BeamGauge>(demo.window(), "gauge").spokenValue().contains(QStringLiteral("is safe")));
+}
+
+TEST_CASE("a click, Enter or the menu of a figure asks where it comes from") {
+    DemoWindow demo;
+    auto& pane = *demo.window().findChild<FiguresPane*>();
+    auto& table = child<QTableView>(demo.window(), "figures");
+    std::vector<Component> asked;
+    QObject::connect(&pane, &FiguresPane::pathAsked, &pane,
+                     [&](Component component) { asked.push_back(component); });
+    const QModelIndex fat = table.model()->index(0, 1);
+    table.setCurrentIndex(fat);
+    const auto backToSheet = [&] {
+        demo.window().showScreen(QStringLiteral("sheet"));
+        table.setFocus();
+    };
+    table.actions().constFirst()->trigger();
+    backToSheet();
+    pressKey(table, Qt::Key_Return);
+    backToSheet();
+    click(*table.viewport(), table.visualRect(fat).center());
+    backToSheet();
+    click(child<EnergyReadout>(demo.window(), "energy"));
+    CHECK(asked == std::vector<Component>{Component::FAT, Component::FAT, Component::FAT,
+                                          Component::ENERC_KCAL});
 }
 
 }  // namespace nettare
