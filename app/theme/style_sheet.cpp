@@ -82,6 +82,7 @@ QTableView, QTreeView, QListView {
   background: {raised}; color: {ink}; border: none; outline: none;
   selection-background-color: {selection}; selection-color: {ink};
 }
+QTreeView[onPaper="true"], QGraphicsView[onPaper="true"] { background: transparent; border: none; }
 QListView[offers="true"], QComboBox QListView { border: 1px solid {outline}; }
 QHeaderView { background: {raised}; border: none; }
 QHeaderView::section {
