@@ -1,0 +1,2 @@
+// Planted: a screen that plots past the palette.
+#include <QtCharts/QChartView>
