@@ -20,6 +20,7 @@ struct Commands {
     QAction *nextWay, *wayBefore, *betterWay, *assume;
     // view
     QAction *followSystem, *light, *dark, *findRecipe, *nextPane, *paneBefore;
+    QAction *path, *copyPath, *printPath;
     // help
     QAction *keys, *about;
 };

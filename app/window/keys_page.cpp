@@ -41,6 +41,8 @@ void KeysPage::showEvent(QShowEvent* event) {
     rows += keysRow(tr("Tab, Shift+Tab"), tr("next or previous place"));
     rows += keysRow(tr("F2 or typing"), tr("edit the cell of the table"));
     rows += keysRow(tr("Left, Right"), tr("on the switch: what figures are per"));
+    rows += keysRow(tr("Enter"), tr("on a figure: where it comes from; on its path: to the line"));
+    rows += keysRow(tr("Esc"), tr("on a path: end a simulation, or back to the sheet"));
     rows += keysRow(tr("Enter"), tr("on the scale strip: record the reading"));
     keys_->setText(QStringLiteral("<table>%1</table>").arg(rows));
     keys_->setAccessibleName(tr("Keys"));

@@ -5,8 +5,10 @@
 #include <QVBoxLayout>
 
 #include "app/compare/compare_screen.h"
+#include "app/figures/figures_pane.h"
 #include "app/limits/limits_screen.h"
 #include "app/panel_screen/panel_screen.h"
+#include "app/path/path_screen.h"
 #include "app/revisions/revision_screen.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/draft_sentence.h"
@@ -149,6 +151,7 @@ void MainWindow::addOwnScreens() {
     addScreen(QStringLiteral("limits"), new QAction{tr("L&imits")}, limits);
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
+    addPathScreen();
     screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
     screens_->addQuietScreen(QStringLiteral("about"), commands_.about, new AboutPage);
 
@@ -166,6 +169,44 @@ void MainWindow::addOwnScreens() {
                 compare->compare(revision, other);
                 showScreen(QStringLiteral("compare"));
             });
+}
+
+// Escape leads back to where the figure was asked about.
+void MainWindow::addPathScreen() {
+    const Commands& c = commands_;
+    path_ = new PathScreen{kitchen_, [this](QWidget* window, QPrinter& printer) {
+                               return paths_->printer(window, printer);
+                           }};
+    // Before the stack shows the screen: which figure is chosen is told by the focus.
+    connect(c.path, &QAction::triggered, this, &MainWindow::needPath);
+    screens_->addQuietScreen(QStringLiteral("path"), c.path, path_);
+    connect(&sheet_->figures(), &FiguresPane::pathAsked, this, &MainWindow::showPath);
+    connect(c.copyPath, &QAction::triggered, this, [this] {
+        needPath();
+        path_->copyPath();
+    });
+    connect(c.printPath, &QAction::triggered, this, [this] {
+        needPath();
+        path_->printSheet();
+    });
+    connect(path_, &PathScreen::sheetWanted, this, [this] {
+        showScreen(QStringLiteral("sheet"));
+        sheet_->figures().enter();
+    });
+    connect(path_, &PathScreen::lineWanted, this, [this](const QString& line) {
+        showScreen(QStringLiteral("sheet"));
+        sheet_->goToLine(line);
+    });
+}
+
+void MainWindow::showPath(Component component) {
+    showScreen(QStringLiteral("path"));
+    path_->showFigure({component, sheet_->figures().basis()});
+}
+
+void MainWindow::needPath() {
+    if (screens_->current() == QStringLiteral("path")) return;
+    showPath(sheet_->figures().chosen().value_or(path_->question().component));
 }
 
 void MainWindow::addScreen(const QString& name, QAction* action, QWidget* screen) {
@@ -207,7 +248,7 @@ void MainWindow::followRights() {
          {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,
           c.nextWay, c.wayBefore, c.betterWay, c.assume})
         action->setEnabled(editable);
-    c.revisions->setEnabled(open);
+    for (QAction* action : {c.revisions, c.path, c.copyPath, c.printPath}) action->setEnabled(open);
     c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))
                              : tr("&Keep as revision…"));
 }

@@ -10,6 +10,7 @@
 #include "app/window/commands.h"
 #include "app/window/path_asker.h"
 #include "app/window/screen_stack.h"
+#include "core/food/component.h"
 
 namespace nettare {
 
@@ -18,6 +19,7 @@ class InlineBar;
 class KeepBar;
 class KitchenSession;
 class PaneRing;
+class PathScreen;
 class SheetScreen;
 class TopBar;
 
@@ -53,6 +55,10 @@ private:
     void connectRecipeCommands();
     void connectViewCommands();
     void addOwnScreens();
+    void addPathScreen();
+    void showPath(Component component);
+    /// The path that is open, or that of the figure chosen on the sheet.
+    void needPath();
     void followDraft();
     void followRights();
     void showTitle();
@@ -70,6 +76,7 @@ private:
     InlineBar* message_;
     KeepBar* keep_;
     SheetScreen* sheet_;
+    PathScreen* path_ = nullptr;
 };
 
 }  // namespace nettare

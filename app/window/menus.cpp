@@ -32,6 +32,8 @@ void buildView(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
     QObject::connect(
         &screens, &ScreenStack::screenAdded, view,
         [view, afterScreens](QAction* screen) { view->insertAction(afterScreens, screen); });
+    view->addActions({c.path, c.copyPath, c.printPath});
+    view->addSeparator();
     view->addActions({c.findRecipe, c.nextPane, c.paneBefore});
     view->addSeparator();
     QMenu* shade = view->addMenu(MenuWords::tr("&Colours"));

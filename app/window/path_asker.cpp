@@ -6,6 +6,7 @@
 #include <QStandardPaths>
 
 #include "app/panel_screen/ask_for_pdf.h"
+#include "app/path/ask_for_printer.h"
 
 namespace nettare {
 
@@ -36,6 +37,10 @@ QString DialogPathAsker::newKitchen(QWidget* window, const QString& title) {
 
 QString DialogPathAsker::panelPdf(QWidget* window, const QString& suggestedName) {
     return askForPdfByDialog(window, suggestedName);
+}
+
+bool DialogPathAsker::printer(QWidget* window, QPrinter& printer) {
+    return askForPrinterByDialog(window, printer);
 }
 
 }  // namespace nettare

@@ -2,6 +2,7 @@
 
 #include <QString>
 
+class QPrinter;
 class QWidget;
 
 namespace nettare {
@@ -17,6 +18,8 @@ public:
     [[nodiscard]] virtual QString newKitchen(QWidget* window, const QString& title) = 0;
     /// Where a panel is to be written, with a name that is offered.
     [[nodiscard]] virtual QString panelPdf(QWidget* window, const QString& suggestedName) = 0;
+    /// Printer and paper of a working sheet; false where the cook changed their mind.
+    [[nodiscard]] virtual bool printer(QWidget* window, QPrinter& printer) = 0;
 };
 
 /// The file dialogs of the desktop.
@@ -25,6 +28,7 @@ public:
     [[nodiscard]] QString kitchenToOpen(QWidget* window) override;
     [[nodiscard]] QString newKitchen(QWidget* window, const QString& title) override;
     [[nodiscard]] QString panelPdf(QWidget* window, const QString& suggestedName) override;
+    [[nodiscard]] bool printer(QWidget* window, QPrinter& printer) override;
 };
 
 }  // namespace nettare

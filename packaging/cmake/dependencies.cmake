@@ -10,6 +10,7 @@ find_package(Threads REQUIRED)            # a simulation on every core; in core/
 find_package(OpenSSL REQUIRED)            # SHA-256; in core/support/sha256.cpp only
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui) # paints the panel and writes its PDF
 find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets) # the window
+find_package(Qt6 6.4 REQUIRED COMPONENTS PrintSupport) # prints the working sheet; from qt6-base-dev
 find_package(Qt6 6.4 REQUIRED COMPONENTS Charts) # plots of a figure; in app/path only
 find_package(Qt6 6.4 REQUIRED COMPONENTS Svg) # draws the icons; in app/icons only
 find_package(Qt6 6.4 REQUIRED COMPONENTS DBus) # light or dark, by the desktop; in app/theme only

@@ -8,6 +8,7 @@
 
 #include "app/files/share_folder.h"
 #include "app/kitchen/sample.h"
+#include "app/path/path_screen.h"
 #include "app/session/kitchen_session.h"
 #include "app/session/now.h"
 #include "app/support/quiet_start.h"
@@ -58,13 +59,17 @@ public:
         window.show();
         letItRest(session);
         bool all = true;
-        for (const char* name : {"sheet", "compare", "panel", "revisions", "keys", "about"}) {
+        for (const char* name :
+             {"sheet", "compare", "panel", "path", "revisions", "keys", "about"}) {
             const QString screen = QString::fromLatin1(name);
             window.showScreen(screen);
             letItRest(session);
             all = save(window, screen, shot) && all;
         }
-        return all;
+        window.showScreen(QStringLiteral("path"));
+        window.findChild<PathScreen*>()->showPage(1);
+        letItRest(session);
+        return save(window, QStringLiteral("plots"), shot) && all;
     }
 
 private:

@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QString panelPdf(QWidget*, const QString&) override {
         return folder_.filePath(QStringLiteral("window.pdf"));
     }
+    [[nodiscard]] bool printer(QWidget*, QPrinter&) override { return false; }
 
 private:
     const QTemporaryDir& folder_;
