@@ -7,6 +7,7 @@
 
 #include <array>
 
+#include "core/publish/comparable_text.h"
 #include "core/publish/number_text.h"
 
 namespace nettare {
@@ -52,9 +53,17 @@ QString endText(const Figure& figure, const QString& exact) {
 struct FigureChange {
     QString name, unit, before, after, difference, plusMinus;
     DifferenceKind kind;
+    QString whyNot;  ///< "not comparable: the dish was weighed …"
 };
 
-FigureChange changeOf(const FigureDifference& figure, const QString& name) {
+QString whyNotOf(const FigureDifference& figure, const StateNames& states) {
+    if (!figure.notComparable) return {};
+    return text(notComparableText(*figure.notComparable, states.left.toStdString(),
+                                  states.right.toStdString()));
+}
+
+FigureChange changeOf(const FigureDifference& figure, const QString& name,
+                      const StateNames& states) {
     const ComponentFacts& facts = factsOf(figure.before.component);
     const auto exact = calmDifference(facts.decimals, figure.before.value, figure.after.value);
     FigureChange change{
@@ -64,7 +73,8 @@ FigureChange changeOf(const FigureDifference& figure, const QString& name) {
         endText(figure.after, text(exact.after)),
         text(exact.difference),
         {},
-        figure.kind};
+        figure.kind,
+        whyNotOf(figure, states)};
     change.plusMinus = text(halfWidthText(decimalsOf(exact.before), figure.halfWidth));
     return change;
 }
@@ -75,9 +85,9 @@ QString detailOf(const FigureChange& change) {
         case DifferenceKind::Real:
             return CardText::tr("%1 · %2, a real change").arg(ends, change.plusMinus);
         case DifferenceKind::Within:
-            return CardText::tr("%1 · within %2").arg(ends, change.plusMinus);
-        case DifferenceKind::CannotBeTold:
-            return CardText::tr("%1 · part has no data").arg(ends);
+            return CardText::tr("%1 · %2, within uncertainty").arg(ends, change.plusMinus);
+        case DifferenceKind::NotComparable:
+            return CardText::tr("%1 · %2").arg(ends, change.whyNot);
         case DifferenceKind::None:
             break;
     }
@@ -94,34 +104,33 @@ QString spokenOf(const FigureChange& change) {
             return say(CardText::tr("%1: %2 %4 before, %3 %4 after; %5 %4, %6, a real change."));
         case DifferenceKind::Within:
             return say(
-                CardText::tr("%1: %2 %4 before, %3 %4 after; %5 %4, within %6, which is no "
-                             "sure change."));
-        case DifferenceKind::CannotBeTold:
-            return CardText::tr(
-                       "%1: %2 %4 before, %3 %4 after; the change cannot be told, since a "
-                       "part has no data.")
-                .arg(change.name, change.before, change.after, change.unit);
+                CardText::tr("%1: %2 %4 before, %3 %4 after; %5 %4, %6, within uncertainty, which "
+                             "is no sure change."));
+        case DifferenceKind::NotComparable:
+            return CardText::tr("%1: %2 %4 before, %3 %4 after; %5.")
+                .arg(change.name, change.before, change.after, change.unit, change.whyNot);
         case DifferenceKind::None:
             break;
     }
     return CardText::tr("%1: %2 %3, as before.").arg(change.name, change.after, change.unit);
 }
 
-CardWords figureCard(const FigureDifference& figure, const QString& name) {
-    const FigureChange change = changeOf(figure, name);
-    const bool open = change.kind == DifferenceKind::CannotBeTold;
+CardWords figureCard(const FigureDifference& figure, const QString& name,
+                     const StateNames& states) {
+    const FigureChange change = changeOf(figure, name, states);
+    const bool open = change.kind == DifferenceKind::NotComparable;
     return {name, open ? CardText::tr("open") : change.difference + u' ' + change.unit,
             detailOf(change), spokenOf(change)};
 }
 
 }  // namespace
 
-std::vector<CardWords> cardWords(const Comparison& comparison) {
+std::vector<CardWords> cardWords(const Comparison& comparison, const StateNames& states) {
     std::vector<CardWords> cards;
     for (const Component component : kCardComponents) {
         QString name = nameOnCard(component);
         if (cards.empty()) name = CardText::tr("%1, %2").arg(name, basisOnCard(comparison.basis));
-        cards.push_back(figureCard(comparison.figures[indexOf(component)], name));
+        cards.push_back(figureCard(comparison.figures[indexOf(component)], name, states));
     }
     for (const TargetChange& target : comparison.targets) cards.push_back(targetCard(target));
     return cards;

@@ -16,6 +16,10 @@ struct CompareWords {
 
 }  // namespace
 
+QString stateInSentence(StateOf state) {
+    return state ? CompareWords::tr("revision %1").arg(*state) : CompareWords::tr("the draft");
+}
+
 CompareChoice::CompareChoice(std::vector<RevisionSummary> revisions)
     : revisions_{std::move(revisions)} {
     std::sort(revisions_.begin(), revisions_.end(),

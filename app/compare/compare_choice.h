@@ -12,6 +12,9 @@ namespace nettare {
 /// A state of the open recipe: a revision, by its number, or the draft.
 using StateOf = std::optional<int>;
 
+/// "revision 4", "the draft", within a sentence.
+[[nodiscard]] QString stateInSentence(StateOf state);
+
 /// The states of a recipe that can be compared: its revisions in their order, then the draft.
 class CompareChoice {
 public:

@@ -228,12 +228,14 @@ void CompareScreen::refresh() {
     if (!left || !right) return;
     tasks_.run(
         tr("Comparing"), *this,
-        [left, right, meaning = draft->meaning()](const Progress&) -> Result<ComparisonWords> {
+        [left, right, meaning = draft->meaning(),
+         names = StateNames{stateInSentence(left_), stateInSentence(right_)}](
+            const Progress&) -> Result<ComparisonWords> {
             const auto before = withMeaning(left, meaning);
             if (!before) return fail(before.error());
             const auto after = withMeaning(right, meaning);
             if (!after) return fail(after.error());
-            return comparisonWords(**before, **after);
+            return comparisonWords(**before, **after, names);
         },
         [this, leftTitle = titleOf(left_),
          rightTitle = titleOf(right_)](Result<ComparisonWords> words) {

@@ -1,6 +1,5 @@
 #include "app/compare/comparison_words.h"
 
-#include "app/compare/card_words.h"
 #include "app/compare/row_words.h"
 #include "app/compare/step_words.h"
 
@@ -16,10 +15,11 @@ ComparedState stateOf(const Evaluation& evaluation) {
 
 }  // namespace
 
-Result<ComparisonWords> comparisonWords(const Evaluation& left, const Evaluation& right) {
+Result<ComparisonWords> comparisonWords(const Evaluation& left, const Evaluation& right,
+                                        const StateNames& states) {
     const auto comparison = compared(stateOf(left), stateOf(right));
     if (!comparison) return fail(comparison.error());
-    return ComparisonWords{rowWords(*comparison), cardWords(*comparison),
+    return ComparisonWords{rowWords(*comparison), cardWords(*comparison, states),
                            stepWords(comparison->method)};
 }
 

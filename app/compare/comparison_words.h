@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/compare/change_card.h"
+#include "app/compare/card_words.h"
 #include "app/compare/compared_row.h"
 #include "app/compare/method_words.h"
 #include "app/session/evaluation.h"
@@ -19,6 +19,7 @@ struct ComparisonWords {
 /// Compares two states, the earlier one left. Needs no window and may run in any thread. Fails as
 /// compared() does.
 [[nodiscard]] Result<ComparisonWords> comparisonWords(const Evaluation& left,
-                                                      const Evaluation& right);
+                                                      const Evaluation& right,
+                                                      const StateNames& states);
 
 }  // namespace nettare

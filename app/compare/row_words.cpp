@@ -110,7 +110,7 @@ ComparedRow totalOf(const Comparison& comparison) {
     writeEnergy(*row.right, energyOf(energy.after), kcal.after);
     row.gramsChange = rowText(grams.difference);
     row.energyChange =
-        energy.kind == DifferenceKind::CannotBeTold ? openWord() : rowText(kcal.difference);
+        energy.kind == DifferenceKind::NotComparable ? openWord() : rowText(kcal.difference);
     return row;
 }
 

@@ -5,23 +5,11 @@
 #include <map>
 
 #include "core/nutrition/student_t.h"
-#include "core/support/json.h"
+#include "core/publish/source_match.h"
 
 namespace nettare {
 
 namespace {
-
-/// What a source is called on both sides. A food's own values carry the value as well: another
-/// value, or anything else on its label, is another source by the same name.
-std::string matchName(const Source& source, const ComparedState& state) {
-    std::string name = nameOf(source, state.dossier);
-    if (source.key.kind != SourceKind::Composition) return name;
-    const auto component = static_cast<Component>(source.key.second);
-    const ComponentAmount& amount = state.cooked.compositions[source.key.first][component];
-    name += amount.origin == Origin::Label ? "\n" + state.dossier.foods[source.key.first].identity
-                                           : "\n" + numberText(amount.perGram);
-    return name;
-}
 
 /// One source with what it does on each side: sensitivities and standard uncertainties.
 struct Shared {
@@ -35,7 +23,8 @@ struct Shared {
         const double common = std::min(uBefore, uAfter);
         const auto own = [&](double c, double u) { return c * c * (u * u - common * common); };
         const double moved = (after - before) * common;
-        return moved * moved + own(before, uBefore) + own(after, uAfter);
+        // In this order, so that both directions give the same digits.
+        return moved * moved + (own(before, uBefore) + own(after, uAfter));
     }
 };
 
@@ -43,11 +32,11 @@ struct Shared {
 using SharedSources = std::map<std::pair<std::string, std::size_t>, Shared>;
 
 void collect(Component component, const ComparedState& state, const Figures& figures, bool isAfter,
-             SharedSources& shared) {
+             const SourceMatch& match, SharedSources& shared) {
     std::map<std::string, std::vector<Contribution>> named;
     for (const Contribution& part :
          contributionsTo(component, figures.block, state.cooked.compositions))
-        named[matchName(part.source, state)].push_back(part);
+        named[match.nameOf(part.source, isAfter)].push_back(part);
     for (auto& [name, parts] : named) {
         std::ranges::sort(parts, {}, &Contribution::sensitivity);
         for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -55,25 +44,45 @@ void collect(Component component, const ComparedState& state, const Figures& fig
             (isAfter ? one.after : one.before) = parts[i].sensitivity;
             (isAfter ? one.uAfter : one.uBefore) = parts[i].source.u;
             one.freedom = std::min(one.freedom, parts[i].source.freedom);
-            one.pool = nameOf(ownSource(parts[i].source.pool, 0), state.dossier);
+            one.pool = match.nameOf(ownSource(parts[i].source.pool, 0), isAfter);
         }
     }
 }
 
+/// Parts of the variance that rest on one estimated s.
+struct PooledParts {
+    std::vector<double> variances;
+    double freedom = std::numeric_limits<double>::infinity();
+
+    [[nodiscard]] double variance() {
+        std::ranges::sort(variances);
+        double sum = 0;
+        for (const double part : variances) sum += part;
+        return sum;
+    }
+};
+
+/// Sums by size, so that both directions give the same digits whatever the sides are called.
 Uncertainty uncertaintyOfDifference(const SharedSources& shared) {
-    std::map<std::string, std::size_t> pools;
-    std::vector<BudgetTerm> terms;
+    std::map<std::string, PooledParts> pools;
     for (const auto& [name, one] : shared) {
         const double variance = one.variance();
         if (variance <= 0) continue;
-        const std::size_t pool = pools.emplace(one.pool, pools.size()).first->second;
-        terms.push_back({1, std::sqrt(variance), one.freedom, pool});
+        PooledParts& pool = pools[one.pool];
+        pool.variances.push_back(variance);
+        pool.freedom = std::min(pool.freedom, one.freedom);
     }
+    std::vector<std::pair<double, double>> sums;
+    for (auto& [name, pool] : pools) sums.emplace_back(pool.variance(), pool.freedom);
+    std::ranges::sort(sums);
+    std::vector<BudgetTerm> terms;
+    for (const auto& [variance, freedom] : sums)
+        terms.push_back({1, std::sqrt(variance), freedom, terms.size()});
     return combine(terms);
 }
 
 DifferenceKind kindOf(const FigureDifference& found) {
-    if (!found.before.complete() || !found.after.complete()) return DifferenceKind::CannotBeTold;
+    if (found.notComparable) return DifferenceKind::NotComparable;
     if (found.difference == 0) return DifferenceKind::None;
     return std::fabs(found.difference) > found.halfWidth ? DifferenceKind::Real
                                                          : DifferenceKind::Within;
@@ -91,18 +100,21 @@ PerComponent<FigureDifference> comparedFigures(const ComparedState& before,
                                                const ComparedState& after,
                                                const Figures& figuresAfter) {
     PerComponent<FigureDifference> all{};
+    const SourceMatch match{before, after};
+    const Comparability comparability{before, figuresBefore, after, figuresAfter};
     for (const ComponentFacts& facts : allComponents()) {
         FigureDifference& found = all[indexOf(facts.component)];
         found.before = figuresBefore[facts.component];
         found.after = figuresAfter[facts.component];
         found.difference = found.after.value - found.before.value;
         SharedSources shared;
-        collect(facts.component, before, figuresBefore, false, shared);
-        collect(facts.component, after, figuresAfter, true, shared);
+        collect(facts.component, before, figuresBefore, false, match, shared);
+        collect(facts.component, after, figuresAfter, true, match, shared);
         const Uncertainty uncertainty = uncertaintyOfDifference(shared);
         found.u = uncertainty.u;
         found.freedom = uncertainty.freedom;
         if (found.u != 0) found.halfWidth = coverageFactor(found.freedom) * found.u;
+        found.notComparable = comparability.reasonAgainst(facts.component);
         found.kind = kindOf(found);
     }
     return all;

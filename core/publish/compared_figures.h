@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/nutrition/target.h"
+#include "core/publish/comparable.h"
 #include "core/publish/compared_state.h"
 
 namespace nettare {
@@ -14,7 +15,7 @@ enum class DifferenceKind {
     None,          ///< it is zero
     Within,        ///< its 95 % interval holds zero
     Real,          ///< it does not
-    CannotBeTold,  ///< a side has missing parts
+    NotComparable  ///< the two sides are not of one kind
 };
 
 /// One component of two states. What both depend on in the same way cancels, so that the
@@ -26,15 +27,16 @@ struct FigureDifference {
     double freedom = std::numeric_limits<double>::infinity();
     double halfWidth = 0;  ///< 95 %
     DifferenceKind kind = DifferenceKind::None;
+    std::optional<NotComparable> notComparable;  ///< why, where it is not
 };
 
 /// The differences of all components, in their order; both figures of the same basis.
 ///
-/// Sources of the two sides are one where nameOf() calls them the same and, for what a food holds,
-/// its value is the same too. u^2 = sum over the union of ((c1 - c2) u)^2. Where one source has
-/// another u on each side, such as the mean of a series that got readings more, the smaller part is
-/// common (the covariance of two means of nested readings is the variance of the longer one) and
-/// the rest is of one side alone.
+/// Sources of the two sides are one by SourceMatch: what a recipe rests on in both states cancels,
+/// how the pieces of two batches scatter does not. u^2 = sum over the union of ((c1 - c2) u)^2.
+/// Where one source has another u on each side, such as the mean of a series that got readings
+/// more, the smaller part is common (the covariance of two means of nested readings is the variance
+/// of the longer one) and the rest is of one side alone.
 [[nodiscard]] PerComponent<FigureDifference> comparedFigures(const ComparedState& before,
                                                              const Figures& figuresBefore,
                                                              const ComparedState& after,

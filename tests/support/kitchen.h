@@ -123,6 +123,12 @@ public:
         return *this;
     }
 
+    /// Those that another kitchen may name, too.
+    Kitchen& keptOf(const Kitchen& other) {
+        kept_.insert(kept_.end(), other.kept_.begin(), other.kept_.end());
+        return *this;
+    }
+
     [[nodiscard]] const Json& document() const { return document_; }
 
     [[nodiscard]] Result<Dossier> dossier() const {

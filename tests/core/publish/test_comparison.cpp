@@ -43,7 +43,7 @@ TEST_CASE("a state beside itself has no difference and no uncertainty of one", "
         CHECK(found.u == 0);
         CHECK(found.halfWidth == 0);
         CHECK(found.kind ==
-              (found.before.complete() ? DifferenceKind::None : DifferenceKind::CannotBeTold));
+              (found.before.complete() ? DifferenceKind::None : DifferenceKind::NotComparable));
     }
     CHECK(comparison.gramsBefore == comparison.gramsAfter);
     CHECK(comparison.batchEnergy.u == 0);
