@@ -14,7 +14,7 @@ using kitchen::Served;
 
 namespace {
 
-constexpr int kLawfulRecipes = 2000;
+constexpr int kLawfulRecipes = 1000;
 
 std::optional<Served> servedIfAny(const Kitchen& kitchen) {
     const auto dossier = kitchen.dossier();

@@ -11,7 +11,7 @@ using namespace kitchen;
 
 namespace {
 
-constexpr int kPairs = 600;
+constexpr int kPairs = 300;
 
 /// Recipes that have figures, as states.
 class RandomStates {

@@ -18,7 +18,7 @@ TEST_CASE("cards of a comparison stand side by side and are read as one") {
     cards.show({card("Energy, per portion", "−30 kcal", "174 → 144 · ± 2, a real change"),
                 card("Fat", "−3.3 g", "9.9 → 6.6 · ± 0.2, a real change"),
                 card("Sodium", "−114 mg", "310 → 196 · ± 10, a real change"),
-                card("Protein", "−0.1 g", "15.3 → 15.2 · within ± 0.1"),
+                card("Protein", "−0.1 g", "15.3 → 15.2 · ± 0.1, within uncertainty"),
                 card("Ceiling 150 kcal", "met", "was missed by 24 kcal")});
     showReady(cards, {1232, 110});
     keepPicture(cards, QStringLiteral("change-cards"));
