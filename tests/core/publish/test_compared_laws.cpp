@@ -16,7 +16,8 @@ constexpr int kPairs = 300;
 /// Recipes that have figures, as states.
 class RandomStates {
 public:
-    explicit RandomStates(std::mt19937::result_type seed) : recipes_{seed} {}
+    explicit RandomStates(std::mt19937::result_type seed)
+        : recipes_{seed, RandomRecipes::Draw::AllWays} {}
 
     std::pair<Kitchen, ServedState> next() {
         while (true) {
