@@ -55,7 +55,7 @@ std::string scaledEnd(Fraction end, double factor, AmountForm form, Direction di
 
 std::string scaledAmount(const Amount& amount, double factor, AmountForm form,
                          Direction direction) {
-    const std::string low = scaledEnd(amount.low(), factor, form, direction);
+    std::string low = scaledEnd(amount.low(), factor, form, direction);
     if (!amount.isRange()) return low;
     const std::string high = scaledEnd(amount.high(), factor, form, direction);
     return low == high ? low : low + "-" + high;

@@ -117,7 +117,7 @@ std::string outcomeText(Component component, const NextAct& next) {
     if (next.shares.empty()) return "nothing in it is uncertain";
     const ActOutcome* best = next.best();
     if (best == nullptr) return reasonFor(next.shares);
-    const std::string text = narrowing(factsOf(component), next.halfWidth, best->halfWidth);
+    std::string text = narrowing(factsOf(component), next.halfWidth, best->halfWidth);
     if (best->halfWidth < next.halfWidth * (1 - kLittle)) return text;
     return fmt::format("{}; {}", text, reasonFor(next.shares));
 }

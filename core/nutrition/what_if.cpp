@@ -171,9 +171,9 @@ Result<SolvedAmount> solvedAmount(const Dossier& dossier, const TargetEntry& tar
     // Whatever there is of the line meets it.
     const double anyAmount = target.atMost ? kMostTimes : 0;
     const double factor = crossing ? bisected(tried, *crossing) : anyAmount;
-    auto interval = tried.with(factor);
+    const auto interval = tried.with(factor);
     if (!interval) return fail(interval.error());
-    return SolvedAmount{factor, std::move(*interval)};
+    return SolvedAmount{factor, *interval};
 }
 
 }  // namespace nettare
