@@ -61,8 +61,9 @@ Result<TriedFigures> Trial::figures(Basis basis) const {
     if (!before) return fail(before.error());
     const auto after = figuresPer(basis, tried.dossier, tried.cooked);
     if (!after) return fail(after.error());
-    tried.differences = comparedFigures({now.document, now.dossier, now.cooked}, *before,
-                                        {now.document, tried.dossier, tried.cooked}, *after);
+    tried.differences =
+        comparedFigures({now.document, now.dossier, now.cooked}, *before,
+                        {now.document, tried.dossier, tried.cooked}, *after, Batches::One);
     auto verdicts = verdictsOf(tried.dossier, tried.cooked);
     if (verdicts) tried.verdicts = std::move(*verdicts);
     return tried;

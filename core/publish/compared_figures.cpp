@@ -5,7 +5,6 @@
 #include <map>
 
 #include "core/nutrition/student_t.h"
-#include "core/publish/source_match.h"
 
 namespace nettare {
 
@@ -98,9 +97,9 @@ bool sameTarget(const TargetEntry& a, const TargetEntry& b) {
 PerComponent<FigureDifference> comparedFigures(const ComparedState& before,
                                                const Figures& figuresBefore,
                                                const ComparedState& after,
-                                               const Figures& figuresAfter) {
+                                               const Figures& figuresAfter, Batches batches) {
     PerComponent<FigureDifference> all{};
-    const SourceMatch match{before, after};
+    const SourceMatch match{before, after, batches};
     const Comparability comparability{before, figuresBefore, after, figuresAfter};
     for (const ComponentFacts& facts : allComponents()) {
         FigureDifference& found = all[indexOf(facts.component)];

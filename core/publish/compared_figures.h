@@ -7,6 +7,7 @@
 #include "core/nutrition/target.h"
 #include "core/publish/comparable.h"
 #include "core/publish/compared_state.h"
+#include "core/publish/source_match.h"
 
 namespace nettare {
 
@@ -37,10 +38,9 @@ struct FigureDifference {
 /// Where one source has another u on each side, such as the mean of a series that got readings
 /// more, the smaller part is common (the covariance of two means of nested readings is the variance
 /// of the longer one) and the rest is of one side alone.
-[[nodiscard]] PerComponent<FigureDifference> comparedFigures(const ComparedState& before,
-                                                             const Figures& figuresBefore,
-                                                             const ComparedState& after,
-                                                             const Figures& figuresAfter);
+[[nodiscard]] PerComponent<FigureDifference> comparedFigures(
+    const ComparedState& before, const Figures& figuresBefore, const ComparedState& after,
+    const Figures& figuresAfter, Batches batches = Batches::ByWeighings);
 
 /// A ceiling or floor of two states; nothing on the side where it is not set. Targets belong
 /// together by component, basis and end.

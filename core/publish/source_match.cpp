@@ -103,10 +103,12 @@ bool isOfSeries(SourceKind kind) {
 
 }  // namespace
 
-SourceMatch::SourceMatch(const ComparedState& before, const ComparedState& after)
+SourceMatch::SourceMatch(const ComparedState& before, const ComparedState& after, Batches batches)
     : before_{before},
       after_{after},
-      sameBatch_{areOneBatch(batchOf(before.dossier), batchOf(after.dossier))},
+      batches_{batches},
+      sameBatch_{batches == Batches::One ||
+                 areOneBatch(batchOf(before.dossier), batchOf(after.dossier))},
       sharedSeries_{seriesOfBoth(before.dossier, after.dossier)} {}
 
 std::string SourceMatch::nameOf(const Source& source, bool isAfter) const {
@@ -116,7 +118,7 @@ std::string SourceMatch::nameOf(const Source& source, bool isAfter) const {
     const auto ofOneSide = [&] {
         return fmt::format("{}\n{}", name, isAfter ? "after" : "before");
     };
-    if (kind == SourceKind::PieceShare) return ofOneSide();
+    if (kind == SourceKind::PieceShare) return batches_ == Batches::One ? name : ofOneSide();
     // Another number of pieces is no record of the same batch.
     if (isOfOneBatch(kind))
         return sameBatch_ ? fmt::format("{}\n{}", name, numberText(source.u)) : ofOneSide();

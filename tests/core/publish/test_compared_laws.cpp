@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "compared_kitchens.h"
+#include "core/nutrition/what_if.h"
 #include "random_recipe.h"
 
 using namespace kitchen;
@@ -147,6 +148,24 @@ TEST_CASE("pieces of two batches scatter on their own", "[publish]") {
     CHECK(u(first, asWeighed(text, "second")) == Approx(std::sqrt(2 * 12.0) * s * 0.31));
     CHECK(u(first, first) == 0);
     CHECK(u(first, asWeighed(bulbsBySeries("13"), "first")) > std::sqrt(24.0) * s * 0.31);
+}
+
+TEST_CASE("an amount that is tried is of the batch that it changes", "[publish]") {
+    Kitchen kitchen = bulbsBySeries();
+    kitchen.line(R"({"id":"o","amount":"3","unit":"tbsp","food":"oil"})");
+    const ServedState now{kitchen};
+    const Dossier dossier = withChanges(now.served.dossier, {{1, 2}});
+    for (const Meaning meaning : {Meaning::ThisBatch, Meaning::AnyPiece}) {
+        const Cooked before = Served::orThrow(cook(now.served.dossier, meaning));
+        const Cooked after = Served::orThrow(cook(dossier, meaning));
+        const auto found = comparedFigures(
+            {now.document, now.served.dossier, before},
+            Served::orThrow(figuresPer(Basis::Batch, now.served.dossier, before)),
+            {now.document, dossier, after},
+            Served::orThrow(figuresPer(Basis::Batch, dossier, after)), Batches::One);
+        // The bulbs stay what they are; the oil alone is another amount.
+        CHECK(found[indexOf(Component::ENERC_KCAL)].u == Approx(0.07 * 3 * 13.5 * 8.84));
+    }
 }
 
 TEST_CASE("a series that was weighed anew is another one", "[publish]") {
