@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <tuple>
 #include <vector>
 
 #include "core/nutrition/budget_share.h"
@@ -34,7 +35,10 @@ struct ShareSubject {
     std::uint32_t index = 0;
     SourceKind aspect = SourceKind::Rounding;  ///< of Line alone
 
-    friend auto operator<=>(const ShareSubject&, const ShareSubject&) = default;
+    friend bool operator==(const ShareSubject&, const ShareSubject&) = default;
+    friend bool operator<(const ShareSubject& a, const ShareSubject& b) {
+        return std::tie(a.of, a.index, a.aspect) < std::tie(b.of, b.index, b.aspect);
+    }
 };
 
 /// What every indication of a dossier was read for: its gross decides, a tare is that of what it

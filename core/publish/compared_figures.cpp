@@ -72,9 +72,11 @@ Uncertainty uncertaintyOfDifference(const SharedSources& shared) {
         pool.freedom = std::min(pool.freedom, one.freedom);
     }
     std::vector<std::pair<double, double>> sums;
+    sums.reserve(pools.size());
     for (auto& [name, pool] : pools) sums.emplace_back(pool.variance(), pool.freedom);
     std::ranges::sort(sums);
     std::vector<BudgetTerm> terms;
+    terms.reserve(sums.size());
     for (const auto& [variance, freedom] : sums)
         terms.push_back({1, std::sqrt(variance), freedom, terms.size()});
     return combine(terms);
