@@ -142,6 +142,23 @@ std::optional<Component> FiguresPane::chosen() const {
     return model_->componentAt(row.row());
 }
 
+/// What leads from the figures to more of them.
+QLayout* FiguresPane::buildLinks() {
+    auto* trial = new QPushButton{tr("Try amounts")};
+    auto* limits = new QPushButton{tr("Limits")};
+    trial->setObjectName(QStringLiteral("toTrial"));
+    limits->setObjectName(QStringLiteral("toLimits"));
+    auto* links = new FlowLayout{kSpace2Px, kSpace1Px};
+    links->addWidget(allButton_);
+    for (QPushButton* link : {trial, limits}) {
+        link->setProperty("quiet", true);
+        links->addWidget(link);
+    }
+    connect(trial, &QPushButton::clicked, this, &FiguresPane::trialAsked);
+    connect(limits, &QPushButton::clicked, this, &FiguresPane::limitsAsked);
+    return links;
+}
+
 void FiguresPane::build() {
     auto* figures = new QVBoxLayout{shown_};
     figures->setContentsMargins(0, 0, 0, 0);
@@ -157,7 +174,7 @@ void FiguresPane::build() {
     figures->addSpacing(kSpace1Px);
     figures->addWidget(table_);
     figures->addWidget(partial_);
-    figures->addWidget(allButton_, 0, Qt::AlignLeft);
+    figures->addLayout(buildLinks());
 
     auto* page = new QWidget;
     auto* column = new QVBoxLayout{page};

@@ -32,11 +32,15 @@ public:
 signals:
     /// Where does that figure come from?
     void pathAsked(nettare::Component component);
+    /// The cook wants to try other amounts, or to see limits and assumptions.
+    void trialAsked();
+    void limitsAsked();
 
 private:
     void build();
     QTableView* makeTable();
     void askForPaths();
+    QLayout* buildLinks();
     void followDraft();
     void follow();
     void showTexts(const Recipe& recipe);

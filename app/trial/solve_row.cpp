@@ -1,8 +1,7 @@
 #include "app/trial/solve_row.h"
 
-#include <QHBoxLayout>
-
 #include "app/figures/figure_words.h"
+#include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
 
 namespace nettare {
@@ -13,6 +12,7 @@ QLabel* word(const QString& text, QWidget* buddy) {
     auto* label = new QLabel{text};
     label->setProperty("tone", QStringLiteral("secondary"));
     label->setBuddy(buddy);
+    label->setMinimumHeight(kControlHeightPx);
     return label;
 }
 
@@ -55,15 +55,12 @@ SolveRow::SolveRow(QWidget* parent)
     target_->setMinimumContentsLength(24);
     none_->setProperty("tone", QStringLiteral("secondary"));
     none_->setWordWrap(true);
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(kSpace2Px);
-    row->addWidget(word(tr("Change"), line_));
-    row->addWidget(line_, 1);
-    row->addWidget(word(tr("until"), target_));
-    row->addWidget(target_, 2);
-    row->addWidget(find_);
-    row->addWidget(none_, 1);
+    auto* row = new FlowLayout{kSpace2Px, kSpace1Px, this};
+    for (QWidget* part :
+         {static_cast<QWidget*>(word(tr("Change"), line_)), static_cast<QWidget*>(line_),
+          static_cast<QWidget*>(word(tr("until"), target_)), static_cast<QWidget*>(target_),
+          static_cast<QWidget*>(find_), static_cast<QWidget*>(none_)})
+        row->addWidget(part);
     connect(find_, &QPushButton::clicked, this, [this] {
         const auto line = static_cast<std::size_t>(line_->currentIndex());
         const auto target = static_cast<std::size_t>(target_->currentIndex());

@@ -28,7 +28,7 @@ namespace nettare {
 namespace {
 
 constexpr std::array kTrialBases{Basis::Piece, Basis::Portion, Basis::Hundred, Basis::Batch};
-constexpr int kFiguresWidth = 520;
+constexpr int kFiguresWidth = 450;
 constexpr double kStep = 0.05;
 
 QTableView* dressedTable(const QString& name, const QString& spoken, QAbstractItemModel* model) {

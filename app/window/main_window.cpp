@@ -118,6 +118,8 @@ void MainWindow::connectRecipeCommands() {
     });
     connect(sheet_, &SheetScreen::newRecipeAsked, c.newRecipe, &QAction::trigger);
     connect(sheet_, &SheetScreen::failed, this, &MainWindow::tell);
+    connect(&sheet_->figures(), &FiguresPane::trialAsked, c.tryAmounts, &QAction::trigger);
+    connect(&sheet_->figures(), &FiguresPane::limitsAsked, c.limits, &QAction::trigger);
 }
 
 void MainWindow::connectViewCommands() {
@@ -145,13 +147,13 @@ void MainWindow::addOwnScreens() {
                                       return paths_->panelPdf(window, name);
                                   }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
-    auto* trial = new TrialScreen{kitchen_};
-    addScreen(QStringLiteral("trial"), new QAction{tr("&Try amounts")}, trial);
-    auto* limits = new LimitsScreen{kitchen_};
-    addScreen(QStringLiteral("limits"), new QAction{tr("L&imits")}, limits);
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
     addPathScreen();
+    auto* trial = new TrialScreen{kitchen_};
+    screens_->addQuietScreen(QStringLiteral("trial"), commands_.tryAmounts, trial);
+    auto* limits = new LimitsScreen{kitchen_};
+    screens_->addQuietScreen(QStringLiteral("limits"), commands_.limits, limits);
     screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
     screens_->addQuietScreen(QStringLiteral("about"), commands_.about, new AboutPage);
 
@@ -248,7 +250,8 @@ void MainWindow::followRights() {
          {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,
           c.nextWay, c.wayBefore, c.betterWay, c.assume})
         action->setEnabled(editable);
-    for (QAction* action : {c.revisions, c.path, c.copyPath, c.printPath}) action->setEnabled(open);
+    for (QAction* action : {c.revisions, c.tryAmounts, c.limits, c.path, c.copyPath, c.printPath})
+        action->setEnabled(open);
     c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))
                              : tr("&Keep as revision…"));
 }

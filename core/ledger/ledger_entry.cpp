@@ -73,13 +73,13 @@ void writeShown(const LedgerEntry& entry, Json& json) {
 
 void readShown(ObjectReader& reader, LedgerEntry& entry) {
     entry.indication = reader.id("indication");
-    entry.shown = reader.decimal("shown", Sign::Any);
+    entry.shown = reader.decimal("shown", NumberSign::Any);
     entry.unit = readUnitSymbol(reader, "unit");
     if (!reader.failure() && !isShownByScales(*findUnit(entry.unit, MeasureSystem::UsCustomary)))
         reader.failure() = Error{ErrorCode::UnitNotOfKind}
                                .with("found", entry.unit)
                                .at(reader.pointer() + "/unit");
-    entry.readability = reader.decimal("readability", Sign::Positive);
+    entry.readability = reader.decimal("readability", NumberSign::Positive);
     entry.scale = reader.text("scale", kNameLength);
     entry.vessel = reader.optionalText("vessel", kNameLength).value_or("");
     entry.state = reader.oneOf("state", kStateWords);

@@ -17,8 +17,8 @@ std::string valueText(const Amount& amount) {
     return amount.isRange() ? low + " to " + writeFraction(amount.high()) : low;
 }
 
-std::string numberText(const std::optional<Amount>& amount,
-                       const std::optional<AskedAmount>& asked) {
+std::string askedNumberText(const std::optional<Amount>& amount,
+                            const std::optional<AskedAmount>& asked) {
     if (amount) return valueText(*amount);
     if (!asked) return {};
     return fmt::format("{} or {}? (“{}” can be read both ways)", valueText(asked->decimal),
@@ -33,7 +33,7 @@ std::string unitText(const std::vector<std::string_view>& units) {
 
 std::string measureText(const LineMeasure& measure) {
     const std::string unit = unitText(measure.units);
-    return numberText(measure.amount, measure.asked) + (unit.empty() ? "" : " " + unit);
+    return askedNumberText(measure.amount, measure.asked) + (unit.empty() ? "" : " " + unit);
 }
 
 void addFlags(std::string& text, const LineReading& reading) {
@@ -53,7 +53,7 @@ void addFlags(std::string& text, const LineReading& reading) {
 
 std::string readingText(const LineReading& reading) {
     std::string text;
-    addRow(text, "amount", numberText(reading.amount, reading.amountAsked));
+    addRow(text, "amount", askedNumberText(reading.amount, reading.amountAsked));
     addRow(text, "unit", unitText(reading.units));
     addRow(text, "piece", reading.piece);
     for (const LineMeasure& each : reading.each) addRow(text, "each", measureText(each));

@@ -22,7 +22,7 @@ LabelEntry readLabel(ObjectReader& food) {
     ObjectReader reader = food.object("label");
     LabelEntry label;
     label.rules = reader.oneOf("rules", kRulesWords);
-    label.servingGrams = reader.decimal("serving_grams", Sign::Positive);
+    label.servingGrams = reader.decimal("serving_grams", NumberSign::Positive);
     ObjectReader serving = reader.object("serving");
     label.householdAmount = serving.text("amount", kAmountLength);
     label.householdUnit = serving.text("unit", kNameLength);
@@ -41,8 +41,8 @@ LabelEntry readLabel(ObjectReader& food) {
 StatedValue readStated(ObjectReader& reader) {
     StatedValue value{};
     value.component = readComponent(reader);
-    value.per100g = reader.decimal("per_100g", Sign::NotNegative);
-    value.within = reader.optionalDecimal("within", Sign::NotNegative);
+    value.per100g = reader.decimal("per_100g", NumberSign::NotNegative);
+    value.within = reader.optionalDecimal("within", NumberSign::NotNegative);
     value.reason = reader.text("reason", kNameLength);
     reader.finish();
     return value;
@@ -54,7 +54,7 @@ AddedSugarsEntry readAddedSugars(ObjectReader& food) {
     AddedSugarsEntry added{};
     added.kind = reader.oneOf("kind", kAddedSugarWords);
     if (added.kind == AddedSugarKind::Stated)
-        added.per100g = reader.decimal("per_100g", Sign::NotNegative);
+        added.per100g = reader.decimal("per_100g", NumberSign::NotNegative);
     added.reason = reader.text("reason", kNameLength);
     reader.finish();
     return added;

@@ -44,8 +44,8 @@ void scaleAssumed(const std::string& now, const std::string& then, RangeRule ran
 AssumedGrams readAssumed(ObjectReader& line, const std::string& amount, RangeRule ranges) {
     ObjectReader reader = line.object("assumed");
     AssumedGrams assumed;
-    assumed.grams = reader.decimal("grams", Sign::Positive);
-    assumed.within = reader.decimal("within", Sign::NotNegative);
+    assumed.grams = reader.decimal("grams", NumberSign::Positive);
+    assumed.within = reader.decimal("within", NumberSign::NotNegative);
     assumed.reason = reader.text("reason", kNameLength);
     const auto then = amount.empty() ? std::nullopt : reader.optionalText("for", kAmountLength);
     if (then && !reader.failure()) scaleAssumed(amount, *then, ranges, reader, assumed);
@@ -75,8 +75,8 @@ std::optional<StateYield> readStateYield(ObjectReader& line) {
         yield.series = reader.id("series");
         yield.inverse = reader.optionalFlag("inverse");
     } else {
-        yield.factor = reader.decimal("factor", Sign::Positive);
-        yield.within = reader.decimal("within", Sign::NotNegative);
+        yield.factor = reader.decimal("factor", NumberSign::Positive);
+        yield.within = reader.decimal("within", NumberSign::NotNegative);
         yield.reason = reader.text("reason", kNameLength);
     }
     reader.finish();
@@ -87,8 +87,8 @@ std::optional<StatedDensity> readDensity(ObjectReader& line) {
     if (!line.has("density")) return std::nullopt;
     ObjectReader reader = line.object("density");
     StatedDensity density;
-    density.gramsPerMl = reader.decimal("g_per_ml", Sign::Positive);
-    density.within = reader.decimal("within", Sign::NotNegative);
+    density.gramsPerMl = reader.decimal("g_per_ml", NumberSign::Positive);
+    density.within = reader.decimal("within", NumberSign::NotNegative);
     density.reason = reader.text("reason", kNameLength);
     reader.finish();
     return density;

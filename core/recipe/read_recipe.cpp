@@ -44,7 +44,7 @@ void readYield(ObjectReader& root, RecipeDocument& document) {
     if (portion.exactlyOneOf(kPortions) == 0)
         document.portionPieces = portion.text("pieces", kAmountLength);
     else
-        document.portionGrams = portion.decimal("grams", Sign::Positive);
+        document.portionGrams = portion.decimal("grams", NumberSign::Positive);
     portion.finish();
 }
 
@@ -57,9 +57,9 @@ void readTargets(ObjectReader& root, RecipeDocument& document) {
         target.per = reader.oneOf("per", kBasisWords);
         static constexpr std::array<std::string_view, 2> kEnds{"at_most", "at_least"};
         if (reader.exactlyOneOf(kEnds) == 0)
-            target.atMost = reader.decimal("at_most", Sign::Positive);
+            target.atMost = reader.decimal("at_most", NumberSign::Positive);
         else
-            target.atLeast = reader.decimal("at_least", Sign::Positive);
+            target.atLeast = reader.decimal("at_least", NumberSign::Positive);
         reader.finish();
         document.targets.push_back(target);
     }
@@ -70,14 +70,14 @@ void readAssumptions(ObjectReader& root, RecipeDocument& document) {
     if (!root.has("assumptions")) return;
     ObjectReader reader = root.object("assumptions");
     Assumptions& all = document.assumptions;
-    const auto take = [&](std::string_view key, Sign sign, Decimal& into) {
+    const auto take = [&](std::string_view key, NumberSign sign, Decimal& into) {
         if (const auto value = reader.optionalDecimal(key, sign)) into = *value;
     };
-    take("piece_spread", Sign::NotNegative, all.pieceSpread);
-    take("volume_spread", Sign::NotNegative, all.volumeSpread);
-    take("spread_freedom", Sign::Positive, all.spreadFreedom);
-    take("declaration_spread", Sign::NotNegative, all.declarationSpread);
-    all.compositionSpread = reader.optionalDecimal("composition_spread", Sign::NotNegative);
+    take("piece_spread", NumberSign::NotNegative, all.pieceSpread);
+    take("volume_spread", NumberSign::NotNegative, all.volumeSpread);
+    take("spread_freedom", NumberSign::Positive, all.spreadFreedom);
+    take("declaration_spread", NumberSign::NotNegative, all.declarationSpread);
+    all.compositionSpread = reader.optionalDecimal("composition_spread", NumberSign::NotNegative);
     reader.finish();
 }
 

@@ -20,8 +20,8 @@ void readScales(ObjectReader& root, RecipeDocument& document) {
         scale.id = reader.id("id");
         scale.name = reader.text("name", kNameLength);
         scale.unit = readUnitSymbol(reader, "unit");
-        scale.readability = reader.decimal("readability", Sign::Positive);
-        scale.calibration = reader.optionalDecimal("calibration", Sign::NotNegative);
+        scale.readability = reader.decimal("readability", NumberSign::Positive);
+        scale.calibration = reader.optionalDecimal("calibration", NumberSign::NotNegative);
         reader.finish();
         document.scales.push_back(scale);
     }
@@ -31,7 +31,7 @@ void readScales(ObjectReader& root, RecipeDocument& document) {
         vessel.id = reader.id("id");
         vessel.name = reader.text("name", kNameLength);
         vessel.scale = reader.id("scale");
-        vessel.tare = reader.decimal("tare", Sign::NotNegative);
+        vessel.tare = reader.decimal("tare", NumberSign::NotNegative);
         reader.finish();
         document.vessels.push_back(vessel);
     }
@@ -44,7 +44,7 @@ void readReadings(ObjectReader& root, RecipeDocument& document) {
         IndicationEntry indication;
         indication.id = reader.id("id");
         indication.scale = reader.id("scale");
-        indication.shown = reader.decimal("shown", Sign::Any);
+        indication.shown = reader.decimal("shown", NumberSign::Any);
         indication.state = reader.oneOf("state", kStateWords);
         indication.at = readTime(reader);
         reader.finish();

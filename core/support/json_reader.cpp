@@ -135,25 +135,25 @@ std::string ObjectReader::time(std::string_view key) {
     return found;
 }
 
-Decimal ObjectReader::decimal(std::string_view key, Sign sign) {
+Decimal ObjectReader::decimal(std::string_view key, NumberSign sign) {
     const std::string found = text(key, 40);
     if (failure_) return {};
     // A number that is right but for its sign has a sentence of its own.
     const bool negative = found.starts_with('-');
-    if (negative && sign != Sign::Any && isDecimalForm(found, true)) {
+    if (negative && sign != NumberSign::Any && isDecimalForm(found, true)) {
         note(ErrorCode::NegativeMass, key, found);
         return {};
     }
     const auto value =
-        isDecimalForm(found, sign == Sign::Any) ? Decimal::read(found) : std::nullopt;
+        isDecimalForm(found, sign == NumberSign::Any) ? Decimal::read(found) : std::nullopt;
     if (!value)
         note(ErrorCode::NotADecimal, key, found);
-    else if (sign == Sign::Positive && value->coefficient() == 0)
+    else if (sign == NumberSign::Positive && value->coefficient() == 0)
         note(ErrorCode::NotPositive, key, found);
     return value.value_or(Decimal{});
 }
 
-std::optional<Decimal> ObjectReader::optionalDecimal(std::string_view key, Sign sign) {
+std::optional<Decimal> ObjectReader::optionalDecimal(std::string_view key, NumberSign sign) {
     return has(key) ? std::optional{decimal(key, sign)} : std::nullopt;
 }
 

@@ -29,7 +29,7 @@ template <class T, std::size_t N>
 }
 
 /// Which decimals a member accepts.
-enum class Sign { Any, NotNegative, Positive };
+enum class NumberSign { Any, NotNegative, Positive };
 
 /// Reads the members of one JSON object, notes the first error with its pointer, and at the end
 /// refuses members that nobody asked for. After an error the answers are empty and mean nothing, so
@@ -57,8 +57,8 @@ public:
     [[nodiscard]] std::string time(std::string_view key);
     /// A decimal string: up to six digits, up to six decimals. Notes NotADecimal, NegativeMass or
     /// NotPositive.
-    [[nodiscard]] Decimal decimal(std::string_view key, Sign sign);
-    [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, Sign sign);
+    [[nodiscard]] Decimal decimal(std::string_view key, NumberSign sign);
+    [[nodiscard]] std::optional<Decimal> optionalDecimal(std::string_view key, NumberSign sign);
     /// The member of whatever kind. Notes MissingKey; null then.
     [[nodiscard]] const Json* value(std::string_view key) { return take(key, true); }
     /// A JSON number, as computed values are. Notes WrongKind.

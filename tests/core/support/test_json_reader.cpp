@@ -62,7 +62,7 @@ std::string repeatedText(std::string_view piece, int times) {
     return text;
 }
 
-ReadMembers wantDecimal(Sign sign) {
+ReadMembers wantDecimal(NumberSign sign) {
     return [sign](ObjectReader& reader) { static_cast<void>(reader.decimal("tare", sign)); };
 }
 
@@ -157,7 +157,7 @@ TEST_CASE("a list of identifiers names the item that is none", "[support]") {
 }
 
 TEST_CASE("a decimal is text of up to six digits and six decimals", "[support]") {
-    const auto read = [](ObjectReader& reader) { return reader.decimal("tare", Sign::Any); };
+    const auto read = [](ObjectReader& reader) { return reader.decimal("tare", NumberSign::Any); };
     CHECK(valueOf<Decimal>(R"({"tare":"212.20"})", read).text() == "212.20");
     CHECK(valueOf<Decimal>(R"({"tare":"-0.1"})", read).text() == "-0.1");
     CHECK(valueOf<Decimal>(R"({"tare":"999999.999999"})", read).coefficient() == 999999999999);
@@ -183,14 +183,14 @@ TEST_CASE("a weight that cannot be negative or zero is refused where it is", "[s
     checkRefused({{R"({"tare":"-1"})", ErrorCode::NegativeMass, "/pan/tare"},
                   {R"({"tare":"-0"})", ErrorCode::NegativeMass, "/pan/tare"},
                   {R"({"tare":"-x"})", ErrorCode::NotADecimal, "/pan/tare"}},
-                 wantDecimal(Sign::NotNegative));
-    CHECK_FALSE(failureOf(R"({"tare":"0.0"})", wantDecimal(Sign::NotNegative)));
+                 wantDecimal(NumberSign::NotNegative));
+    CHECK_FALSE(failureOf(R"({"tare":"0.0"})", wantDecimal(NumberSign::NotNegative)));
     checkRefused({{R"({"tare":"0.000"})", ErrorCode::NotPositive, "/pan/tare"},
                   {R"({"tare":"-2"})", ErrorCode::NegativeMass, "/pan/tare"}},
-                 wantDecimal(Sign::Positive));
-    CHECK_FALSE(failureOf(R"({"tare":"0.1"})", wantDecimal(Sign::Positive)));
+                 wantDecimal(NumberSign::Positive));
+    CHECK_FALSE(failureOf(R"({"tare":"0.1"})", wantDecimal(NumberSign::Positive)));
     const auto optional = [](ObjectReader& reader) {
-        return reader.optionalDecimal("tare", Sign::Positive);
+        return reader.optionalDecimal("tare", NumberSign::Positive);
     };
     CHECK(valueOf<std::optional<Decimal>>("{}", optional) == std::nullopt);
     CHECK(valueOf<std::optional<Decimal>>(R"({"tare":"2"})", optional) == Decimal{2, 0});
@@ -278,7 +278,7 @@ TEST_CASE("the first error stands, whatever is asked after it", "[support]") {
     const ReadMembers all = [](ObjectReader& reader) {
         static_cast<void>(reader.id("id"));
         static_cast<void>(reader.text("name", 2));
-        static_cast<void>(reader.decimal("tare", Sign::Any));
+        static_cast<void>(reader.decimal("tare", NumberSign::Any));
         static_cast<void>(reader.optionalFlag("lid"));
         static_cast<void>(reader.oneOf("heat", kHeatWords));
         static_cast<void>(reader.ids("lines", 1));
