@@ -5,12 +5,13 @@
 #include "app/compare/compare_choice.h"
 #include "compared_kitchens.h"
 
-using namespace nettare;
-using kitchen::comparedKitchens;
-using kitchen::dish;
-using Dish = kitchen::Kitchen;
+namespace nettare {
 
 namespace {
+
+using ::kitchen::comparedKitchens;
+using ::kitchen::dish;
+using Dish = ::kitchen::Kitchen;
 
 CardWords energyCard(const Dish& before, const Dish& after) {
     return cardWords(comparedKitchens(before, after),
@@ -22,8 +23,6 @@ Dish withResidue() {
     Dish kitchen = dish("3", "7").reading("left", "10", "", "residue");
     return kitchen.json("residues", R"([{"mixture":["oil","sugar"],"readings":["left"]}])");
 }
-
-}  // namespace
 
 TEST_CASE("a change that its uncertainty does not explain is real") {
     const CardWords card = energyCard(dish("3", "7"), dish("4", "7"));
@@ -56,3 +55,7 @@ TEST_CASE("what is as it was says so") {
     CHECK(card.change.toStdString() == "0 kcal");
     CHECK(card.detail.toStdString() == "98, as before");
 }
+
+}  // namespace
+
+}  // namespace nettare

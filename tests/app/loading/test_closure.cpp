@@ -34,7 +34,7 @@ Json jsonOf(const std::string& text) {
 }
 
 /// The skewers with their fennel taken from a kept recipe.
-Json usingKept(const std::string& reference) {
+Json usesKept(const std::string& reference) {
     return jsonOf(
         edited(skewers(),
                {{"/foods/1", R"({"id":"fennel","name":"fennel","recipe":")" + reference + "\"}"},
@@ -65,7 +65,7 @@ std::string kept(Kitchen& kitchen, const Json& document) {
 TEST_CASE("a draft brings the rows of its foods and the recipes it uses", "[closure]") {
     Kitchen kitchen = emptyKitchen();
     CHECK(kept(kitchen, jsonOf(patties())) == "barley-beetroot-patties");
-    const Json document = usingKept("barley-beetroot-patties#1");
+    const Json document = usesKept("barley-beetroot-patties#1");
     const auto closure = closureOfDraft(kitchen, document, starterTable());
     REQUIRE(closure);
     CHECK(closure->recipes.size() == 1);
@@ -101,10 +101,10 @@ TEST_CASE("a revision that is not kept is named at the place that uses it", "[cl
         const std::string what = "“" + reference +
                                  "” is no kept revision of this kitchen; write the recipe's id and "
                                  "the revision's number, like barley-patties#2.";
-        const auto closure = closureOfDraft(kitchen, usingKept(reference), starterTable());
+        const auto closure = closureOfDraft(kitchen, usesKept(reference), starterTable());
         REQUIRE_FALSE(closure);
         CHECK(errorSentence(closure.error()) == "/foods/1/recipe: " + what);
-        const auto dossier = dossierOf(usingKept(reference), "draft", skewerFoods());
+        const auto dossier = dossierOf(usesKept(reference), "draft", skewerFoods());
         REQUIRE_FALSE(dossier);
         CHECK(errorSentence(dossier.error()) ==
               fmt::format("{} (used by draft, /foods/1/recipe): {}", reference, what));
@@ -115,9 +115,9 @@ TEST_CASE("recipes that use each other are refused, and found without going roun
           "[closure]") {
     // A kitchen cannot keep these; a closure made elsewhere could hold them.
     Closure closure = skewerFoods();
-    closure.recipes.emplace("a#1", usingKept("b#1"));
-    closure.recipes.emplace("b#1", usingKept("a#1"));
-    const auto dossier = dossierOf(usingKept("a#1"), "draft", closure);
+    closure.recipes.emplace("a#1", usesKept("b#1"));
+    closure.recipes.emplace("b#1", usesKept("a#1"));
+    const auto dossier = dossierOf(usesKept("a#1"), "draft", closure);
     REQUIRE_FALSE(dossier);
     CHECK(errorSentence(dossier.error()) ==
           "b#1, /foods/1/recipe: a recipe cannot be an ingredient of itself: a#1 uses b#1, which uses "

@@ -5,12 +5,15 @@
 #include "core/nutrition/what_if.h"
 #include "kitchen.h"
 
-using namespace nettare;
-using kitchen::Kitchen;
-using kitchen::Served;
+namespace nettare {
+
+namespace {
+
+using TestKitchen = ::kitchen::Kitchen;
+using ::kitchen::Served;
 
 TEST_CASE("a target out of reach says which line and between which ends") {
-    Kitchen kitchen;
+    TestKitchen kitchen;
     kitchen.line(R"({"id":"f","amount":"2","piece":"bulb","food":"fennel"})");
     kitchen.line(R"({"id":"o","amount":"3","unit":"tbsp","food":"oil"})");
     const Dossier dossier = Served::orThrow(kitchen.dossier());
@@ -23,9 +26,13 @@ TEST_CASE("a target out of reach says which line and between which ends") {
 }
 
 TEST_CASE("an amount that is none cannot be taken over") {
-    const Kitchen kitchen = Kitchen{}.line(R"({"id":"s","to_taste":true,"food":"sugar"})");
+    const TestKitchen kitchen = TestKitchen{}.line(R"({"id":"s","to_taste":true,"food":"sugar"})");
     const auto edit = takeOverAmounts(kitchen.document(), {{"s", 2}});
     REQUIRE_FALSE(edit);
     CHECK(errorSentence(edit.error()) ==
           "/lines/s/amount: “to taste” is no amount; write it like 2, 1/2, 1 1/2, 1.5 or 2-3.");
 }
+
+}  // namespace
+
+}  // namespace nettare
