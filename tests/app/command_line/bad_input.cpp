@@ -27,7 +27,7 @@ Json& childOf(Json& parent, const std::string& step) {
     throw std::out_of_range(step);
 }
 
-void apply(Json& root, const Edit& edit) {
+void apply(Json& root, const DocumentEdit& edit) {
     Json* parent = &root;
     auto steps = split(std::string_view{edit.pointer}.substr(1), '/');
     const std::string last = unescaped(steps.back());
@@ -45,9 +45,9 @@ void apply(Json& root, const Edit& edit) {
 
 }  // namespace
 
-std::string edited(const std::string& document, const std::vector<Edit>& edits) {
+std::string edited(const std::string& document, const std::vector<DocumentEdit>& edits) {
     Json root = parsed(document);
-    for (const Edit& edit : edits) apply(root, edit);
+    for (const DocumentEdit& edit : edits) apply(root, edit);
     return writeJsonIndented(root);
 }
 

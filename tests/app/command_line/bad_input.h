@@ -8,12 +8,13 @@
 
 /// A change to a document: the value at a JSON pointer (RFC 6901), which may be new; "-" appends to
 /// a list. Empty JSON text removes the member.
-struct Edit {
+struct DocumentEdit {
     std::string pointer, json;
 };
 
 /// The document with the edits made, as JSON text.
-[[nodiscard]] std::string edited(const std::string& document, const std::vector<Edit>& edits);
+[[nodiscard]] std::string edited(const std::string& document,
+                                 const std::vector<DocumentEdit>& edits);
 
 /// Writes the document as doc.json, runs `arguments` and checks that the run is refused with
 /// exactly that sentence, exit code 1 and nothing on standard output.

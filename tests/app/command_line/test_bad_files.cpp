@@ -74,9 +74,10 @@ TEST_CASE("a recipe that uses itself is refused with the way round", "[badinput]
         checkRun({"figures", from},
                  "b.json, /foods/1/recipe: a recipe cannot be an ingredient of itself: a.json uses "
                  "b.json, which uses a.json; take one of them out.");
-    checkRun({"figures", "./self.json"},
-             "self.json, /foods/1/recipe: a recipe cannot be an ingredient of itself: self.json uses "
-             "self.json; take one of them out.");
+    checkRun(
+        {"figures", "./self.json"},
+        "self.json, /foods/1/recipe: a recipe cannot be an ingredient of itself: self.json uses "
+        "self.json; take one of them out.");
 }
 
 TEST_CASE("recipes in recipes end at eight levels and at 2000 lines", "[badinput]") {
@@ -87,10 +88,10 @@ TEST_CASE("recipes in recipes end at eight levels and at 2000 lines", "[badinput
     checkRun({"figures", "n0.json"},
              "n7.json, /foods/1/recipe: recipes stand in recipes more than 8 deep; write one of "
              "them out.");
-    std::vector<Edit> edits{{"/foods/-", ""}};
+    std::vector<DocumentEdit> edits{{"/foods/-", ""}};
     for (int level = 0; level < 4; ++level) {
         edits.front().json = R"({"id":"kept","name":"kept","recipe":")" + name(level + 1) + "\"}";
-        std::vector<Edit> all = edits;
+        std::vector<DocumentEdit> all = edits;
         for (int i = 0; i < 12; ++i)
             all.push_back({"/lines/-", R"({"amount":"1","piece":"skewer","food":"kept","id":"x)" +
                                            std::to_string(i) + "\"}"});
@@ -112,7 +113,7 @@ TEST_CASE("a line that uses a kept recipe refuses keys that say nothing about it
     };
     for (const std::string& key : std::vector<std::string>{"way", "trim", "size"}) {
         const std::string value = key == "way" ? "assumed" : "prawn-meat";
-        const Edit edit{"/lines/1", line(key, value)};
+        const DocumentEdit edit{"/lines/1", line(key, value)};
         kitchen.write("a.json", edited(usingKept("inner.json"), {edit}));
         checkRun({"figures", "a.json"},
                  fmt::format("a.json, /lines/1/{0}: “{0}” says nothing about fennel, which is a "

@@ -10,7 +10,7 @@ namespace {
 
 /// An example recipe made bad, and the sentence that refuses it, after the file's name.
 struct BadInput {
-    std::vector<Edit> edits;
+    std::vector<DocumentEdit> edits;
     std::string rest;
 };
 

@@ -101,7 +101,7 @@ TEST_CASE("documents that are too deep, too wide or too large are refused at onc
 }
 
 TEST_CASE("a list takes 500 entries and not 501", "[badinput]") {
-    std::vector<Edit> edits{{"/residues", ""}};
+    std::vector<DocumentEdit> edits{{"/residues", ""}};
     const auto line = [](int i) {
         return R"({"amount":"1/4","unit":"tsp","food":"salt","id":"salt-)" + std::to_string(i) +
                "\"}";

@@ -120,7 +120,8 @@ TEST_CASE("recipes that use each other are refused, and found without going roun
     const auto dossier = dossierOf(usesKept("a#1"), "draft", closure);
     REQUIRE_FALSE(dossier);
     CHECK(errorSentence(dossier.error()) ==
-          "b#1, /foods/1/recipe: a recipe cannot be an ingredient of itself: a#1 uses b#1, which uses "
+          "b#1, /foods/1/recipe: a recipe cannot be an ingredient of itself: a#1 uses b#1, which "
+          "uses "
           "a#1; take one of them out.");
 }
 
