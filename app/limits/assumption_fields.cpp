@@ -24,7 +24,7 @@ std::string shifted(const Decimal& number, int powers) {
 
 std::string heldText(const DraftSession& draft, Assumption which) {
     const Json* all = draft.document().find("assumptions");
-    const std::string held = memberText(all, assumptionKey(which));
+    std::string held = memberText(all, assumptionKey(which));
     if (!held.empty()) return held;
     const auto usual = defaultOf(which);
     return usual ? usual->text() : std::string{};

@@ -132,6 +132,8 @@ bool ScaleStrip::eventFilter(QObject* object, QEvent* event) {
 void ScaleStrip::followDraft() {
     DraftSession* draft = kitchen_.draft();
     shownTare_.reset();
+    // Scales go by ids of their document; each draft begins with its own first one.
+    scales_.clear();
     line_.clear();
     wanted_ = PurposeKind::Line;
     leftOver_->forget();

@@ -68,7 +68,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     addStep = make("addStep", CommandWords::tr("Add &step"), "Alt+Shift+Insert");
     keep = make("keep", CommandWords::tr("&Keep as revision…"), "Ctrl+K");
     revisions = make("revisions", CommandWords::tr("Re&visions"), "Ctrl+R");
-    tryAmounts = make("tryAmounts", CommandWords::tr("&Try amounts"), "Ctrl+T");
+    tryAmounts = make("tryAmounts", CommandWords::tr("Tr&y amounts"), "Ctrl+T");
     limits = make("limits", CommandWords::tr("L&imits and assumptions"), "Ctrl+L");
     weigh = make("weigh", CommandWords::tr("&Weigh"), "F8");
     nextWay = make("nextWay", CommandWords::tr("Next way to &grams"), "F4");
