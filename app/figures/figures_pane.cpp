@@ -85,6 +85,7 @@ FiguresPane::FiguresPane(KitchenSession& kitchen, QWidget* parent)
         tr("Estimates from tables, labels and your own weighings; no laboratory "
            "analysis and no medical advice."));
     basisText_->setWordWrap(false);
+    basisText_->setMinimumHeight(meaning_->sizeHint().height());
     build();
     askForPaths();
     connect(switch_, &BasisSwitch::chosen, this, [this](int index) {
@@ -152,6 +153,7 @@ QLayout* FiguresPane::buildLinks() {
     links->addWidget(allButton_);
     for (QPushButton* link : {trial, limits}) {
         link->setProperty("quiet", true);
+        link->setStyleSheet(QStringLiteral("QPushButton { padding: 0 6px; }"));
         links->addWidget(link);
     }
     connect(trial, &QPushButton::clicked, this, &FiguresPane::trialAsked);

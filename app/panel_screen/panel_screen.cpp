@@ -120,14 +120,8 @@ QWidget* PanelScreen::buildBody() {
     row->addWidget(view_, 1);
     row->addWidget(buildNotes());
     stack_->addWidget(page);
-    auto* const gap = new QWidget;
-    auto* const column = new QVBoxLayout{gap};
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(trouble_);
-    column->addWidget(form_);
-    column->addStretch(1);
-    stack_->addWidget(gap);
+    trouble_->setBelow(form_);
+    stack_->addWidget(trouble_);
     return body;
 }
 

@@ -63,7 +63,7 @@ void StateValueForm::build() {
                           static_cast<QWidget*>(reason_), static_cast<QWidget*>(state_)})
         fields->addWidget(part);
     auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(kSpace6Px, 0, kSpace6Px, kSpace6Px);
+    column->setContentsMargins(0, kSpace4Px, 0, 0);
     column->addLayout(fields);
     column->addWidget(refusal_);
 }

@@ -46,6 +46,11 @@ void EmptyState::show(const QString& headline, const QString& words, const QStri
     setAccessibleDescription(words);
 }
 
+void EmptyState::setBelow(QWidget* widget) {
+    auto* const column = static_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->count() - 1, widget);
+}
+
 QString EmptyState::text() const {
     return headline_->text() + u'\n' + words_->text();
 }

@@ -17,6 +17,8 @@ public:
     /// A headline, a sentence or two, and the button's text; no button without one.
     void show(const QString& headline, const QString& words, const QString& action = {});
     [[nodiscard]] QString text() const;
+    /// Something to fill in at once, below the action. Takes it over.
+    void setBelow(QWidget* widget);
 
 signals:
     void actionChosen();
