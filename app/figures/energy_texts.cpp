@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "app/figures/figure_words.h"
+#include "app/path/simulation_texts.h"
 #include "core/publish/number_text.h"
 
 namespace nettare {
@@ -36,15 +37,21 @@ const TargetVerdict* energyVerdict(const Evaluation& evaluation, Basis basis) {
 }
 
 QString energySentence(const Evaluation& evaluation, const Figure& energy, Basis basis) {
-    QString spread = energy.complete() ? EnergyWords::tr("%1 (95 %)").arg(figureSpread(energy))
-                                       : knownFor(energy);
-    const TargetVerdict* verdict = energyVerdict(evaluation, basis);
-    if (verdict == nullptr) return spread;
+    QString words = energy.complete() ? EnergyWords::tr("%1 (95 %)").arg(figureSpread(energy))
+                                      : knownFor(energy);
     const Recipe& recipe = evaluation.dossier.main();
-    const QString kept =
-        EnergyWords::tr("%1 · %2").arg(spread, verdictText(*verdict, recipe, false));
-    const QString safe = safePortion(*verdict, recipe);
-    return safe.isEmpty() ? kept : EnergyWords::tr("%1. %2").arg(kept, safe);
+    if (const TargetVerdict* verdict = energyVerdict(evaluation, basis)) {
+        words = EnergyWords::tr("%1 · %2").arg(words, verdictText(*verdict, recipe, false));
+        if (const QString safe = safePortion(*verdict, recipe); !safe.isEmpty())
+            words = EnergyWords::tr("%1. %2").arg(words, safe);
+    }
+    const auto& figures = evaluation[basis];
+    const auto reason = figures
+                            ? reasonToSimulate(Component::ENERC_KCAL, *figures, evaluation.cooked)
+                            : std::nullopt;
+    if (!reason) return words;
+    return EnergyWords::tr("%1\nWhere it comes from (F7) shows a simulated interval, since %2.")
+        .arg(words, reasonText(*reason));
 }
 
 BeamFigure energyBeam(const Evaluation& evaluation, const Figure& energy, Basis basis) {

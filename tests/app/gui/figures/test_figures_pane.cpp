@@ -7,6 +7,8 @@
 #include "app/widgets/beam_gauge.h"
 
 #include <QAction>
+#include "core/edit/way_edits.h"
+
 #include <QApplication>
 #include <QLabel>
 #include <QPushButton>
@@ -106,6 +108,17 @@ TEST_CASE("a click, Enter or the menu of a figure asks where it comes from") {
     click(child<EnergyReadout>(demo.window(), "energy"));
     CHECK(asked == std::vector<Component>{Component::FAT, Component::FAT, Component::FAT,
                                           Component::ENERC_KCAL});
+}
+
+TEST_CASE("where one guess rules the energy, the pane says that its interval is simulated") {
+    DemoWindow demo;
+    const auto words = [&] { return child<QLabel>(demo.window(), "verdict").text(); };
+    CHECK_FALSE(words().contains(QStringLiteral("simulated interval")));
+    const auto guess =
+        setAssumed(demo.draft().document(), "oil", {"60", "50", "by a very rough eye"});
+    REQUIRE(guess);
+    REQUIRE(demo.draft().apply(guess->edit));
+    CHECK(words().contains(QStringLiteral("shows a simulated interval, since one source")));
 }
 
 }  // namespace nettare
