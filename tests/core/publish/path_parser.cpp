@@ -59,7 +59,7 @@ Rational takeSum(std::string_view& text);
 
 Rational takeFactor(std::string_view& text) {
     if (takes(text, "(")) {
-        const Rational sum = takeSum(text);
+        Rational sum = takeSum(text);
         if (!takes(text, ")")) throw std::runtime_error("no bracket: " + std::string{text});
         return sum;
     }
@@ -172,7 +172,7 @@ Row takeRow(const std::vector<Row>& rows, std::size_t& at) {
 Rational evaluated(std::string_view formula) {
     for (const std::string_view end : {", rounded down", ", rounded up"})
         if (formula.ends_with(end)) formula.remove_suffix(end.size());
-    const Rational result = takeSum(formula);
+    Rational result = takeSum(formula);
     if (!formula.empty()) throw std::runtime_error("not read: " + std::string{formula});
     return result;
 }
