@@ -21,6 +21,7 @@
 #include "app/widgets/basis_switch.h"
 #include "app/widgets/beam_gauge.h"
 #include "app/widgets/message_line.h"
+#include "app/widgets/scrolling.h"
 #include "app/widgets/table_delegate.h"
 #include "core/publish/number_text.h"
 
@@ -189,14 +190,7 @@ void FiguresPane::build() {
     column->addWidget(caution_);
     column->addStretch(1);
 
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(page);
-    page->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
+    QScrollArea* scroll = scrolling(page);
     auto* whole = new QVBoxLayout{this};
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);

@@ -14,6 +14,7 @@
 #include "app/theme/type.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/screen_header.h"
+#include "app/widgets/scrolling.h"
 
 namespace nettare {
 
@@ -92,15 +93,7 @@ QWidget* LimitsScreen::buildPage() {
         row->addWidget(part, 1);
     }
     row->addStretch();
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(page);
-    page->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    return scroll;
+    return scrolling(page);
 }
 
 void LimitsScreen::followDraft() {

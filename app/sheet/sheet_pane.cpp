@@ -12,6 +12,7 @@
 #include "app/sheet/yield_row.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
+#include "app/widgets/scrolling.h"
 #include "core/edit/heading_edits.h"
 
 namespace nettare {
@@ -73,14 +74,7 @@ void SheetPane::build() {
     column->addLayout(inset);
     column->addStretch(1);
 
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(page);
-    page->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
+    QScrollArea* scroll = scrolling(page);
     auto* whole = new QVBoxLayout{this};
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
