@@ -30,7 +30,7 @@ struct NotComparable {
 /// Why one component of one basis cannot be compared; nothing where it can.
 class Comparability {
 public:
-    /// All must outlive this; both figures of the same basis.
+    /// What the states refer to and the figures must outlive this; figures of the same basis.
     Comparability(const ComparedState& before, const Figures& figuresBefore,
                   const ComparedState& after, const Figures& figuresAfter);
 
@@ -41,9 +41,9 @@ private:
     [[nodiscard]] std::optional<NotComparable> ofCookedWeight(Component component) const;
     [[nodiscard]] std::optional<NotComparable> ofMissing(Component component) const;
 
-    const ComparedState& before_;
+    ComparedState before_;
     const Figures& figuresBefore_;
-    const ComparedState& after_;
+    ComparedState after_;
     const Figures& figuresAfter_;
     std::optional<NotComparable> general_;  ///< holds for every component
 };
