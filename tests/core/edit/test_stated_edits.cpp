@@ -19,7 +19,8 @@ TEST_CASE("a cook states a value of a food with its reason", "[edit]") {
           R"("within":"0.1"}])");
     CHECK(applied(after, inverseOf(*edit)) == document);
     // A second value of the same component takes the first one's place.
-    const auto second = setStatedValue(after, "olive-oil", Component::FATRN, {"0.2", "", "a new lot"});
+    const auto second =
+        setStatedValue(after, "olive-oil", Component::FATRN, {"0.2", "", "a new lot"});
     REQUIRE(second);
     const Json corrected = *applied(after, *second);
     CHECK(writeJson(*valueAt(corrected, "/foods/olive-oil/stated")) ==

@@ -14,7 +14,6 @@ constexpr int kLots = 8;           ///< that the table's mean is of
 constexpr double kPodGrams = 40;   ///< mean of all pods there are
 constexpr double kSodium = 250;    ///< mg per 100 g, mean of all lots
 constexpr double kFineStep = 0.1;  ///< grams, of the scale
-constexpr double kPasteGrams = 150;
 
 struct Spreads {
     double pod, lot;  ///< relative
