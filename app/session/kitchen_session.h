@@ -59,7 +59,7 @@ public:
     void bringBack(int revision);
     void openRevision(int number, std::function<void(OpenedRevision)> done);
     /// Applies an edit of the draft that uses kept recipes which it may not hold yet, once they are
-    /// read with all that they use. `done` follows in any case.
+    /// read with all that they use. `done` follows, unless another recipe was opened meanwhile.
     void applyWithRecipes(const Edit& edit, std::function<void(const Result<void>&)> done);
     /// Writes the indications to the ledger, then gives the edit that binds them to the draft.
     /// `food` is a row that the edit brings into the draft.

@@ -60,7 +60,10 @@ std::optional<double> largestPortionOf(const TargetEntry& target, const Recipe& 
     if (upperEnd(figure, share, 1) == 0) return std::nullopt;
     double fits = 0;
     double tooLarge = 1;
-    while (upperEnd(figure, share, tooLarge) <= ceiling) fits = tooLarge, tooLarge *= 2;
+    while (upperEnd(figure, share, tooLarge) <= ceiling) {
+        fits = tooLarge;
+        tooLarge *= 2;
+    }
     for (int halving = 0; halving < 60; ++halving) {
         const double middle = (fits + tooLarge) / 2;
         (upperEnd(figure, share, middle) <= ceiling ? fits : tooLarge) = middle;
