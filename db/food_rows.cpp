@@ -3,9 +3,11 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <algorithm>
 #include <cstdint>
 
 #include "core/support/text.h"
+#include "db/build_table/assumed_spread.h"
 #include "db/columns.h"
 
 namespace nettare {
@@ -19,32 +21,32 @@ AddedSugarKind addedSugarKind(std::string_view word) {
     return AddedSugarKind::None;
 }
 
-void readValues(SQLite::Database& database, std::int64_t rowOrder, Profile& profile) {
+void readValues(SQLite::Database& database, std::int64_t foodId, Profile& profile) {
     SQLite::Statement values{database, R"sql(
-        SELECT c.tagname, v.value_per_100g, v.standard_error_per_100g, v.data_points, a.relative
+        SELECT v.component_id, v.value_per_100g, v.standard_error_per_100g, v.data_points,
+               a.relative
         FROM food_component v
-        JOIN food f USING (row_order)
-        JOIN component c USING (component_id)
+        JOIN food f USING (food_id)
         LEFT JOIN assumed_spread a
             ON a.group_id = f.group_id AND a.component_id = v.component_id
-        WHERE v.row_order = ?)sql"};
-    values.bind(1, rowOrder);
+        WHERE v.food_id = ? AND v.component_id < ?)sql"};
+    values.bind(1, foodId);
+    values.bind(2, static_cast<int>(kComponentCount));
     while (values.executeStep()) {
-        const auto component = componentNamed(textAt(values, 0));
-        if (!component) continue;
-        profile.per100g[indexOf(*component)] = numberAt(values, 1);
-        Spread& spread = profile.spread[indexOf(*component)];
+        const auto component = static_cast<std::size_t>(values.getColumn(0).getInt());
+        profile.per100g[component] = numberAt(values, 1);
+        Spread& spread = profile.spread[component];
         spread.standardError = numberAt(values, 2);
         spread.n = countAt(values, 3);
         if (!spread.standardError) spread.assumedRelative = numberAt(values, 4);
     }
 }
 
-std::vector<HouseholdMeasure> readMeasures(SQLite::Database& database, std::int64_t rowOrder) {
+std::vector<HouseholdMeasure> readMeasures(SQLite::Database& database, std::int64_t foodId) {
     SQLite::Statement rows{database, R"sql(
         SELECT amount, unit, qualifier, grams, data_points, standard_deviation_grams
-        FROM measure WHERE row_order = ? ORDER BY position)sql"};
-    rows.bind(1, rowOrder);
+        FROM measure WHERE food_id = ? ORDER BY position)sql"};
+    rows.bind(1, foodId);
     std::vector<HouseholdMeasure> measures;
     while (rows.executeStep())
         measures.push_back({.amount = rows.getColumn(0).getDouble(),
@@ -56,13 +58,11 @@ std::vector<HouseholdMeasure> readMeasures(SQLite::Database& database, std::int6
     return measures;
 }
 
-std::vector<std::string> readOtherNames(SQLite::Database& database, std::int64_t rowOrder) {
-    SQLite::Statement rows{database,
-                           "SELECT name FROM other_name WHERE row_order = ? ORDER BY position"};
-    rows.bind(1, rowOrder);
-    std::vector<std::string> names;
-    while (rows.executeStep()) names.push_back(textAt(rows, 0));
-    return names;
+std::vector<std::string> linesOf(const std::string& text) {
+    std::vector<std::string> lines;
+    if (text.empty()) return lines;
+    for (const std::string_view line : split(text, '\n')) lines.emplace_back(line);
+    return lines;
 }
 
 TableFood foodOf(SQLite::Statement& row, const TableIdentity& identity) {
@@ -76,6 +76,7 @@ TableFood foodOf(SQLite::Statement& row, const TableIdentity& identity) {
     food.factors = {numberAt(row, 7), numberAt(row, 8), numberAt(row, 9), numberAt(row, 10)};
     food.addedSugars = {addedSugarKind(textAt(row, 11)), numberAt(row, 12).value_or(0),
                         textAt(row, 13)};
+    food.otherNames = linesOf(textAt(row, 14));
     return food;
 }
 
@@ -84,7 +85,8 @@ FoodHit hitOf(SQLite::Statement& row, const TableIdentity& identity) {
             .name = textAt(row, 1),
             .group = textAt(row, 2),
             .energyKcalPer100g = numberAt(row, 3),
-            .knownComponents = row.getColumn(4).getInt()};
+            .knownComponents = row.getColumn(4).getInt(),
+            .place = static_cast<ProcessingPlace>(row.getColumn(5).getInt())};
 }
 
 }  // namespace
@@ -109,27 +111,68 @@ std::size_t countFoods(SQLite::Database& database) {
     return static_cast<std::size_t>(database.execAndGet("SELECT count(*) FROM food").getInt64());
 }
 
+std::vector<std::string> readNumbers(SQLite::Database& database) {
+    SQLite::Statement rows{database, "SELECT number FROM food ORDER BY row_order"};
+    std::vector<std::string> numbers;
+    while (rows.executeStep()) numbers.push_back(textAt(rows, 0));
+    return numbers;
+}
+
+PerComponent<std::optional<double>> readUsualSpread(SQLite::Database& database) {
+    PerComponent<std::vector<double>> groups{};
+    SQLite::Statement rows{database, "SELECT component_id, relative FROM assumed_spread"};
+    while (rows.executeStep())
+        groups.at(static_cast<std::size_t>(rows.getColumn(0).getInt()))
+            .push_back(rows.getColumn(1).getDouble());
+    PerComponent<std::optional<double>> usual{};
+    std::ranges::transform(groups, usual.begin(), medianOf);
+    return usual;
+}
+
 std::optional<TableFood> readFood(SQLite::Database& database, const TableIdentity& identity,
                                   std::string_view number) {
     SQLite::Statement row{database, R"sql(
-        SELECT f.row_order, f.number, f.name, g.name, f.refuse_percent, f.refuse_note, f.plant,
+        SELECT f.food_id, f.number, f.name, g.name, f.refuse_percent, f.refuse_note, f.plant,
                f.nitrogen_factor_g_per_g, f.protein_kcal_per_g, f.fat_kcal_per_g,
                f.carbohydrate_kcal_per_g, f.added_sugars, f.added_sugars_g_per_100g,
-               f.added_sugars_reason
+               f.added_sugars_reason, f.other_names
         FROM food f JOIN food_group g USING (group_id) WHERE f.number = ?)sql"};
     row.bind(1, std::string{number});
     if (!row.executeStep()) return std::nullopt;
-    const std::int64_t rowOrder = row.getColumn(0).getInt64();
+    const std::int64_t foodId = row.getColumn(0).getInt64();
     TableFood food = foodOf(row, identity);
-    readValues(database, rowOrder, food.profile);
-    food.measures = readMeasures(database, rowOrder);
-    food.otherNames = readOtherNames(database, rowOrder);
+    readValues(database, foodId, food.profile);
+    food.measures = readMeasures(database, foodId);
     return food;
+}
+
+std::vector<FoodValue> readFoodValues(SQLite::Database& database, std::string_view number) {
+    SQLite::Statement rows{database, R"sql(
+        SELECT c.tagname, c.number, c.name, c.unit, v.value_per_100g, v.standard_error_per_100g,
+               v.data_points, d.description, s.description
+        FROM food f
+        JOIN food_component v USING (food_id)
+        JOIN component c USING (component_id)
+        LEFT JOIN derivation d USING (derivation_id)
+        LEFT JOIN source s USING (source_id)
+        WHERE f.number = ? ORDER BY v.component_id)sql"};
+    rows.bind(1, std::string{number});
+    std::vector<FoodValue> values;
+    while (rows.executeStep())
+        values.push_back({.tagname = textAt(rows, 0),
+                          .number = textAt(rows, 1),
+                          .name = textAt(rows, 2),
+                          .unit = textAt(rows, 3),
+                          .per100g = rows.getColumn(4).getDouble(),
+                          .standardError = numberAt(rows, 5),
+                          .n = countAt(rows, 6),
+                          .derivation = textAt(rows, 7),
+                          .source = textAt(rows, 8)});
+    return values;
 }
 
 std::vector<GroupDensity> readGroupDensities(SQLite::Database& database) {
     std::vector<GroupDensity> densities;
-    if (!database.tableExists("group_density")) return densities;
     SQLite::Statement rows{database, R"sql(
         SELECT g.name, d.grams_per_ml, d.relative_spread, d.foods
         FROM group_density d JOIN food_group g USING (group_id) ORDER BY g.name)sql"};
@@ -144,19 +187,15 @@ std::vector<GroupDensity> readGroupDensities(SQLite::Database& database) {
 std::vector<Candidate> readCandidates(SQLite::Database& database, const TableIdentity& identity,
                                       const std::string& indexQuery, int most) {
     SQLite::Statement rows{database, R"sql(
-        SELECT f.number, f.name, g.name,
-               (SELECT v.value_per_100g FROM food_component v JOIN component c USING (component_id)
-                WHERE v.row_order = f.row_order AND c.tagname = 'ENERC_KCAL'),
-               (SELECT count(*) FROM food_component v WHERE v.row_order = f.row_order),
-               f.row_order
+        SELECT f.number, f.name, g.name, f.energy_kcal_per_100g, f.known_components, f.place,
+               f.other_names
         FROM food_words w JOIN food f ON f.row_order = w.rowid JOIN food_group g USING (group_id)
         WHERE food_words MATCH ? ORDER BY w.rowid LIMIT ?)sql"};
     rows.bind(1, indexQuery);
     rows.bind(2, most);
     std::vector<Candidate> found;
     while (rows.executeStep())
-        found.push_back({.hit = hitOf(rows, identity),
-                         .otherNames = readOtherNames(database, rows.getColumn(5).getInt64())});
+        found.push_back({.hit = hitOf(rows, identity), .otherNames = linesOf(textAt(rows, 6))});
     return found;
 }
 

@@ -35,12 +35,18 @@ struct Candidate {
 
 [[nodiscard]] TableIdentity readIdentity(SQLite::Database& database);
 [[nodiscard]] std::size_t countFoods(SQLite::Database& database);
+[[nodiscard]] std::vector<std::string> readNumbers(SQLite::Database& database);
+[[nodiscard]] PerComponent<std::optional<double>> readUsualSpread(SQLite::Database& database);
 
 [[nodiscard]] std::optional<TableFood> readFood(SQLite::Database& database,
                                                 const TableIdentity& identity,
                                                 std::string_view number);
 
-/// By name of the group; none in a file of format 1.
+/// All values of a row, in the order of its components.
+[[nodiscard]] std::vector<FoodValue> readFoodValues(SQLite::Database& database,
+                                                    std::string_view number);
+
+/// By name of the group.
 [[nodiscard]] std::vector<GroupDensity> readGroupDensities(SQLite::Database& database);
 
 /// The first `most` foods of the full-text index that match, in row order.

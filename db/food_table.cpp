@@ -24,11 +24,11 @@ Result<void> checkHeader(SQLite::Database& database, const std::string& path) {
         return fail(errorIn(path, ErrorCode::NotATable));
     const int format = database.execAndGet("PRAGMA user_version").getInt();
     if (format < 1) return fail(errorIn(path, ErrorCode::NotATable));
-    if (format > kTableFormat)
-        return fail(errorIn(path, ErrorCode::NewerFormat)
-                        .with("found", std::to_string(format))
-                        .with("known", std::to_string(kTableFormat)));
-    return {};
+    if (format == kTableFormat) return {};
+    const ErrorCode code = format > kTableFormat ? ErrorCode::NewerFormat : ErrorCode::OlderTable;
+    return fail(errorIn(path, code)
+                    .with("found", std::to_string(format))
+                    .with("known", std::to_string(kTableFormat)));
 }
 
 }  // namespace
@@ -63,6 +63,22 @@ std::size_t FoodTable::size() const {
     return file_->foods;
 }
 
+bool FoodTable::isOf(const TableRow& row) const {
+    return row.table == table() && row.release == release();
+}
+
+Result<std::vector<std::string>> FoodTable::numbers() const {
+    return guarded(file_->path, [&]() -> Result<std::vector<std::string>> {
+        return readNumbers(file_->database);
+    });
+}
+
+Result<PerComponent<std::optional<double>>> FoodTable::usualSpread() const {
+    return guarded(file_->path, [&]() -> Result<PerComponent<std::optional<double>>> {
+        return readUsualSpread(file_->database);
+    });
+}
+
 Result<FoodTable> FoodTable::open(const std::string& path) {
     if (!isFile(path)) return fail(errorIn(path, ErrorCode::TableUnreadable));
     return guarded(path, [&]() -> Result<FoodTable> {
@@ -78,6 +94,12 @@ Result<FoodTable> FoodTable::open(const std::string& path) {
 Result<std::optional<TableFood>> FoodTable::find(std::string_view number) const {
     return guarded(file_->path, [&]() -> Result<std::optional<TableFood>> {
         return readFood(file_->database, file_->identity, number);
+    });
+}
+
+Result<std::vector<FoodValue>> FoodTable::values(std::string_view number) const {
+    return guarded(file_->path, [&]() -> Result<std::vector<FoodValue>> {
+        return readFoodValues(file_->database, number);
     });
 }
 

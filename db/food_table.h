@@ -10,26 +10,19 @@
 #include "core/food/group_density.h"
 #include "core/food/table_food.h"
 #include "core/support/result.h"
+#include "db/food_search.h"
+#include "db/food_value.h"
 #include "db/measure_spreads.h"
 
 namespace nettare {
-
-/// One line of a search result.
-struct FoodHit {
-    TableRow row;
-    std::string name;
-    std::string group;
-    std::optional<double> energyKcalPer100g;
-    int knownComponents = 0;  ///< components with a value, of kComponentCount
-};
 
 /// A public food table in one read-only file, such as the starter. The file is taken as it is: it
 /// is never written, locked or watched. One thread at a time may use an object of this class.
 class FoodTable {
 public:
     /// Opens a table file. Fails: TableUnreadable (missing, a folder, no permission, damaged),
-    /// NotATable (some other file), NewerFormat (values "found" and "known": written by a later
-    /// program).
+    /// NotATable (some other file), NewerFormat and OlderTable (values "found" and "known": written
+    /// by a later or an earlier program).
     [[nodiscard]] static Result<FoodTable> open(const std::string& path);
 
     FoodTable(FoodTable&&) noexcept;
@@ -42,15 +35,25 @@ public:
     [[nodiscard]] const MeasureSpreads& measureSpreads() const;
     /// Number of foods.
     [[nodiscard]] std::size_t size() const;
+    /// True for rows of this table in this release.
+    [[nodiscard]] bool isOf(const TableRow& row) const;
+    /// The numbers of all foods, best first. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<std::string>> numbers() const;
+    /// The median over the groups of what is assumed where a row has no spread; nothing for a
+    /// component without any. Fails: TableUnreadable.
+    [[nodiscard]] Result<PerComponent<std::optional<double>>> usualSpread() const;
 
     /// The food of that number, written as printed; nothing where the table has none. A component
     /// that has a value but no standard error carries the assumed relative spread of its group, or
     /// of all groups. Fails: TableUnreadable.
     [[nodiscard]] Result<std::optional<TableFood>> find(std::string_view number) const;
 
+    /// Every value that the row has, the program's components first, then by the publisher's
+    /// number; none where the table has no such food. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<FoodValue>> values(std::string_view number) const;
+
     /// What a millilitre of the foods of a group weighs, to be stated for a line that has no
-    /// density of its own; nothing for a group with too few of them and in files of format 1.
-    /// Fails: TableUnreadable.
+    /// density of its own; nothing for a group with too few of them. Fails: TableUnreadable.
     [[nodiscard]] Result<std::optional<GroupDensity>> groupDensity(std::string_view group) const;
     /// Of all groups that have one, by name. Fails likewise.
     [[nodiscard]] Result<std::vector<GroupDensity>> groupDensities() const;

@@ -32,7 +32,7 @@ int main(int argc, char** argv) {
                      "kitchen to write.\n";
         return 2;
     }
-    nettare::DossierLoader loader{argv[2]};
+    nettare::DossierLoader loader{std::string{argv[2]}};
     const auto kitchen = nettare::buildSample(argv[1], loader);
     const auto written = kitchen ? write(*kitchen, argv[3]) : nettare::fail(kitchen.error());
     if (written) return 0;

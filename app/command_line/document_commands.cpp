@@ -30,13 +30,13 @@ Result<void> showFoods(const FoodsCommand& command, DossierLoader& loader, std::
     std::string words;
     for (const std::string& word : command.words) (words += words.empty() ? "" : " ") += word;
     if (trimmed(words).empty()) return fail(ofArgument("WORDS", {ErrorCode::EmptyText}));
-    const auto table = loader.table();
-    if (!table) return fail(table.error());
-    const auto hits = (*table)->search(words, kMostHits);
-    if (!hits) return fail(hits.error());
-    if (hits->empty())
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
+    const auto found = (*tables)->search(words, kMostHits);
+    if (!found) return fail(found.error());
+    if (found->hits.empty())
         out << "No food of the table matches “" << shortened(words, kLongestQuote) << "”.\n";
-    for (const FoodHit& hit : *hits)
+    for (const FoodHit& hit : found->hits)
         out << fmt::format("{:<18} {:>5} kcal/100 g  {} of {} known  {}\n", hit.row.text(),
                            hit.energyKcalPer100g ? numberAt(0, *hit.energyKcalPer100g) : "?",
                            hit.knownComponents, kComponentCount, hit.name);

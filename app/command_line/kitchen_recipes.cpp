@@ -19,9 +19,9 @@ Result<OpenedRecipe> openDraft(const Kitchen& kitchen, DossierLoader& loader,
     if (!draft) return fail(draft.error());
     const auto document = documentOf(*draft);
     if (!document) return fail(inRecipe(recipe, document.error()));
-    const auto table = loader.table();
-    if (!table) return fail(table.error());
-    const auto closure = closureOfDraft(kitchen, *document, **table);
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
+    const auto closure = closureOfDraft(kitchen, *document, **tables);
     if (!closure) return fail(inRecipe(recipe, closure.error()));
     auto dossier = dossierOf(*document, recipe, *closure);
     if (!dossier) return fail(dossier.error());

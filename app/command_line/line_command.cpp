@@ -41,10 +41,11 @@ Json emptyRecipe(std::string_view measures) {
 
 /// Foods of the table for the words, first with all of them, then without the first ones, which
 /// tell more than the name: "extra-virgin olive oil".
-Result<std::vector<FoodHit>> foodsFor(const FoodTable& table, std::string_view words) {
+Result<std::vector<FoodHit>> foodsFor(const FoodTables& tables, std::string_view words) {
     while (!words.empty()) {
-        auto hits = table.search(words, kMostFoods);
-        if (!hits || !hits->empty()) return hits;
+        auto found = tables.search(words, kMostFoods);
+        if (!found) return fail(found.error());
+        if (!found->hits.empty()) return std::move(found->hits);
         const std::size_t space = words.find(' ');
         words = space == std::string_view::npos ? "" : words.substr(space + 1);
     }
@@ -80,26 +81,26 @@ std::string gramsRow(const OpenWay& way, bool chosen) {
 }
 
 /// What could be stated of a volume whose food has no measure of one.
-void showDensity(const Dossier& dossier, const FoodTable& table, std::ostream& out) {
+void showDensity(const Dossier& dossier, const FoodTables& tables, std::ostream& out) {
     const Line& line = dossier.main().lines.front();
     const auto* food = std::get_if<FoodIndex>(&line.what);
     if (food == nullptr || line.unit == nullptr || line.unit->kind != UnitKind::Volume) return;
     const auto& row = dossier.foods[food->index].table;
-    const auto density = row ? table.groupDensity(row->group) : std::nullopt;
+    const auto density = row ? tables.groupDensity(row->group) : std::nullopt;
     if (density && *density)
         out << fmt::format("  its group has a density that could be stated: {} g/ml ± {} ({})\n",
                            numberAt(3, (*density)->gramsPerMl), numberAt(3, (*density)->within()),
                            (*density)->reason());
 }
 
-void showWays(const Dossier& dossier, const FoodTable& table, std::ostream& out) {
+void showWays(const Dossier& dossier, const FoodTables& tables, std::ostream& out) {
     const auto grams = waysToGrams(dossier, 0, 0);
     if (!grams) {
         Error error = grams.error();
         error.file.clear();
         error.pointer.clear();
         out << "  " << errorSentence(error) << '\n';
-        showDensity(dossier, table, out);
+        showDensity(dossier, tables, out);
         return;
     }
     for (const OpenWay& way : grams->ways)
@@ -109,7 +110,7 @@ void showWays(const Dossier& dossier, const FoodTable& table, std::ostream& out)
 }
 
 /// The dossier of a recipe that has this one line.
-Result<Dossier> dossierOf(const LineReading& reading, const FoodHit& hit, const FoodTable& table,
+Result<Dossier> dossierOf(const LineReading& reading, const FoodHit& hit, const FoodTables& tables,
                           std::string_view measures) {
     const Json empty = emptyRecipe(measures);
     const std::string name = hit.name.substr(0, hit.name.find(','));
@@ -119,7 +120,7 @@ Result<Dossier> dossierOf(const LineReading& reading, const FoodHit& hit, const 
     if (!json) return fail(json.error());
     auto document = readRecipe(*json);
     if (!document) return fail(document.error());
-    const FoodLookup foods = [&table](const TableRow& row) { return table.find(row.number); };
+    const FoodLookup foods = [&tables](const TableRow& row) { return tables.find(row); };
     const RecipeLookup recipes = [](const std::string&,
                                     const std::string&) -> Result<LoadedRecipe> {
         return fail(ErrorCode::NotAKeptRecipe);
@@ -141,9 +142,9 @@ Result<void> showLine(const LineCommand& command, DossierLoader& loader, std::os
     out << readingText(reading);
     if (const std::string measured = measuredText(reading, command.measures); !measured.empty())
         out << fmt::format("  {:<13}{}\n", "measured as", measured);
-    const auto table = loader.table();
-    if (!table) return fail(table.error());
-    const auto hits = foodsFor(**table, reading.food);
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
+    const auto hits = foodsFor(**tables, reading.food);
     if (!hits) return fail(hits.error());
     if (hits->empty()) {
         out << "No food of the table matches; its grams can be weighed or assumed.\n";
@@ -158,9 +159,9 @@ Result<void> showLine(const LineCommand& command, DossierLoader& loader, std::os
             out << "  no amount; weigh it, assume its grams, or let the recipe's rule count it\n";
             continue;
         }
-        const auto dossier = dossierOf(meaning, food, **table, command.measures);
+        const auto dossier = dossierOf(meaning, food, **tables, command.measures);
         if (dossier)
-            showWays(*dossier, **table, out);
+            showWays(*dossier, **tables, out);
         else
             out << "  " << errorSentence(dossier.error()) << '\n';
     }

@@ -9,7 +9,7 @@
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
 #include "app/command_line/line_command.h"
-#include "app/files/share_folder.h"
+#include "app/files/table_places.h"
 #include "app/words/error_sentence.h"
 
 namespace nettare {
@@ -20,7 +20,7 @@ namespace {
 class CommandRun {
 public:
     CommandRun(std::optional<std::string> kitchen, std::ostream& out)
-        : path_{std::move(kitchen)}, out_{out}, loader_{shareFolder() + "/starter.table"} {}
+        : path_{std::move(kitchen)}, out_{out}, loader_{tablePlaces()} {}
 
     Result<int> run(const Command& command) {
         return std::visit([this](const auto& one) { return this->one(one); }, command);

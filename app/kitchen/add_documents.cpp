@@ -41,8 +41,8 @@ Result<std::map<std::string, KeptReference>> keptByHash(const Kitchen& kitchen) 
 /// Adds documents that were read and cooked before, so references end and have no cycles.
 class DocumentAdder {
 public:
-    DocumentAdder(Kitchen& kitchen, const FoodTable& table, const Adding& adding)
-        : kitchen_{kitchen}, table_{table}, adding_{adding} {}
+    DocumentAdder(Kitchen& kitchen, const FoodTables& tables, const Adding& adding)
+        : kitchen_{kitchen}, tables_{tables}, adding_{adding} {}
 
     Result<void> addAll(const std::vector<std::string>& paths) {
         auto kept = keptByHash(kitchen_);
@@ -89,7 +89,7 @@ private:
     }
 
     Result<KeptReference> keep(const std::string& file, const Json& document) {
-        const auto closure = closureOfDraft(kitchen_, document, table_);
+        const auto closure = closureOfDraft(kitchen_, document, tables_);
         if (!closure) return fail(inFile(file, closure.error()));
         const std::string name = shortened(path{file}.filename().string(), kLongestFileName);
         const auto revision =
@@ -126,7 +126,7 @@ private:
     }
 
     Kitchen& kitchen_;
-    const FoodTable& table_;
+    const FoodTables& tables_;
     const Adding& adding_;
     std::map<std::string, KeptReference> kept_;        ///< by hash
     std::map<std::string, KeptReference> inThisCall_;  ///< by path
@@ -143,9 +143,9 @@ Result<std::vector<AddedRecipe>> addDocuments(Kitchen& kitchen,
         if (!dossier) return fail(dossier.error());
         if (const auto cooked = cook(*dossier); !cooked) return fail(cooked.error());
     }
-    const auto table = loader.table();
-    if (!table) return fail(table.error());
-    DocumentAdder adder{kitchen, **table, adding};
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
+    DocumentAdder adder{kitchen, **tables, adding};
     const auto added = kitchen.together([&] { return adder.addAll(paths); });
     if (!added) return fail(added.error());
     return adder.take();

@@ -37,8 +37,8 @@ Error inDocument(const std::string& file, Error error) {
 /// Fills a kitchen from the folder of the demo.
 class SampleBuilder {
 public:
-    SampleBuilder(Kitchen& kitchen, const FoodTable& table, std::string folder)
-        : kitchen_{kitchen}, table_{table}, folder_{std::move(folder)} {}
+    SampleBuilder(Kitchen& kitchen, const FoodTables& tables, std::string folder)
+        : kitchen_{kitchen}, tables_{tables}, folder_{std::move(folder)} {}
 
     Result<void> build(const SampleHistory& history) {
         for (const SampleRevision& revision : history.revisions)
@@ -76,7 +76,7 @@ private:
         if (!document) return fail(document.error());
         const auto id = idOf(revision);
         if (!id) return fail(id.error());
-        const auto closure = closureOfDraft(kitchen_, *document, table_);
+        const auto closure = closureOfDraft(kitchen_, *document, tables_);
         if (!closure) return fail(inDocument(revision.document, closure.error()));
         int& number = numbers_[*id];
         const auto parent = number > 0 ? std::optional<int>{number} : std::nullopt;
@@ -111,7 +111,7 @@ private:
     }
 
     Kitchen& kitchen_;
-    const FoodTable& table_;
+    const FoodTables& tables_;
     std::string folder_;
     std::map<std::string, std::string> newest_, ids_;  ///< by the history's word for a recipe
     std::map<std::string, int> numbers_;               ///< newest revision by id
@@ -127,11 +127,11 @@ Result<Kitchen> openSample() {
 Result<Kitchen> buildSample(const std::string& folder, DossierLoader& loader) {
     const auto history = readSampleHistory(folder + "/history.json");
     if (!history) return fail(history.error());
-    const auto table = loader.table();
-    if (!table) return fail(table.error());
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
     auto kitchen = Kitchen::inMemory(history->revisions.front().keptAt);
     if (!kitchen) return fail(kitchen.error());
-    const auto built = SampleBuilder{*kitchen, **table, folder}.build(*history);
+    const auto built = SampleBuilder{*kitchen, **tables, folder}.build(*history);
     if (!built) return fail(built.error());
     return kitchen;
 }

@@ -80,13 +80,12 @@ private:
     Closure& closure_;
 };
 
-/// The row as the kitchen used it first, else as the table has it.
+/// The row as the kitchen used it first, else as the tables have it.
 Result<std::optional<TableFood>> rowFor(const TableRow& row, const Kitchen& kitchen,
-                                        const FoodTable& table) {
+                                        const FoodTables& tables) {
     auto kept = kitchen.food(row);
     if (!kept || *kept) return kept;
-    if (row.table != table.table() || row.release != table.release()) return kept;
-    return table.find(row.number);
+    return tables.find(row);
 }
 
 /// A document that is read, with the name that errors give it.
@@ -106,12 +105,12 @@ const TableFood* Closure::food(const TableRow& row) const {
 }
 
 Result<Closure> closureOfDraft(const Kitchen& kitchen, const Json& document,
-                               const FoodTable& table) {
+                               const FoodTables& tables) {
     Closure closure;
     for (const Json& food : foodEntriesOf(document)) {
         const auto row = rowOf(food);
         if (!row || closure.food(*row) != nullptr) continue;
-        const auto found = rowFor(*row, kitchen, table);
+        const auto found = rowFor(*row, kitchen, tables);
         if (!found) return fail(found.error());
         if (*found) closure.foods.push_back(**found);
     }

@@ -6,7 +6,7 @@
 
 #include "core/recipe/dossier.h"
 #include "core/support/json.h"
-#include "db/food_table.h"
+#include "db/food_tables.h"
 #include "db/kitchen/kitchen.h"
 
 namespace nettare {
@@ -21,10 +21,10 @@ struct Closure {
     [[nodiscard]] const TableFood* food(const TableRow& row) const;
 };
 
-/// The closure of a draft: rows in the version that the kitchen used first, else as the table has
-/// them. A row that nobody has is left out; makeDossier() says so at its place.
+/// The closure of a draft: rows in the version that the kitchen used first, else as the tables
+/// have them. A row that nobody has is left out; makeDossier() says so at its place.
 [[nodiscard]] Result<Closure> closureOfDraft(const Kitchen& kitchen, const Json& document,
-                                             const FoodTable& table);
+                                             const FoodTables& tables);
 
 /// The closure of a revision: its pinned rows and the revisions that it uses, never today's.
 [[nodiscard]] Result<Closure> closureOfRevision(const Kitchen& kitchen,

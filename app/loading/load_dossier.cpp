@@ -17,25 +17,23 @@ Result<LoadedRecipe> DossierLoader::read(const std::string& path) const {
     return fail(error);
 }
 
-Result<const FoodTable*> DossierLoader::table() {
-    if (!table_) {
-        auto opened = FoodTable::open(tablePath_);
+Result<const FoodTables*> DossierLoader::tables() {
+    if (!tables_) {
+        auto opened = FoodTables::open(places_);
         if (!opened) {
             Error error = opened.error();
-            if (error.file.empty()) error.file = tablePath_;
+            if (error.file.empty()) error.file = places_.starter;
             return fail(error);
         }
-        table_ = std::make_unique<FoodTable>(std::move(*opened));
+        tables_ = std::make_unique<FoodTables>(std::move(*opened));
     }
-    return table_.get();
+    return tables_.get();
 }
 
 Result<std::optional<TableFood>> DossierLoader::find(const TableRow& row) {
-    const auto open = table();
+    const auto open = tables();
     if (!open) return fail(open.error());
-    if (row.table != (*open)->table() || row.release != (*open)->release())
-        return std::optional<TableFood>{};
-    return (*open)->find(row.number);
+    return (*open)->find(row);
 }
 
 Result<Dossier> DossierLoader::load(const std::string& path) {

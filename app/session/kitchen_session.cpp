@@ -49,28 +49,34 @@ struct KitchenSession::LoadedDraft {
     std::vector<RevisionSummary> revisions;
 };
 
-KitchenSession::KitchenSession(Kitchen kitchen, const std::string& tablePath, bool sample,
-                               QObject* parent)
+KitchenSession::KitchenSession(Kitchen kitchen, TablePlaces places, bool sample, QObject* parent)
     : QObject{parent},
       kitchen_{std::make_shared<Kitchen>(std::move(kitchen))},
+      places_{std::move(places)},
       sample_{sample},
       writable_{kitchen_->writable()},
       path_{QString::fromStdString(kitchen_->path())},
       heldBy_{QString::fromStdString(kitchen_->heldBy())} {
-    if (auto shown = FoodTable::open(tablePath))
-        table_.emplace(std::move(*shown));
-    else
-        tableFailure_ = shown.error();
-    if (auto stored = FoodTable::open(tablePath))
-        storeTable_ = std::make_shared<const FoodTable>(std::move(*stored));
     if (!writable_) saveState_ = SaveState::ReadOnly;
     journalTimer_.setSingleShot(true);
     journalTimer_.setInterval(kJournalDelay_ms);
     connect(&journalTimer_, &QTimer::timeout, this, &KitchenSession::tellJournal);
     loadShelf();
-    if (tableFailure_)
+    reloadTables();
+}
+
+void KitchenSession::reloadTables() {
+    // Each thread has files of its own.
+    auto shown = FoodTables::open(places_);
+    auto stored = FoodTables::open(places_);
+    const std::vector<Error> failures =
+        shown ? shown->failures() : std::vector<Error>{shown.error()};
+    if (shown) tables_.emplace(std::move(*shown));
+    if (stored) storeTables_ = std::make_shared<const FoodTables>(std::move(*stored));
+    for (const Error& failure : failures)
         QMetaObject::invokeMethod(
-            this, [this] { emit failed(*tableFailure_); }, Qt::QueuedConnection);
+            this, [this, failure] { emit failed(failure); }, Qt::QueuedConnection);
+    emit tablesChanged();
 }
 
 KitchenSession::~KitchenSession() {
@@ -100,14 +106,14 @@ std::optional<int> KitchenSession::savedSecondsAgo() const {
 
 Result<KitchenSession::LoadedDraft> KitchenSession::load(const Kitchen& kitchen,
                                                          const std::string& recipe,
-                                                         const FoodTable* table) {
+                                                         const FoodTables* tables) {
     auto draft = kitchen.draft(recipe);
     if (!draft) return fail(draft.error());
     auto revisions = kitchen.revisions(recipe);
     if (!revisions) return fail(revisions.error());
     Closure closure;
-    if (table != nullptr) {
-        auto found = closureOfDraft(kitchen, currentOf(*draft), *table);
+    if (tables != nullptr) {
+        auto found = closureOfDraft(kitchen, currentOf(*draft), *tables);
         if (!found) return fail(found.error());
         closure = std::move(*found);
     }
@@ -117,8 +123,8 @@ Result<KitchenSession::LoadedDraft> KitchenSession::load(const Kitchen& kitchen,
 void KitchenSession::openRecipe(const QString& id) {
     tellJournal();
     const int opening = ++openings_, told = told_;
-    ask([recipe = id.toStdString(), table = storeTable_](
-            const Kitchen& kitchen) { return load(kitchen, recipe, table.get()); },
+    ask([recipe = id.toStdString(), tables = storeTables_](
+            const Kitchen& kitchen) { return load(kitchen, recipe, tables.get()); },
         [this, opening, told](LoadedDraft loaded) {
             if (opening != openings_) return;
             // What was typed since it was read.
@@ -286,10 +292,10 @@ void KitchenSession::applyWithRecipes(const Edit& edit,
     if (!after) return done(fail(after.error()));
     store_.post(
         this,
-        [kitchen = kitchen_, table = storeTable_,
+        [kitchen = kitchen_, tables = storeTables_,
          document = std::move(*after)]() -> Result<Closure> {
-            if (!table) return fail(ErrorCode::TableUnreadable);
-            return closureOfDraft(*kitchen, document, *table);
+            if (!tables) return fail(ErrorCode::TableUnreadable);
+            return closureOfDraft(*kitchen, document, *tables);
         },
         [this, edit, done = std::move(done), recipe = draft_->recipe()](Result<Closure> closure) {
             if (!closure) return done(fail(closure.error()));
@@ -338,21 +344,24 @@ void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit,
 }
 
 std::optional<GroupDensity> KitchenSession::groupDensity(const std::string& group) const {
-    if (!table_) return std::nullopt;
-    return table_->groupDensity(group).value_or(std::nullopt);
+    if (!tables_) return std::nullopt;
+    return tables_->groupDensity(group).value_or(std::nullopt);
+}
+
+FoodSearch KitchenSession::searchFoods(const QString& words, std::size_t most) const {
+    if (!tables_) return {};
+    return tables_->search(words.toStdString(), most).value_or(FoodSearch{});
 }
 
 std::vector<FoodHit> KitchenSession::findFoods(const QString& words, std::size_t most) const {
-    if (!table_) return {};
-    return table_->search(words.toStdString(), most).value_or(std::vector<FoodHit>{});
+    return searchFoods(words, most).hits;
 }
 
 std::optional<TableFood> KitchenSession::food(const TableRow& row) const {
     if (draft_)
         if (const TableFood* known = draft_->closure().food(row)) return *known;
-    if (!table_) return std::nullopt;
-    const bool mine = row.table == table_->table() && row.release == table_->release();
-    return mine ? table_->find(row.number).value_or(std::nullopt) : std::nullopt;
+    if (!tables_) return std::nullopt;
+    return tables_->find(row).value_or(std::nullopt);
 }
 
 void KitchenSession::keepKitchenAs(const QString& path) {

@@ -13,7 +13,7 @@
 #include "app/session/draft_session.h"
 #include "app/work/store_thread.h"
 #include "core/ledger/ledger_entry.h"
-#include "db/food_table.h"
+#include "db/food_tables.h"
 #include "db/kitchen/kitchen.h"
 
 namespace nettare {
@@ -33,8 +33,7 @@ class KitchenSession : public QObject {
 
 public:
     /// Takes the kitchen over. `sample` says that it is the demo, kept nowhere yet.
-    KitchenSession(Kitchen kitchen, const std::string& tablePath, bool sample,
-                   QObject* parent = nullptr);
+    KitchenSession(Kitchen kitchen, TablePlaces places, bool sample, QObject* parent = nullptr);
     ~KitchenSession() override;
 
     [[nodiscard]] bool isSample() const { return sample_; }
@@ -68,8 +67,14 @@ public:
     /// What a millilitre of a group of foods weighs, to be stated for a line; nothing where the
     /// table does not say.
     [[nodiscard]] std::optional<GroupDensity> groupDensity(const std::string& group) const;
-    /// Foods whose names match, from the table; immediate (a few milliseconds).
+    /// Foods whose names match, from the tables; immediate (a few milliseconds).
+    [[nodiscard]] FoodSearch searchFoods(const QString& words, std::size_t most) const;
     [[nodiscard]] std::vector<FoodHit> findFoods(const QString& words, std::size_t most) const;
+    /// The tables at hand; nothing where the program's own cannot be opened.
+    [[nodiscard]] const FoodTables* tables() const { return tables_ ? &*tables_ : nullptr; }
+    [[nodiscard]] const TablePlaces& tablePlaces() const { return places_; }
+    /// Opens the table files anew, after an import.
+    void reloadTables();
     [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;
     /// Writes the whole kitchen to a new file and goes on in it.
     void keepKitchenAs(const QString& path);
@@ -85,13 +90,14 @@ signals:
     void saveStateChanged();
     void kitchenMoved();  ///< path(), isSample() changed
     void recorded();      ///< the newest record() is in the ledger
+    void tablesChanged();
     void failed(const nettare::Error& error);
 
 private:
     struct LoadedDraft;
     /// Runs in the store's thread.
     static Result<LoadedDraft> load(const Kitchen& kitchen, const std::string& recipe,
-                                    const FoodTable* table);
+                                    const FoodTables* tables);
     template <class Work, class Done>
     void ask(Work work, Done done);
     void showDraft(LoadedDraft loaded);
@@ -105,10 +111,10 @@ private:
     void keepAs(const QString& note, std::optional<int> parent);
 
     StoreThread store_;
-    std::shared_ptr<Kitchen> kitchen_;             ///< used in the store's thread only
-    std::shared_ptr<const FoodTable> storeTable_;  ///< the same
-    std::optional<FoodTable> table_;               ///< used in the GUI thread only
-    std::optional<Error> tableFailure_;
+    std::shared_ptr<Kitchen> kitchen_;  ///< used in the store's thread only
+    TablePlaces places_;
+    std::shared_ptr<const FoodTables> storeTables_;  ///< used in the store's thread only
+    std::optional<FoodTables> tables_;               ///< used in the GUI thread only
     bool sample_ = false, writable_ = true;
     QString path_, heldBy_, words_;
     std::vector<ShelvedRecipe> shelf_, recipes_;

@@ -4,6 +4,7 @@
 #include <QTimer>
 
 #include "app/files/share_folder.h"
+#include "app/files/table_places.h"
 #include "app/kitchen/sample.h"
 #include "app/session/now.h"
 #include "app/theme/user_settings.h"
@@ -77,8 +78,7 @@ Result<void> Workbench::openTheSample(const QString& message) {
 
 void Workbench::show(Kitchen kitchen, bool sample) {
     window_.reset();
-    kitchen_ = std::make_unique<KitchenSession>(std::move(kitchen),
-                                                shareFolder() + "/starter.table", sample);
+    kitchen_ = std::make_unique<KitchenSession>(std::move(kitchen), tablePlaces(), sample);
     window_ = std::make_unique<MainWindow>(*kitchen_, theme_);
     connect(kitchen_.get(), &KitchenSession::kitchenMoved, this,
             [this] { userSettings()->setValue(kLastKitchen, kitchen_->path()); });

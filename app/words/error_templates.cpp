@@ -36,6 +36,9 @@ std::string_view ofTheFile(ErrorCode code) {
         case TableUnreadable:
             return "this table file is missing or damaged; install the program again or set "
                    "NETTARE_SHARE to the folder that holds it.";
+        case OlderTable:
+            return "this table file has format {found}, which an earlier program wrote; import the "
+                   "table again.";
         case NotATable:
             return "this is some other file, no table of foods; install the program again or set "
                    "NETTARE_SHARE to the right folder.";

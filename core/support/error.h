@@ -133,6 +133,7 @@ enum class ErrorCode {
     DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
     // table files
     TableUnreadable,  ///< missing or damaged
+    OlderTable,       ///< of format "found", made by an earlier program
     NotATable,        ///< some other file
 };
 

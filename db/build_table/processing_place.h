@@ -9,6 +9,7 @@ enum class ProcessingPlace {
     Plain,      ///< raw, fresh or dry as it is bought: "onion, raw", "lentils, dry"
     Processed,  ///< one food, cooked, preserved or ground to powder: "carrots, boiled"
     Composed,   ///< made of several: sauces, sausages, bread, stock, sweets
+    Branded,    ///< a product under its maker's name
 };
 
 /// Told by the food's group and the words of its name.

@@ -1,8 +1,12 @@
 #include "db/build_table/write_foods.h"
 
 #include <SQLiteCpp/Database.h>
+#include <fmt/format.h>
+
+#include <algorithm>
 
 #include "db/build_table/bind.h"
+#include "db/build_table/processing_place.h"
 
 namespace nettare {
 
@@ -22,31 +26,49 @@ std::string_view wordOf(AddedSugarKind kind) {
     return {};
 }
 
+std::string joinedLines(const std::vector<std::string>& names) {
+    return fmt::format("{}", fmt::join(names, "\n"));
+}
+
+int knownComponents(const Profile& profile) {
+    return static_cast<int>(std::ranges::count_if(
+        profile.per100g, [](const std::optional<double>& value) { return value.has_value(); }));
+}
+
 void writeFoodRow(SQLite::Database& database, const TableFood& food, int rowOrder, int group) {
     SQLite::Statement row{database,
-                          "INSERT INTO food VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+                          "INSERT INTO food VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+                          "?, ?, ?, ?)"};
     const bool stated = food.addedSugars.kind == AddedSugarKind::Stated;
-    row.bind(1, rowOrder);
-    bindText(row, 2, food.row.number);
-    bindText(row, 3, food.name);
-    row.bind(4, group);
-    bindNumber(row, 5, food.refusePercent);
-    bindNote(row, 6, food.refuseNote);
-    row.bind(7, food.plant ? 1 : 0);
-    bindNumber(row, 8, food.factors.nitrogen);
-    bindNumber(row, 9, food.factors.protein);
-    bindNumber(row, 10, food.factors.fat);
-    bindNumber(row, 11, food.factors.carbohydrate);
-    bindText(row, 12, wordOf(food.addedSugars.kind));
-    bindNumber(row, 13, stated ? std::optional{food.addedSugars.statedPer100g} : std::nullopt);
-    bindText(row, 14, food.addedSugars.reason);
+    int column = 0;
+    row.bind(++column, rowOrder);
+    row.bind(++column, rowOrder);
+    bindText(row, ++column, food.row.number);
+    bindText(row, ++column, food.name);
+    bindText(row, ++column, joinedLines(food.otherNames));
+    row.bind(++column, group);
+    row.bind(++column, static_cast<int>(processingPlace(food.name, food.group)));
+    bindNumber(row, ++column, food.profile[Component::ENERC_KCAL]);
+    row.bind(++column, knownComponents(food.profile));
+    bindNumber(row, ++column, food.refusePercent);
+    bindNote(row, ++column, food.refuseNote);
+    row.bind(++column, food.plant ? 1 : 0);
+    bindNumber(row, ++column, food.factors.nitrogen);
+    bindNumber(row, ++column, food.factors.protein);
+    bindNumber(row, ++column, food.factors.fat);
+    bindNumber(row, ++column, food.factors.carbohydrate);
+    bindText(row, ++column, wordOf(food.addedSugars.kind));
+    bindNumber(row, ++column,
+               stated ? std::optional{food.addedSugars.statedPer100g} : std::nullopt);
+    bindText(row, ++column, food.addedSugars.reason);
     row.exec();
 }
 
 void writeValues(SQLite::Database& database, const Profile& profile, int rowOrder) {
     for (std::size_t i = 0; i < kComponentCount; ++i) {
         if (!profile.per100g[i]) continue;
-        SQLite::Statement row{database, "INSERT INTO food_component VALUES (?, ?, ?, ?, ?)"};
+        SQLite::Statement row{database,
+                              "INSERT INTO food_component VALUES (?, ?, ?, ?, ?, NULL, NULL)"};
         row.bind(1, rowOrder);
         row.bind(2, static_cast<int>(i));
         bindNumber(row, 3, profile.per100g[i]);
@@ -72,22 +94,12 @@ void writeMeasures(SQLite::Database& database, const TableFood& food, int rowOrd
     }
 }
 
-void writeNames(SQLite::Database& database, const TableFood& food, int rowOrder) {
-    std::string words;
-    int position = 0;
-    for (const std::string& name : food.otherNames) {
-        SQLite::Statement row{database, "INSERT INTO other_name VALUES (?, ?, ?)"};
-        row.bind(1, rowOrder);
-        row.bind(2, position++);
-        bindText(row, 3, name);
-        row.exec();
-        words += name + "\n";
-    }
+void writeWords(SQLite::Database& database, const TableFood& food, int rowOrder) {
     SQLite::Statement row{database,
                           "INSERT INTO food_words (rowid, name, other_names) VALUES (?, ?, ?)"};
     row.bind(1, rowOrder);
     bindText(row, 2, food.name);
-    bindText(row, 3, words);
+    bindText(row, 3, joinedLines(food.otherNames));
     row.exec();
 }
 
@@ -98,7 +110,7 @@ void writeFood(SQLite::Database& database, const TableFood& food, int rowOrder,
     writeFoodRow(database, food, rowOrder, groups.at(food.group));
     writeValues(database, food.profile, rowOrder);
     writeMeasures(database, food, rowOrder);
-    writeNames(database, food, rowOrder);
+    writeWords(database, food, rowOrder);
 }
 
 }  // namespace nettare

@@ -46,10 +46,11 @@ void writeIdentity(SQLite::Database& database, const TableText& text) {
 
 void writeComponents(SQLite::Database& database) {
     for (const ComponentFacts& facts : allComponents()) {
-        SQLite::Statement row{database, "INSERT INTO component VALUES (?, ?, ?)"};
+        SQLite::Statement row{database, "INSERT INTO component VALUES (?, ?, NULL, ?, ?)"};
         row.bind(1, static_cast<int>(indexOf(facts.component)));
         bindText(row, 2, facts.tagname);
-        bindText(row, 3, facts.unit);
+        bindText(row, 3, facts.name);
+        bindText(row, 4, facts.unit);
         row.exec();
     }
 }

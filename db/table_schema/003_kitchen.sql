@@ -1,5 +1,5 @@
 CREATE TABLE measure (
-    row_order INTEGER NOT NULL REFERENCES food,
+    food_id INTEGER NOT NULL,
     position INTEGER NOT NULL CHECK (position >= 0),
     amount REAL NOT NULL CHECK (amount > 0),
     unit TEXT NOT NULL CHECK (unit <> ''),
@@ -7,12 +7,5 @@ CREATE TABLE measure (
     grams REAL NOT NULL CHECK (grams > 0),
     data_points INTEGER CHECK (data_points > 0),
     standard_deviation_grams REAL CHECK (standard_deviation_grams >= 0),
-    PRIMARY KEY (row_order, position)
-) STRICT, WITHOUT ROWID;
-
-CREATE TABLE other_name (
-    row_order INTEGER NOT NULL REFERENCES food,
-    position INTEGER NOT NULL CHECK (position >= 0),
-    name TEXT NOT NULL CHECK (name <> ''),
-    PRIMARY KEY (row_order, position)
+    PRIMARY KEY (food_id, position)
 ) STRICT, WITHOUT ROWID;

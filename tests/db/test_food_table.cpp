@@ -47,8 +47,15 @@ TEST_CASE("a table of a later program is refused with both formats", "[table]") 
     const std::string starter = bytesOf(NETTARE_STARTER_TABLE);
     const Error error = openError(withNumberAt(starter, kUserVersionAt, kTableFormat + 1));
     CHECK(error.code == ErrorCode::NewerFormat);
-    CHECK(error.value("found") == "3");
-    CHECK(error.value("known") == "2");
+    CHECK(error.value("found") == "4");
+    CHECK(error.value("known") == "3");
+}
+
+TEST_CASE("a table of an earlier program asks to be made again", "[table]") {
+    const std::string starter = bytesOf(NETTARE_STARTER_TABLE);
+    const Error error = openError(withNumberAt(starter, kUserVersionAt, kTableFormat - 1));
+    CHECK(error.code == ErrorCode::OlderTable);
+    CHECK(error.value("found") == "2");
 }
 
 TEST_CASE("a format that never was is no table", "[table]") {

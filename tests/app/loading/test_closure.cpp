@@ -15,8 +15,8 @@ namespace {
 
 constexpr auto kAt = "2026-05-16T12:00:00+02:00";
 
-FoodTable starterTable() {
-    auto table = FoodTable::open(shareFolder() + "/starter.table");
+FoodTables starterTable() {
+    auto table = FoodTables::open(shareFolder() + "/starter.table");
     REQUIRE(table);
     return std::move(*table);
 }

@@ -1,0 +1,64 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "db/food_table.h"
+
+namespace nettare {
+
+/// Where table files lie.
+struct TablePlaces {
+    /// `starter` is the table file that comes with the program, `folder` holds those that were
+    /// imported ("*.table"); empty or absent: none.
+    TablePlaces(std::string starterFile, std::string importFolder = {})
+        : starter{std::move(starterFile)}, folder{std::move(importFolder)} {}
+
+    std::string starter;
+    std::string folder;
+};
+
+/// The public tables at hand as one: the starter first, then the imported ones by the name of their
+/// file. A row that several files hold shows once, as the first of them has it; so the starter's
+/// own names and traits stay, and figures do not move, when the table it was chosen from is
+/// imported. One thread at a time may use an object of this class.
+class FoodTables {
+public:
+    /// Opens what is there. An imported file that cannot be opened is left out, see failures().
+    /// Fails: as FoodTable::open does, for the starter.
+    [[nodiscard]] static Result<FoodTables> open(const TablePlaces& places);
+
+    [[nodiscard]] const std::vector<FoodTable>& tables() const { return tables_; }
+    /// Why imported files were left out.
+    [[nodiscard]] const std::vector<Error>& failures() const { return failures_; }
+    /// Number of foods, each counted once.
+    [[nodiscard]] std::size_t size() const { return size_; }
+
+    /// The food of that row; nothing where no table has it. Where neither its
+    /// row nor its table tells the spread of a component, the median of the starter's groups stands
+    /// in as assumed. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::optional<TableFood>> find(const TableRow& row) const;
+    /// Every value of a row, from the table that has most of them. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<FoodValue>> values(const TableRow& row) const;
+
+    /// Of the first table that has such a group. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::optional<GroupDensity>> groupDensity(std::string_view group) const;
+
+    /// At most `most` foods for the words, best first over all tables: see FoodTable::search().
+    /// Fails: TableUnreadable.
+    [[nodiscard]] Result<FoodSearch> search(std::string_view words, std::size_t most,
+                                            const UsedRows& used = {}) const;
+
+private:
+    FoodTables() = default;
+
+    std::vector<FoodTable> tables_;
+    std::vector<Error> failures_;
+    std::size_t size_ = 0;
+    PerComponent<std::optional<double>> usualSpread_{};
+};
+
+}  // namespace nettare
