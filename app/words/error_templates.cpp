@@ -47,6 +47,36 @@ std::string_view ofTheFile(ErrorCode code) {
     }
 }
 
+std::string_view ofTheImport(ErrorCode code) {
+    switch (code) {
+        case ImportStopped:
+            return "the import was stopped; nothing was changed, start it again when you like.";
+        case ImportBusy:
+            return "another import writes tables into this folder; wait until it has ended, then "
+                   "try again.";
+        case ImportFileMissing:
+            return "there is no “{found}” in it; give the zip or folder as its publisher hands it "
+                   "out.";
+        case ZipDamaged:
+            return "this is no whole zip, {reason}; fetch the download again.";
+        case NotPublished:
+            return "this is not how the publisher writes this file, “{found}” where {wanted} is "
+                   "due; fetch the download again, or look whether it is another table.";
+        case FieldsDiffer:
+            return "this row has {found} fields and should have {known}; compare it with the "
+                   "publisher's file.";
+        case UnitUnconvertible:
+            return "“{unit}” of {component} cannot be turned into {wanted}; leave this component "
+                   "out, or give the unit that its values are in.";
+        case RowRepeated:
+            return "an earlier row tells the same of “{found}”, which counts; compare the two.";
+        case RowWithoutFood:
+            return "the list of foods has no “{found}”; compare this row with it.";
+        default:
+            return {};
+    }
+}
+
 std::string_view ofTheKitchen(ErrorCode code) {
     switch (code) {
         case KitchenMissing:
@@ -347,8 +377,8 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group :
-         {ofTheFile, ofTheKitchen, inTheKitchen, ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures})
+    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ofTheShape,
+                             ofTheDraft, ofTheAmount, ofTheFigures})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

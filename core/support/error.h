@@ -131,6 +131,16 @@ enum class ErrorCode {
     LedgerShortened,       ///< it has no entry that a revision names as its newest
     FoodVersionChanged,
     DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
+    // imports of public tables
+    ImportStopped,
+    ImportBusy,         ///< another import writes to that folder
+    ImportFileMissing,  ///< the zip or folder has no file "found"
+    ZipDamaged,         ///< no zip, or cut off
+    NotPublished,       ///< a file that is not written as its publisher writes it
+    FieldsDiffer,       ///< "found" fields in a row, where "known" are
+    UnitUnconvertible,  ///< of a component: its "unit" cannot become "wanted"
+    RowRepeated,        ///< what this row tells was told before
+    RowWithoutFood,     ///< of a food "found" that the list of foods does not have
     // table files
     TableUnreadable,  ///< missing or damaged
     OlderTable,       ///< of format "found", made by an earlier program

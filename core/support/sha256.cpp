@@ -4,16 +4,20 @@
 
 #include <array>
 #include <cstdlib>
+#include <memory>
 
 namespace nettare {
 
-std::string sha256(std::string_view bytes) {
-    std::array<unsigned char, 32> digest{};
-    unsigned int length = 0;
-    // Fails only where memory is out or the library is broken: nothing could be defended then.
-    const int done =
-        EVP_Digest(bytes.data(), bytes.size(), digest.data(), &length, EVP_sha256(), nullptr);
-    if (done != 1 || length != digest.size()) std::abort();
+namespace {
+
+using Digest = std::array<unsigned char, 32>;
+
+/// Fails only where memory is out or the library is broken: nothing could be defended then.
+void need(bool done) {
+    if (!done) std::abort();
+}
+
+std::string hexOf(const Digest& digest) {
     constexpr std::string_view kDigits = "0123456789abcdef";
     std::string text;
     text.reserve(2 * digest.size());
@@ -22,6 +26,46 @@ std::string sha256(std::string_view bytes) {
         text += kDigits[byte & 0x0FU];
     }
     return text;
+}
+
+struct FreeContext {
+    void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
+};
+using Context = std::unique_ptr<EVP_MD_CTX, FreeContext>;
+
+}  // namespace
+
+std::string sha256(std::string_view bytes) {
+    Digest digest{};
+    unsigned int length = 0;
+    const int done =
+        EVP_Digest(bytes.data(), bytes.size(), digest.data(), &length, EVP_sha256(), nullptr);
+    need(done == 1 && length == digest.size());
+    return hexOf(digest);
+}
+
+struct Sha256::State {
+    Context context{EVP_MD_CTX_new()};
+};
+
+Sha256::Sha256() : state_{std::make_unique<State>()} {
+    need(state_->context && EVP_DigestInit_ex(state_->context.get(), EVP_sha256(), nullptr) == 1);
+}
+Sha256::Sha256(Sha256&&) noexcept = default;
+Sha256& Sha256::operator=(Sha256&&) noexcept = default;
+Sha256::~Sha256() = default;
+
+void Sha256::add(std::string_view bytes) {
+    need(EVP_DigestUpdate(state_->context.get(), bytes.data(), bytes.size()) == 1);
+}
+
+std::string Sha256::hex() const {
+    const Context copy{EVP_MD_CTX_new()};
+    Digest digest{};
+    unsigned int length = 0;
+    need(copy && EVP_MD_CTX_copy_ex(copy.get(), state_->context.get()) == 1 &&
+         EVP_DigestFinal_ex(copy.get(), digest.data(), &length) == 1 && length == digest.size());
+    return hexOf(digest);
 }
 
 }  // namespace nettare

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <string_view>
 
@@ -7,5 +8,22 @@ namespace nettare {
 
 /// SHA-256 (FIPS 180-4) of the bytes, as 64 lower-case hexadecimal digits.
 [[nodiscard]] std::string sha256(std::string_view bytes);
+
+/// The same of bytes that come in pieces.
+class Sha256 {
+public:
+    Sha256();
+    Sha256(Sha256&&) noexcept;
+    Sha256& operator=(Sha256&&) noexcept;
+    ~Sha256();
+
+    void add(std::string_view bytes);
+    /// Of all bytes added so far.
+    [[nodiscard]] std::string hex() const;
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 }  // namespace nettare

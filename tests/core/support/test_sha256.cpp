@@ -19,3 +19,13 @@ TEST_CASE("a byte of zero counts like any other byte", "[support]") {
     CHECK(sha256(std::string_view{"\0", 1}) ==
           "6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d");
 }
+
+TEST_CASE("bytes that come in pieces have the hash of the whole", "[support]") {
+    Sha256 hash;
+    CHECK(hash.hex() == sha256(""));
+    hash.add("a");
+    hash.add("");
+    CHECK(hash.hex() == sha256("a"));
+    hash.add("bc");
+    CHECK(hash.hex() == sha256("abc"));
+}
