@@ -1,5 +1,7 @@
 #include "app/words/error_templates.h"
 
+#include "app/words/column_templates.h"
+
 namespace nettare {
 
 namespace {
@@ -378,7 +380,7 @@ std::string_view ofTheFigures(ErrorCode code) {
 
 std::string_view templateFor(ErrorCode code) {
     for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ofTheShape,
-                             ofTheDraft, ofTheAmount, ofTheFigures})
+                             ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

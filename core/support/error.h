@@ -141,6 +141,30 @@ enum class ErrorCode {
     UnitUnconvertible,  ///< of a component: its "unit" cannot become "wanted"
     RowRepeated,        ///< what this row tells was told before
     RowWithoutFood,     ///< of a food "found" that the list of foods does not have
+    // columns of a CSV of foods
+    FdcNoDate,  ///< no publication_date in food.csv
+    CsvMappingNeeded,
+    CsvOneFile,         ///< a zip or folder of none or several
+    NotAMapping,        ///< a document of another format
+    CsvNoHeader,        ///< a file without a row
+    CsvQuoteOpen,       ///< up to the end of the file
+    CsvLineTooLong,     ///< longer than "most" MiB
+    CsvColumnMissing,   ///< that the mapping names: "column"; "known" lists those that are
+    CsvColumnTwice,     ///< a header that the mapping names stands twice
+    CsvUnitMissing,     ///< of "column"
+    CsvUnitNotFitting,  ///< "found" of "column" is not to be converted to "wanted" of "component"
+    // rows of a CSV, which are left out
+    CsvNotUtf8,
+    CsvTextAfterQuote,
+    FoodNumberMissing,  ///< nothing in "column"
+    FoodNumberTwice,
+    FoodNameMissing,
+    FoodTextNotClean,  ///< a number or name that isPlainLine() refuses
+    // cells of a CSV, which are left out while the row stays
+    CellNotANumber,
+    CellNegative,
+    CellTooLarge,          ///< more than "most" "unit" in 100 g
+    MeasureWeighsNothing,  ///< a household measure of no weight
     // table files
     TableUnreadable,  ///< missing or damaged
     OlderTable,       ///< of format "found", made by an earlier program

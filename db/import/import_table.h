@@ -56,6 +56,9 @@ struct ImportReport {
     std::map<std::string, std::size_t> unnamedComponents;
     /// Values of nutrient numbers that the publisher's own list does not have; not stored.
     std::map<std::string, std::size_t> unknownComponents;
+    /// Foods left out on purpose, by the publisher's word for their kind: samples behind the
+    /// published foods, and what is known for 100 ml only.
+    std::map<std::string, std::size_t> leftOut;
     std::size_t rejected = 0;               ///< all of them
     std::vector<RejectedRow> rejectedRows;  ///< all for Csv; the first kMostRejectedRows else
 };
