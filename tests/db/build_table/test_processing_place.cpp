@@ -1,6 +1,8 @@
 #include <catch2/catch.hpp>
+#include <tuple>
 #include <utility>
 
+#include "db/build_table/food_rank.h"
 #include "db/build_table/processing_place.h"
 #include "db/build_table/row_order.h"
 
@@ -23,6 +25,34 @@ TEST_CASE("cooking and preserving make a food processed", "[order]") {
 TEST_CASE("sauces, sausages and breads are composed", "[order]") {
     for (const char* group : {"condiment", "sausage", "bread", "stock", "chocolate"})
         CHECK(processingPlace("anything, raw", group) == ProcessingPlace::Composed);
+}
+
+TEST_CASE("the names of public tables tell the place of a food", "[order]") {
+    using Place = ProcessingPlace;
+    for (const auto& [name, group, place] :
+         {std::tuple{"Onions, raw", "Vegetables and Vegetable Products", Place::Plain},
+          {"Lentils, mature seeds, raw", "Legumes and Legume Products", Place::Plain},
+          {"Chicken, broilers or fryers, breast, meat only, cooked, fried", "Poultry Products",
+           Place::Processed},
+          {"Soup, onion, dry, mix", "Soups, Sauces, and Gravies", Place::Composed},
+          {"Salad dressing, mayonnaise, regular", "Fats and Oils", Place::Composed},
+          {"Babyfood, vegetables, carrots, strained", "Baby Foods", Place::Branded},
+          {"Babyfood, carrots", "other", Place::Branded},
+          {"Fast foods, potato, french fried", "other", Place::Branded},
+          {"Restaurant, Chinese, lemon chicken", "Restaurant Foods", Place::Branded},
+          {"Snacks, potato chips, PRINGLES", "Snacks", Place::Branded},
+          {"McDONALD'S, Hamburger", "other", Place::Branded},
+          {"Milk, UHT", "milk", Place::Plain},
+          {"ONIONS RAW", "vegetable", Place::Plain}}) {
+        INFO(name);
+        CHECK(processingPlace(name, group) == place);
+    }
+}
+
+TEST_CASE("a table's rows go by place, then by what their names add", "[order]") {
+    CHECK(foodRank("Onions, raw", "vegetable") < foodRank("Onions, sweet, raw", "vegetable"));
+    CHECK(foodRank("Onions, sweet, raw", "vegetable") < foodRank("Onions, boiled", "vegetable"));
+    CHECK(foodRank("a, b (c)", "vegetable") == FoodRank{ProcessingPlace::Plain, 2});
 }
 
 TEST_CASE("everyday foods lead their place, the others follow by number", "[order]") {
