@@ -80,15 +80,6 @@ TableFood foodOf(SQLite::Statement& row, const TableIdentity& identity) {
     return food;
 }
 
-FoodHit hitOf(SQLite::Statement& row, const TableIdentity& identity) {
-    return {.row = {identity.table, identity.release, textAt(row, 0)},
-            .name = textAt(row, 1),
-            .group = textAt(row, 2),
-            .energyKcalPer100g = numberAt(row, 3),
-            .knownComponents = row.getColumn(4).getInt(),
-            .place = static_cast<ProcessingPlace>(row.getColumn(5).getInt())};
-}
-
 }  // namespace
 
 TableIdentity readIdentity(SQLite::Database& database) {
@@ -184,19 +175,19 @@ std::vector<GroupDensity> readGroupDensities(SQLite::Database& database) {
     return densities;
 }
 
-std::vector<Candidate> readCandidates(SQLite::Database& database, const TableIdentity& identity,
-                                      const std::string& indexQuery, int most) {
-    SQLite::Statement rows{database, R"sql(
-        SELECT f.number, f.name, g.name, f.energy_kcal_per_100g, f.known_components, f.place,
-               f.other_names
-        FROM food_words w JOIN food f ON f.row_order = w.rowid JOIN food_group g USING (group_id)
-        WHERE food_words MATCH ? ORDER BY w.rowid LIMIT ?)sql"};
-    rows.bind(1, indexQuery);
-    rows.bind(2, most);
-    std::vector<Candidate> found;
-    while (rows.executeStep())
-        found.push_back({.hit = hitOf(rows, identity), .otherNames = linesOf(textAt(rows, 6))});
-    return found;
+std::optional<FoodHit> readHit(SQLite::Database& database, const TableIdentity& identity,
+                               std::string_view number) {
+    SQLite::Statement row{database, R"sql(
+        SELECT f.number, f.name, g.name, f.energy_kcal_per_100g, f.known_components, f.place
+        FROM food f JOIN food_group g USING (group_id) WHERE f.number = ?)sql"};
+    row.bind(1, std::string{number});
+    if (!row.executeStep()) return std::nullopt;
+    return FoodHit{.row = {identity.table, identity.release, textAt(row, 0)},
+                   .name = textAt(row, 1),
+                   .group = textAt(row, 2),
+                   .energyKcalPer100g = numberAt(row, 3),
+                   .knownComponents = row.getColumn(4).getInt(),
+                   .place = static_cast<ProcessingPlace>(row.getColumn(5).getInt())};
 }
 
 }  // namespace nettare

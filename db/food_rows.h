@@ -8,7 +8,6 @@
 
 #include "core/food/table_food.h"
 #include "db/food_table.h"
-#include "db/match_quality.h"
 
 namespace SQLite {
 class Database;
@@ -24,13 +23,6 @@ struct TableIdentity {
     std::string release;
     std::string citation;
     MeasureSpreads measureSpreads;
-};
-
-/// A food that holds the words searched for, on its way to being ranked.
-struct Candidate {
-    FoodHit hit;
-    std::vector<std::string> otherNames;
-    MatchQuality quality = MatchQuality::Start;
 };
 
 [[nodiscard]] TableIdentity readIdentity(SQLite::Database& database);
@@ -49,9 +41,9 @@ struct Candidate {
 /// By name of the group.
 [[nodiscard]] std::vector<GroupDensity> readGroupDensities(SQLite::Database& database);
 
-/// The first `most` foods of the full-text index that match, in row order.
-[[nodiscard]] std::vector<Candidate> readCandidates(SQLite::Database& database,
-                                                    const TableIdentity& identity,
-                                                    const std::string& indexQuery, int most);
+/// As a list of hits shows it; nothing where there is no such number.
+[[nodiscard]] std::optional<FoodHit> readHit(SQLite::Database& database,
+                                             const TableIdentity& identity,
+                                             std::string_view number);
 
 }  // namespace nettare

@@ -1,23 +1,18 @@
 #include "db/food_table.h"
 
 #include <SQLiteCpp/Database.h>
-#include <SQLiteCpp/Statement.h>
-
-#include <algorithm>
 
 #include "db/food_rows.h"
-#include "db/match_quality.h"
 #include "db/open_read_only.h"
-#include "db/search_words.h"
+#include "db/search/rank_rows.h"
+#include "db/search/search_tables.h"
+#include "db/search/table_words.h"
 #include "db/sqlite_errors.h"
 #include "db/table_format.h"
 
 namespace nettare {
 
 namespace {
-
-/// Rows taken from the index before they are ranked in memory.
-constexpr int kCandidates = 300;
 
 Result<void> checkHeader(SQLite::Database& database, const std::string& path) {
     if (database.execAndGet("PRAGMA application_id").getInt() != kTableApplicationId)
@@ -118,18 +113,31 @@ Result<std::optional<GroupDensity>> FoodTable::groupDensity(std::string_view gro
 }
 
 Result<std::vector<FoodHit>> FoodTable::search(std::string_view words, std::size_t most) const {
-    const std::vector<std::string> asked = searchWords(words);
-    if (asked.empty()) return std::vector<FoodHit>{};
-    return guarded(file_->path, [&]() -> Result<std::vector<FoodHit>> {
-        std::vector<Candidate> found =
-            readCandidates(file_->database, file_->identity, indexQuery(asked), kCandidates);
-        for (Candidate& candidate : found)
-            candidate.quality = matchQuality(asked, candidate.hit.name, candidate.otherNames);
-        std::ranges::stable_sort(found, {}, &Candidate::quality);
-        std::vector<FoodHit> hits;
-        for (Candidate& candidate : found)
-            if (hits.size() < most) hits.push_back(std::move(candidate.hit));
-        return hits;
+    auto found = searchTables({.tables = {this, 1}, .heldEarlier = {}}, words, most, {});
+    if (!found) return fail(found.error());
+    return std::move(found->hits);
+}
+
+Result<std::vector<RankedRow>> FoodTable::ranked(const std::vector<AskedWord>& asked) const {
+    return guarded(file_->path, [&]() -> Result<std::vector<RankedRow>> {
+        return rankRows(file_->database, asked);
+    });
+}
+
+Result<std::optional<FoodHit>> FoodTable::hit(std::string_view number) const {
+    return guarded(file_->path, [&]() -> Result<std::optional<FoodHit>> {
+        return readHit(file_->database, file_->identity, number);
+    });
+}
+
+Result<bool> FoodTable::knows(const AskedWord& word) const {
+    return guarded(file_->path,
+                   [&]() -> Result<bool> { return hasWord(wordsOfTable(file_->database), word); });
+}
+
+Result<std::vector<NearWord>> FoodTable::near(std::string_view typed) const {
+    return guarded(file_->path, [&]() -> Result<std::vector<NearWord>> {
+        return nearWords(typed, wordsOfTable(file_->database));
     });
 }
 

@@ -13,6 +13,8 @@
 #include "db/food_search.h"
 #include "db/food_value.h"
 #include "db/measure_spreads.h"
+#include "db/search/near_words.h"
+#include "db/search/ranked_row.h"
 
 namespace nettare {
 
@@ -61,10 +63,21 @@ public:
     /// At most `most` foods whose names hold all the words, in any order, each as the start of a
     /// word, singular or plural; accents do not matter. A food that is what the words say comes
     /// before one that only mentions them, plain and raw before processed; the first 300 rows that
-    /// match are ranked so. No words, no foods.
-    /// Fails: TableUnreadable.
+    /// match are ranked so. Where nothing is found, a slip in a word is forgiven. No words, no
+    /// foods. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodHit>> search(std::string_view words,
                                                       std::size_t most) const;
+
+    // What a search over several tables asks each of; all fail with TableUnreadable.
+
+    /// Foods that answer to all words, the first kMostCandidates in row order.
+    [[nodiscard]] Result<std::vector<RankedRow>> ranked(const std::vector<AskedWord>& asked) const;
+    /// A food as a list of hits shows it; nothing where the table has none of that number.
+    [[nodiscard]] Result<std::optional<FoodHit>> hit(std::string_view number) const;
+    /// True if some food answers to the word.
+    [[nodiscard]] Result<bool> knows(const AskedWord& word) const;
+    /// The words that are one slip from what was typed, best first.
+    [[nodiscard]] Result<std::vector<NearWord>> near(std::string_view typed) const;
 
 private:
     struct File;

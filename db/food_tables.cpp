@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <iterator>
-#include <set>
 #include <system_error>
+
+#include "db/search/search_tables.h"
 
 namespace nettare {
 
@@ -24,24 +24,23 @@ std::string identityOf(const FoodTable& table) {
     return table.table() + " " + table.release();
 }
 
-/// Rows of all tables, each once.
-Result<std::size_t> countOnce(const std::vector<FoodTable>& tables) {
-    std::size_t count = 0;
-    for (std::size_t i = 0; i < tables.size(); ++i) {
-        const auto twin =
-            std::ranges::find(tables.begin(), tables.begin() + static_cast<std::ptrdiff_t>(i),
-                              identityOf(tables[i]), identityOf);
-        count += tables[i].size();
-        if (twin == tables.begin() + static_cast<std::ptrdiff_t>(i)) continue;
-        const auto mine = tables[i].numbers();
-        if (!mine) return fail(mine.error());
-        const auto theirs = twin->numbers();
+/// The rows of the table at `place` that an earlier one holds, too. Only a table of the same
+/// release can.
+Result<FirstHolders> heldEarlier(const std::vector<FoodTable>& tables, std::size_t place) {
+    FirstHolders holders;
+    for (std::size_t i = 0; i < place; ++i) {
+        if (identityOf(tables[i]) != identityOf(tables[place])) continue;
+        const auto theirs = tables[i].numbers();
         if (!theirs) return fail(theirs.error());
-        const std::set<std::string> known{theirs->begin(), theirs->end()};
-        count -= static_cast<std::size_t>(std::ranges::count_if(
-            *mine, [&](const std::string& number) { return known.contains(number); }));
+        for (const std::string& number : *theirs) holders.try_emplace(number, i);
     }
-    return count;
+    if (holders.empty()) return holders;
+    const auto mine = tables[place].numbers();
+    if (!mine) return fail(mine.error());
+    FirstHolders shared;
+    for (const std::string& number : *mine)
+        if (const auto first = holders.find(number); first != holders.end()) shared.insert(*first);
+    return shared;
 }
 
 }  // namespace
@@ -61,9 +60,12 @@ Result<FoodTables> FoodTables::open(const TablePlaces& places) {
         else
             all.failures_.push_back(table.error());
     }
-    const auto count = countOnce(all.tables_);
-    if (!count) return fail(count.error());
-    all.size_ = *count;
+    for (std::size_t i = 0; i < all.tables_.size(); ++i) {
+        auto held = heldEarlier(all.tables_, i);
+        if (!held) return fail(held.error());
+        all.size_ += all.tables_[i].size() - held->size();
+        all.heldEarlier_.push_back(std::move(*held));
+    }
     return all;
 }
 
@@ -104,25 +106,7 @@ Result<std::optional<GroupDensity>> FoodTables::groupDensity(std::string_view gr
 
 Result<FoodSearch> FoodTables::search(std::string_view words, std::size_t most,
                                       const UsedRows& used) const {
-    struct Found {
-        FoodHit hit;
-        int uses = 0;
-    };
-    std::vector<Found> found;
-    for (const FoodTable& table : tables_) {
-        auto hits = table.search(words, most);
-        if (!hits) return fail(hits.error());
-        for (FoodHit& hit : *hits) {
-            const auto same = [&](const Found& other) { return other.hit.row == hit.row; };
-            if (std::ranges::any_of(found, same)) continue;
-            const auto uses = used.find(hit.row.text());
-            found.push_back({std::move(hit), uses == used.end() ? 0 : uses->second});
-        }
-    }
-    FoodSearch search;
-    for (Found& one : found)
-        if (search.hits.size() < most) search.hits.push_back(std::move(one.hit));
-    return search;
+    return searchTables({.tables = tables_, .heldEarlier = heldEarlier_}, words, most, used);
 }
 
 }  // namespace nettare

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "db/food_table.h"
@@ -56,6 +57,8 @@ private:
     FoodTables() = default;
 
     std::vector<FoodTable> tables_;
+    /// For each table, its rows that an earlier one holds, too, with the place of that table.
+    std::vector<std::unordered_map<std::string, std::size_t>> heldEarlier_;
     std::vector<Error> failures_;
     std::size_t size_ = 0;
     PerComponent<std::optional<double>> usualSpread_{};

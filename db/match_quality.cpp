@@ -2,48 +2,129 @@
 
 #include <algorithm>
 #include <array>
-#include <iterator>
+#include <cstddef>
+#include <cstdint>
 
-#include "db/search_words.h"
-#include "db/word_forms.h"
+#include "db/search/name_words.h"
 
 namespace nettare {
 
 namespace {
 
-bool holds(const std::vector<std::string>& words, const std::string& asked) {
-    return std::ranges::any_of(words,
-                               [&](const std::string& word) { return sameWord(word, asked); });
+// What a word that nobody asked for counts.
+constexpr int kBeyondHead = 4;    ///< in the first part
+constexpr int kBeyondBefore = 2;  ///< before or beside the words asked for
+constexpr int kBeyondClass = 1;   ///< a class before the thing
+constexpr int kBeyondBehind = 1;
+constexpr int kOtherName = 1;  ///< the words are those of another name
+
+/// Bit i stands for the word asked for at i.
+using Mask = std::uint32_t;
+
+bool isOneOf(const std::vector<std::string>& words, std::string_view word) {
+    return std::ranges::find(words, word) != words.end();
 }
 
-bool holdsAll(const std::vector<std::string>& words, const std::vector<std::string>& asked) {
-    return std::ranges::all_of(asked, [&](const std::string& word) { return holds(words, word); });
+/// What the words of one name answer.
+struct NameMatch {
+    Mask whole = 0, begun = 0;
+    bool headWhole = false, headBegun = false;
+    int beyond = 0;
+    std::array<int, kMostWords> slips{};  ///< for each word asked for, the best place of a start
+};
+
+/// The place of the first beginning that the word goes on from; their number where there is none.
+std::size_t startOf(const AskedWord& asked, std::string_view word) {
+    const auto begins = [&](const std::string& start) { return word.starts_with(start); };
+    return static_cast<std::size_t>(std::ranges::find_if(asked.starts, begins) -
+                                    asked.starts.begin());
 }
 
-/// The word that says what the thing is; empty for a name without words.
-std::string headWord(std::string_view name) {
-    constexpr std::array<std::string_view, 4> kEnds{",", "(", " in ", " with "};
-    for (const std::string_view end : kEnds) name = name.substr(0, name.find(end));
-    const std::vector<std::string> words = searchWords(name);
-    return words.empty() ? std::string{} : words.back();
-}
+class NameMatcher {
+public:
+    explicit NameMatcher(const std::vector<AskedWord>& asked) : asked_{asked} {}
 
-bool isNamed(std::string_view name, const std::vector<std::string>& asked) {
-    return holdsAll(searchWords(name), asked) && holds(asked, headWord(name));
-}
+    [[nodiscard]] Mask all() const { return (Mask{1} << asked_.size()) - 1U; }
+
+    NameMatch of(std::string_view name) {
+        const std::vector<NameWord>& words = split_.of(name);
+        NameMatch match;
+        answered_.clear();
+        int lastPart = -1;
+        for (const NameWord& word : words) {
+            const Mask answers = read(word, match);
+            answered_.push_back(answers != 0);
+            if (answers != 0) lastPart = word.part;
+        }
+        for (std::size_t i = 0; i < words.size(); ++i)
+            if (!answered_[i]) match.beyond += beyondOf(words[i], lastPart);
+        return match;
+    }
+
+private:
+    Mask read(const NameWord& word, NameMatch& match) const {
+        Mask answers = 0;
+        for (std::size_t i = 0; i < asked_.size(); ++i) {
+            const Mask bit = Mask{1} << i;
+            const bool whole = isOneOf(asked_[i].whole, word.word);
+            const std::size_t start = startOf(asked_[i], word.word);
+            const bool started = start < asked_[i].starts.size();
+            if (!whole && !started && !isOneOf(asked_[i].begun, word.word)) continue;
+            if (started)
+                match.slips.at(i) = (match.begun & bit) == 0
+                                        ? static_cast<int>(start)
+                                        : std::min(match.slips.at(i), static_cast<int>(start));
+            answers |= bit;
+            match.begun |= bit;
+            if (whole) match.whole |= bit;
+            match.headBegun = match.headBegun || word.head;
+            match.headWhole = match.headWhole || (whole && word.head);
+        }
+        return answers;
+    }
+
+    static int beyondOf(const NameWord& word, int lastPart) {
+        if (word.aside || word.neutral) return 0;
+        if (word.classWord) return kBeyondClass;
+        if (word.part == 0) return kBeyondHead;
+        return word.part <= lastPart ? kBeyondBefore : kBeyondBehind;
+    }
+
+    const std::vector<AskedWord>& asked_;
+    NameWords split_;
+    std::vector<bool> answered_;
+};
 
 }  // namespace
 
-MatchQuality matchQuality(const std::vector<std::string>& asked, std::string_view name,
-                          const std::vector<std::string>& otherNames) {
-    std::vector<std::string> all = searchWords(name);
-    bool named = isNamed(name, asked);
-    for (const std::string& other : otherNames) {
-        named = named || isNamed(other, asked);
-        std::ranges::copy(searchWords(other), std::back_inserter(all));
+Match matchOf(const std::vector<AskedWord>& asked, std::string_view name,
+              std::string_view otherNames) {
+    NameMatcher matcher{asked};
+    const Mask all = matcher.all();
+    Mask whole = 0;
+    bool first = true;
+    Match best;
+    const auto take = [&](const NameMatch& match) {
+        whole |= match.whole;
+        MatchQuality quality = MatchQuality::Start;
+        if (match.whole == all && match.headWhole)
+            quality = MatchQuality::Named;
+        else if (match.begun == all && match.headBegun)
+            quality = MatchQuality::Begun;
+        const int beyond = match.beyond + (first ? 0 : kOtherName);
+        if (first || quality < best.quality ||
+            (quality == best.quality && match.begun == all && beyond < best.beyond))
+            best = {quality, beyond, std::ranges::max(match.slips)};
+        first = false;
+    };
+    take(matcher.of(name));
+    while (!otherNames.empty()) {
+        const std::size_t end = std::min(otherNames.find('\n'), otherNames.size());
+        take(matcher.of(otherNames.substr(0, end)));
+        otherNames.remove_prefix(std::min(end + 1, otherNames.size()));
     }
-    if (named) return MatchQuality::Named;
-    return holdsAll(all, asked) ? MatchQuality::Whole : MatchQuality::Start;
+    if (best.quality > MatchQuality::Whole && whole == all) best.quality = MatchQuality::Whole;
+    return best;
 }
 
 }  // namespace nettare

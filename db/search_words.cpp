@@ -13,12 +13,10 @@ constexpr std::string_view kBaseLetters =
     "aaaaaaaceeeeiiiidnooooo ouuuuyts"
     "aaaaaaaceeeeiiiidnooooo ouuuuyty";
 
-bool isWordByte(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) > 0x7F;
-}
+}  // namespace
 
-std::string folded(std::string_view text) {
-    std::string result;
+void foldInto(std::string& result, std::string_view text) {
+    result.clear();
     for (std::size_t i = 0; i < text.size(); ++i) {
         const char c = text[i];
         const bool latin = static_cast<unsigned char>(c) == 0xC3 && i + 1 < text.size();
@@ -27,15 +25,14 @@ std::string folded(std::string_view text) {
         else
             result += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     }
-    return result;
 }
-
-}  // namespace
 
 std::vector<std::string> searchWords(std::string_view text) {
     std::vector<std::string> found;
     std::string word;
-    for (const char c : folded(text) + " ") {
+    std::string folded;
+    foldInto(folded, text);
+    for (const char c : folded + " ") {
         if (isWordByte(c)) {
             word += c;
         } else if (!word.empty()) {

@@ -45,6 +45,23 @@ std::vector<std::string> otherForms(std::string_view word) {
     return forms;
 }
 
+std::vector<std::string> allForms(std::string_view word) {
+    std::vector<std::string> forms{std::string{word}};
+    const auto add = [&forms](std::string form) {
+        if (std::ranges::find(forms, form) == forms.end()) forms.push_back(std::move(form));
+    };
+    for (std::string& form : otherForms(word)) add(std::move(form));
+    const std::size_t singulars = forms.size();
+    for (std::size_t i = 0; i < singulars; ++i) {
+        const std::string form = forms[i];
+        if (form.size() < kShortestStem) continue;
+        const bool plural = form.ends_with('s') && !form.ends_with("ss");
+        if (!plural) add(form + (takesEs(form) ? "es" : "s"));
+        for (std::string& other : otherForms(form)) add(std::move(other));
+    }
+    return forms;
+}
+
 bool sameWord(std::string_view a, std::string_view b) {
     const auto isFormOf = [](std::string_view form, std::string_view word) {
         const std::vector<std::string> forms = otherForms(word);

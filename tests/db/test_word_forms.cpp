@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <utility>
 
@@ -25,4 +26,14 @@ TEST_CASE("words that only begin alike are not the same", "[search]") {
     CHECK_FALSE(sameWord("cress", "cres"));
     CHECK_FALSE(sameWord("", "s"));
     CHECK_FALSE(sameWord("bean", "beaning"));
+}
+
+TEST_CASE("all forms of a word are found from any of them", "[search]") {
+    using Words = std::vector<std::string>;
+    CHECK(allForms("tomato") == Words{"tomato", "tomatoes"});
+    CHECK(std::ranges::count(allForms("tomatos"), "tomatoes") == 1);
+    CHECK(std::ranges::count(allForms("berries"), "berry") == 1);
+    CHECK(std::ranges::count(allForms("berry"), "berries") == 1);
+    CHECK(std::ranges::count(allForms("leaf"), "leaves") == 1);
+    CHECK(allForms("") == Words{""});
 }

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <tuple>
+
+#include "db/build_table/processing_place.h"
+#include "db/match_quality.h"
+
+namespace nettare {
+
+/// A food that one table found, and what it is ranked by.
+struct RankedRow {
+    Match match;
+    ProcessingPlace place = ProcessingPlace::Plain;
+    std::int64_t rowOrder = 0;  ///< in that table
+    std::string number;
+
+    /// Smaller is better: what was asked for, the likelier slip, the plainer food.
+    [[nodiscard]] auto kind() const { return std::tuple{match.quality, match.slip, place}; }
+};
+
+}  // namespace nettare
