@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 #include "core/food/volume_measure.h"
 
@@ -43,10 +42,10 @@ std::string GroupDensity::reason() const {
     return fmt::format("{}: median of {} foods of the table", group, foods);
 }
 
-std::optional<double> gramsPerMlOf(const TableFood& food) {
+std::optional<double> gramsPerMlOf(const std::vector<HouseholdMeasure>& measures) {
     double largest = 0;
     std::optional<double> density;
-    for (const HouseholdMeasure& measure : food.measures) {
+    for (const HouseholdMeasure& measure : measures) {
         const auto unit = measure.qualifier.empty() ? volumeOfMeasure(measure.unit) : std::nullopt;
         if (!unit || *unit * measure.amount <= largest) continue;
         largest = *unit * measure.amount;
@@ -58,7 +57,12 @@ std::optional<double> gramsPerMlOf(const TableFood& food) {
 std::vector<GroupDensity> groupDensities(const std::vector<TableFood>& foods) {
     std::map<std::string, std::vector<double>> groups;
     for (const TableFood& food : foods)
-        if (const auto density = gramsPerMlOf(food)) groups[food.group].push_back(*density);
+        if (const auto density = gramsPerMlOf(food.measures))
+            groups[food.group].push_back(*density);
+    return groupDensities(groups);
+}
+
+std::vector<GroupDensity> groupDensities(const std::map<std::string, std::vector<double>>& groups) {
     std::vector<GroupDensity> densities;
     for (const auto& [group, values] : groups)
         if (values.size() >= kFewestOfGroup) densities.push_back(densityOf(group, values));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,9 +27,13 @@ inline constexpr int kFewestOfGroup = 3;
 
 /// Grams per millilitre of a food by the largest of its volume measures that say no preparation;
 /// nothing where it has none. A chopped food has the density of its gaps.
-[[nodiscard]] std::optional<double> gramsPerMlOf(const TableFood& food);
+[[nodiscard]] std::optional<double> gramsPerMlOf(const std::vector<HouseholdMeasure>& measures);
 
 /// Of all groups with enough such foods, by name of the group.
 [[nodiscard]] std::vector<GroupDensity> groupDensities(const std::vector<TableFood>& foods);
+
+/// The same of the densities of single foods by group.
+[[nodiscard]] std::vector<GroupDensity> groupDensities(
+    const std::map<std::string, std::vector<double>>& groups);
 
 }  // namespace nettare

@@ -9,21 +9,12 @@ namespace nettare {
 
 namespace {
 
-using RelativeSpreads = PerComponent<std::vector<double>>;
-
 bool followsByClosure(Component component) {
     return component == Component::CHOCDF || component == Component::ENERC_KCAL ||
            component == Component::ENERC_KJ;
 }
 
-std::optional<double> relativeSpread(const Profile& profile, Component component) {
-    const Spread& spread = profile.spread[indexOf(component)];
-    const double mean = profile[component].value_or(0);
-    if (followsByClosure(component) || !spread.standardError || mean <= 0) return std::nullopt;
-    return *spread.standardError * std::sqrt(static_cast<double>(spread.n)) / mean;
-}
-
-PerComponent<std::optional<double>> mediansOf(const RelativeSpreads& spreads) {
+PerComponent<std::optional<double>> mediansOf(const PerComponent<std::vector<double>>& spreads) {
     PerComponent<std::optional<double>> medians{};
     for (std::size_t i = 0; i < kComponentCount; ++i) medians[i] = medianOf(spreads[i]);
     return medians;
@@ -39,35 +30,57 @@ std::optional<double> medianOf(std::vector<double> values) {
     return (values[middle - 1] + values[middle]) / 2;
 }
 
-AssumedSpreads assumedSpreads(const std::vector<TableFood>& foods) {
-    std::map<std::string, RelativeSpreads> groups;
-    RelativeSpreads all{};
-    for (const TableFood& food : foods) {
-        RelativeSpreads& group = groups[food.group];
-        for (const ComponentFacts& facts : allComponents())
-            if (const auto relative = relativeSpread(food.profile, facts.component)) {
-                group[indexOf(facts.component)].push_back(*relative);
-                all[indexOf(facts.component)].push_back(*relative);
-            }
-    }
+std::optional<double> relativeSpread(Component component, double per100g,
+                                     std::optional<double> standardError, int n) {
+    if (followsByClosure(component) || !standardError || per100g <= 0) return std::nullopt;
+    return *standardError * std::sqrt(static_cast<double>(n)) / per100g;
+}
+
+AssumedSpreads assumedSpreads(const SpreadsByGroup& groups) {
+    PerComponent<std::vector<double>> all{};
     AssumedSpreads assumed;
+    for (const auto& [name, spreads] : groups) {
+        assumed.byGroup[name] = mediansOf(spreads);
+        for (std::size_t i = 0; i < kComponentCount; ++i)
+            all[i].insert(all[i].end(), spreads[i].begin(), spreads[i].end());
+    }
     assumed.overAllGroups = mediansOf(all);
-    for (const auto& [name, spreads] : groups) assumed.byGroup[name] = mediansOf(spreads);
     return assumed;
 }
 
+AssumedSpreads assumedSpreads(const std::vector<TableFood>& foods) {
+    SpreadsByGroup groups;
+    for (const TableFood& food : foods) {
+        PerComponent<std::vector<double>>& group = groups[food.group];
+        for (const ComponentFacts& facts : allComponents()) {
+            const Component component = facts.component;
+            const Spread& spread = food.profile.spread[indexOf(component)];
+            const auto relative = relativeSpread(component, food.profile[component].value_or(0),
+                                                 spread.standardError, spread.n);
+            if (relative) group[indexOf(component)].push_back(*relative);
+        }
+    }
+    return assumedSpreads(groups);
+}
+
+void MeasureSpreadSample::add(const HouseholdMeasure& measure) {
+    if (measure.standardDeviation)
+        (volumeOfMeasure(measure.unit) ? volumes_ : pieces_)
+            .push_back(*measure.standardDeviation / measure.grams);
+}
+
+MeasureSpreads MeasureSpreadSample::spreads() const {
+    return {.pieceRelative = medianOf(pieces_),
+            .pieceRows = static_cast<int>(pieces_.size()),
+            .volumeRelative = medianOf(volumes_),
+            .volumeRows = static_cast<int>(volumes_.size())};
+}
+
 MeasureSpreads measureSpreads(const std::vector<TableFood>& foods) {
-    std::vector<double> pieces;
-    std::vector<double> volumes;
+    MeasureSpreadSample sample;
     for (const TableFood& food : foods)
-        for (const HouseholdMeasure& measure : food.measures)
-            if (measure.standardDeviation)
-                (volumeOfMeasure(measure.unit) ? volumes : pieces)
-                    .push_back(*measure.standardDeviation / measure.grams);
-    return {.pieceRelative = medianOf(pieces),
-            .pieceRows = static_cast<int>(pieces.size()),
-            .volumeRelative = medianOf(volumes),
-            .volumeRows = static_cast<int>(volumes.size())};
+        for (const HouseholdMeasure& measure : food.measures) sample.add(measure);
+    return sample.spreads();
 }
 
 }  // namespace nettare

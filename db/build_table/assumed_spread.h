@@ -23,8 +23,28 @@ struct AssumedSpreads {
 
 [[nodiscard]] AssumedSpreads assumedSpreads(const std::vector<TableFood>& foods);
 
-/// Medians of standard deviation / grams over the measures of all foods that publish one. A volume
-/// is a spoon, cup, fluid ounce, pint, quart or litre; all else counts pieces.
+/// Relative spreads of single lots by group, for tables too large to hold their foods.
+using SpreadsByGroup = std::map<std::string, PerComponent<std::vector<double>>>;
+
+/// Of one value; nothing where it counts for no median.
+[[nodiscard]] std::optional<double> relativeSpread(Component component, double per100g,
+                                                   std::optional<double> standardError, int n);
+/// The medians of what is in the groups.
+[[nodiscard]] AssumedSpreads assumedSpreads(const SpreadsByGroup& groups);
+
+/// Collects standard deviation / grams of measures that publish one. A volume is a spoon, cup,
+/// fluid ounce, pint, quart or litre; all else counts pieces.
+class MeasureSpreadSample {
+public:
+    void add(const HouseholdMeasure& measure);
+    /// Their medians.
+    [[nodiscard]] MeasureSpreads spreads() const;
+
+private:
+    std::vector<double> pieces_, volumes_;
+};
+
+/// Of the measures of all foods.
 [[nodiscard]] MeasureSpreads measureSpreads(const std::vector<TableFood>& foods);
 
 }  // namespace nettare

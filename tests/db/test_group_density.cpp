@@ -33,6 +33,6 @@ TEST_CASE("a food's own density is used by nothing but its own lines", "[starter
     // Beef is in no spoon; no group speaks for it.
     const FoodTable table = openStarter();
     CHECK_FALSE(*table.groupDensity("beef"));
-    CHECK_FALSE(gramsPerMlOf(foodIn(table, "13325")));
-    CHECK(*gramsPerMlOf(foodIn(table, "04053")) == Approx(216 / 236.5882365));
+    CHECK_FALSE(gramsPerMlOf(foodIn(table, "13325").measures));
+    CHECK(*gramsPerMlOf(foodIn(table, "04053").measures) == Approx(216 / 236.5882365));
 }
