@@ -60,7 +60,7 @@ std::string_view ofTheImport(ErrorCode code) {
             return "there is no “{found}” in it; give the zip or folder as its publisher hands it "
                    "out.";
         case ZipDamaged:
-            return "this is no whole zip, {reason}; fetch the download again.";
+            return "this zip cannot be read ({reason}); fetch the download again.";
         case NotPublished:
             return "this is not how the publisher writes this file, “{found}” where {wanted} is "
                    "due; fetch the download again, or look whether it is another table.";

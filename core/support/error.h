@@ -135,7 +135,7 @@ enum class ErrorCode {
     ImportStopped,
     ImportBusy,         ///< another import writes to that folder
     ImportFileMissing,  ///< the zip or folder has no file "found"
-    ZipDamaged,         ///< no zip, or cut off
+    ZipDamaged,         ///< no zip, or cut off: "reason"
     NotPublished,       ///< a file that is not written as its publisher writes it
     FieldsDiffer,       ///< "found" fields in a row, where "known" are
     UnitUnconvertible,  ///< of a component: its "unit" cannot become "wanted"

@@ -25,3 +25,8 @@ find_path(NETTARE_DTL_DIR dtl/dtl.hpp REQUIRED)
 # Lato (Debian fonts-lato, OFL) is compiled into the program so that screen, PDF and tests agree.
 find_path(NETTARE_LATO_DIR Lato-Regular.ttf PATHS /usr/share/fonts/truetype/lato NO_DEFAULT_PATH
           REQUIRED)
+
+# libzip (BSD) unpacks downloads of public tables; in db/import/zip_archive.cpp only. Its own CMake
+# file asks for tools that no build needs.
+find_path(NETTARE_ZIP_DIR zip.h REQUIRED)
+find_library(NETTARE_ZIP_LIBRARY zip REQUIRED)

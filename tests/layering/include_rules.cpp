@@ -16,7 +16,10 @@ struct IncludeRule {
 
 constexpr auto kQt = "Q[A-Za-z].*|q[a-z_]+\\.h";
 /// What db shows to others.
-constexpr auto kPublicDb = "db/(food_table|measure_spreads|kitchen/kitchen|kitchen/uuid)\\.h";
+constexpr auto kPublicDb =
+    "db/(food_tables?|food_search|food_value|measure_spreads|import/import_table|import/"
+    "csv_mapping|"
+    "kitchen/kitchen|kitchen/uuid)\\.h";
 constexpr auto kSqlite = "sqlite3.*|SQLiteCpp/.*";
 
 std::vector<IncludeRule> coreRules() {
@@ -81,6 +84,9 @@ std::vector<IncludeRule> rulesForAll() {
          "only core/simulation/draws.cpp knows Boost.Random, so that draws come from one place"},
         {std::regex{"(?!core/support/sha256\\.cpp$).*"}, std::regex{"openssl/.*"},
          "only core/support/sha256.cpp knows OpenSSL, so that hashes come from one place"},
+        {std::regex{"(?!db/import/zip_archive\\.cpp$).*"}, std::regex{"zip\\.h"},
+         "only db/import/zip_archive.cpp knows libzip, so that downloads are unpacked in one "
+         "place"},
         {std::regex{"(?!core/publish/word_script\\.cpp$).*"}, std::regex{"dtl/.*"},
          "only core/publish/word_script.cpp knows dtl, so that differences are found in one place"},
         {std::regex{"(?!app/command_line/arguments\\.cpp$).*"}, std::regex{"CLI/.*"},
