@@ -1,6 +1,6 @@
 #include <cstdio>
 
-#include "db/import/import_parts.h"
+#include "db/import/import_table.h"
 
 /// import_once ZIP FOLDER: imports the Standard Reference, and says how many foods the table has.
 /// Says "begun" when the first bytes are read, so that a test can kill it at its work.
@@ -16,7 +16,7 @@ int main(int count, char** arguments) {
     nettare::ImportRequest request;
     request.path = arguments[1];
     request.folder = arguments[2];
-    const auto report = nettare::importSr28(request, tell);
+    const auto report = nettare::importTable(request, tell);
     if (!report) {
         std::fprintf(stderr, "error %d in %s\n", static_cast<int>(report.error().code),
                      report.error().file.c_str());
