@@ -45,11 +45,15 @@ private:
         if (!columns) return fail(columns.error());
         columns_ = std::move(*columns);
         for (const ValueColumn& column : columns_.values)
-            components_.push_back(column.component
-                                      ? static_cast<int>(indexOf(*column.component))
-                                      : writer_.component("", mapping_.others[column.other].tagname,
-                                                          column.header, column.unit));
+            components_.push_back(componentOf(column));
         return {};
+    }
+
+    /// The id of a column's component in the table file; what is not ours goes by its tagname.
+    int componentOf(const ValueColumn& column) {
+        if (column.component) return static_cast<int>(indexOf(*column.component));
+        const std::string& tagname = mapping_.others[column.other].tagname;
+        return writer_.component(tagname, tagname, column.header, column.unit);
     }
 
     void takeRow() {

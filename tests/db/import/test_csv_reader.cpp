@@ -135,4 +135,25 @@ TEST_CASE("random rows read back as they were written, in pieces of any size", "
     }
 }
 
+TEST_CASE("any bytes are read to their end, or to a quote that is never closed", "[import]") {
+    std::mt19937 random{7};
+    const std::string often = ",,\"\"\n\r;a1";
+    int ends = 0;
+    for (int round = 0; round < 400; ++round) {
+        std::string bytes;
+        const auto length = random() % 300;
+        for (unsigned i = 0; i < length; ++i)
+            bytes += random() % 4 == 0 ? static_cast<char>(random() % 256)
+                                       : often[random() % often.size()];
+        CsvReader reader = readerOf(bytes, ',', 1 + random() % 40);
+        Result<bool> there = true;
+        while (there && *there) there = reader.next();
+        if (there) ++ends;
+        const bool whole = there ? reader.bytesRead() == bytes.size()
+                                 : there.error().code == ErrorCode::CsvQuoteOpen;
+        CHECK(whole);
+    }
+    CHECK(ends > 50);
+}
+
 }  // namespace nettare
