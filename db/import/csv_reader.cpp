@@ -14,7 +14,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::size_t kFirstBlock = 256 * 1024;
+constexpr std::size_t kFirstBlock = std::size_t{1} << 18U;
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 /// Most rows are ASCII, and eight of their bytes are looked at together.
@@ -178,7 +178,7 @@ Result<bool> CsvReader::next() {
             if (!filled) return fail(filled.error());
             if (!*filled)
                 return fail(errorHere(ErrorCode::CsvLineTooLong)
-                                .with("most", std::to_string(kLongestCsvRow / 1024 / 1024)));
+                                .with("most", std::to_string(kLongestCsvRow >> 20U)));
             continue;
         }
         const bool blank =

@@ -72,6 +72,6 @@ private:
 };
 
 /// Longest row that is read: 4 MiB. No table of foods has one; an open quote makes one.
-inline constexpr std::size_t kLongestCsvRow = 4 * 1024 * 1024;
+inline constexpr std::size_t kLongestCsvRow = std::size_t{4} << 20U;
 
 }  // namespace nettare

@@ -77,11 +77,13 @@ void takeFood(FdcImport& import, FdcFile& file, const FdcCategories& categories,
     food.number = file[0];
     food.name = std::move(*name);
     food.group = groupOf(import, categories, file);
-    if (file[1] == kBranded) food.place = ProcessingPlace::Branded;
-    if (const auto taken = import.writer.food(food))
-        import.foods.take(*id, *taken);
-    else
-        file.reject(file.errorHere(ErrorCode::FoodNumberTwice).with("found", file[0]));
+    const bool branded = file[1] == kBranded;
+    if (branded) food.place = ProcessingPlace::Branded;
+    const auto taken = import.writer.food(food);
+    if (!taken)
+        return file.reject(file.errorHere(ErrorCode::FoodNumberTwice).with("found", file[0]));
+    import.foods.take(*id, *taken);
+    if (!branded) import.plainNames.emplace(*taken, food.name.substr(0, food.name.find(',')));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "db/import/fdc_file.h"
@@ -55,6 +56,8 @@ struct FdcImport {
     ImportRun& run;
     TableWriter& writer;
     FdcFoods foods{};
+    /// What the names of foods that are not branded begin with, up to their comma: "Onions".
+    std::unordered_map<std::uint32_t, std::string> plainNames{};
 };
 
 /// The newest publication_date of food.csv, "2019-04-01". Fails: as FdcFile, NotPublished where

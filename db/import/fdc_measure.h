@@ -16,7 +16,8 @@ struct FdcPortion {
 };
 
 /// As a household measure without its grams: "1 cup" with the qualifier "chopped". Nothing where
-/// the portion names no measure.
-[[nodiscard]] std::optional<HouseholdMeasure> fdcMeasure(const FdcPortion& portion);
+/// the portion names no measure. A size alone, "large", is one of the food.
+[[nodiscard]] std::optional<HouseholdMeasure> fdcMeasure(const FdcPortion& portion,
+                                                         std::string_view foodName);
 
 }  // namespace nettare

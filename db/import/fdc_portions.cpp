@@ -45,9 +45,11 @@ void takePortion(FdcImport& import, FdcFile& file, const UnitNames& units) {
     const auto food = foodOfRow(import, file, kFdcId);
     if (!food) return;
     const auto unit = units.find(file[kUnitId]);
+    const auto name = import.plainNames.find(*food);
     auto measure =
         fdcMeasure({file[kAmount], unit == units.end() ? std::string_view{} : unit->second,
-                    file[kDescription], file[kModifier]});
+                    file[kDescription], file[kModifier]},
+                   name == import.plainNames.end() ? std::string_view{} : name->second);
     // "Quantity not specified": what the survey takes where nobody says; no measure.
     if (!measure) return;
     const auto grams = readScaledNumber(trimmed(file[kGrams]));

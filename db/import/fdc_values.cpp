@@ -14,6 +14,10 @@ namespace {
 
 // FoodData Central download, field descriptions, from memory. nutrient_nbr is the number that the
 // Standard Reference has as well; amounts are for 100 g in the unit of nutrient.csv.
+//
+// Energy is 208 alone. Some foods have it by general or by specific factors only (957, 958): taken
+// for 208, foods computed by different methods would stand side by side as if they were alike. It
+// is kept under its own number, and the food's energy is missing.
 constexpr std::array<FdcColumn, 4> kNutrientColumns{
     {{"id"}, {"name"}, {"unit_name"}, {"nutrient_nbr"}}};
 constexpr std::array<FdcColumn, 3> kDerivationColumns{{{"id"}, {"code"}, {"description"}}};

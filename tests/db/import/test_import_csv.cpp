@@ -174,6 +174,23 @@ TEST_CASE("a mapping that does not fit its file is refused before anything is wr
     CHECK(Village{""}.refused(villageMapping()).code == ErrorCode::CsvNoHeader);
 }
 
+TEST_CASE("a CSV without a mapping, and a folder of several, are refused", "[import]") {
+    const Village village{"code,name,protein,iron\n"};
+    ImportRequest request;
+    request.kind = ImportKind::Csv;
+    request.path = village.scratch().path("village.csv");
+    request.folder = village.scratch().path("tables");
+    const auto bare = importCsv(request, {});
+    REQUIRE_FALSE(bare);
+    CHECK(bare.error().code == ErrorCode::CsvMappingNeeded);
+    village.scratch().write("other.csv", "a\n");
+    request.mapping = villageMapping();
+    request.path = village.scratch().path("");
+    const auto several = importCsv(request, {});
+    REQUIRE_FALSE(several);
+    CHECK(several.error().code == ErrorCode::CsvOneFile);
+}
+
 TEST_CASE("a column of what the program does not compute with is kept for the cook to read",
           "[import]") {
     CsvMapping mapping = villageMapping();

@@ -1,4 +1,5 @@
 #include <filesystem>
+#include <set>
 
 #include "import/imported.h"
 #include "scratch.h"
@@ -46,7 +47,7 @@ public:
               "data_points\n"
               "1,101,1,1.0,9999,,\"cup, chopped\",89,3\n2,102,1,2,1001,,sliced,11,\n"
               "3,106,1,,9999,\"1 cup, NFS\",10205,104,\n4,106,2,,9999,Quantity not specified,"
-              "90000,104,\n5,103,1,1,9999,,cup,10,\n");
+              "90000,104,\n5,103,1,1,9999,,cup,10,\n6,101,2,1,9999,,large,88,\n");
     }
 
     void write(std::string_view name, std::string_view content) const {
@@ -59,12 +60,14 @@ public:
     void remove(std::string_view name) const {
         std::filesystem::remove(scratch_.path("fdc/" + std::string{name}));
     }
-    [[nodiscard]] Result<ImportReport> import() const {
+    [[nodiscard]] Result<ImportReport> import(bool dryRun = false,
+                                              const TellImport& tell = {}) const {
         ImportRequest request;
         request.kind = ImportKind::Fdc;
         request.path = scratch_.path("fdc");
         request.folder = scratch_.path("tables");
-        return importFdc(request, {});
+        request.dryRun = dryRun;
+        return importFdc(request, tell);
     }
     [[nodiscard]] ImportReport imported() const {
         auto report = import();
@@ -150,7 +153,8 @@ TEST_CASE("portions become household measures, whichever column says what they a
     const Download download;
     const ImportReport report = download.imported();
     const auto leek = importedFood(report, "101").measures;
-    REQUIRE(leek.size() == 1);
+    REQUIRE(leek.size() == 2);
+    CHECK(leek[1].unit == "large leek");
     CHECK(leek[0].unit == "cup");
     CHECK(leek[0].qualifier == "chopped");
     CHECK(leek[0].grams == 89);
@@ -173,7 +177,7 @@ TEST_CASE("an unknown nutrient number is reported, and rows that cannot be taken
     download.append("food_nutrient.csv",
                     "12,101,1003,9,,\n13,777,1003,1,,\n14,106,1003,-1,,\n15,106,1003,x,,\n"
                     "16,106,1003\n17,106,1003,,,\n");
-    download.append("food_portion.csv", "6,101,2,1,9999,,slice,0,\n");
+    download.append("food_portion.csv", "7,101,3,1,9999,,slice,0,\n");
     const ImportReport report = download.imported();
     CHECK(report.unknownComponents == std::map<std::string, std::size_t>{{"9999", 1}});
     CHECK(report.rejected == 6);
@@ -183,10 +187,33 @@ TEST_CASE("an unknown nutrient number is reported, and rows that cannot be taken
                                                  {ErrorCode::CellNegative, 15},
                                                  {ErrorCode::CellNotANumber, 16},
                                                  {ErrorCode::FieldsDiffer, 17},
-                                                 {ErrorCode::MeasureWeighsNothing, 7}});
+                                                 {ErrorCode::MeasureWeighsNothing, 8}});
     CHECK(report.rejectedRows[0].reason.value("found") == "101 203");
     CHECK(importedFood(report, "101").profile[Component::PROCNT] == 1.5);
     CHECK_FALSE(importedFood(report, "106").profile[Component::PROCNT]);
+}
+
+TEST_CASE("a dry run of a download reports the same, and one that is stopped writes nothing",
+          "[import]") {
+    const Download download;
+    std::set<std::string> files;
+    const auto dry = download.import(true, [&](const ImportProgress& progress) {
+        files.emplace(progress.file);
+        CHECK(progress.bytesDone <= progress.bytesInAll);
+        return true;
+    });
+    REQUIRE(dry);
+    CHECK(dry->foods == 4);
+    CHECK_FALSE(dry->written);
+    CHECK_FALSE(std::filesystem::exists(dry->path));
+    CHECK(files.contains("food_nutrient.csv"));
+    const auto stopped = download.import(false, [&](const ImportProgress& progress) {
+        return progress.file != "food_nutrient.csv";
+    });
+    REQUIRE_FALSE(stopped);
+    CHECK(stopped.error().code == ErrorCode::ImportStopped);
+    CHECK_FALSE(std::filesystem::exists(dry->path));
+    CHECK(download.imported().values == dry->values);
 }
 
 TEST_CASE("values in any order of foods come to the same table", "[import]") {
