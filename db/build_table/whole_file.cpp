@@ -3,6 +3,7 @@
 #include <fcntl.h>
 #include <unistd.h>
 
+#include <cerrno>
 #include <filesystem>
 #include <system_error>
 
@@ -10,12 +11,17 @@ namespace nettare {
 
 namespace {
 
+std::error_code lastError() {
+    return {errno, std::generic_category()};
+}
+
 /// Asks the system to bring a file, or the names in a folder, to the disk.
-bool synced(const std::string& path) {
+std::error_code sync(const std::string& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (file < 0) return false;
-    const bool done = ::fsync(file) == 0;
-    return ::close(file) == 0 && done;
+    if (file < 0) return lastError();
+    const std::error_code done = ::fsync(file) == 0 ? std::error_code{} : lastError();
+    const std::error_code closed = ::close(file) == 0 ? std::error_code{} : lastError();
+    return done ? done : closed;
 }
 
 std::string folderOf(const std::string& path) {
@@ -39,17 +45,16 @@ WholeFile::~WholeFile() {
 }
 
 Result<void> WholeFile::putInPlace() {
-    std::error_code renamed;
-    const bool written = synced(partial_);
-    if (written) std::filesystem::rename(partial_, path_, renamed);
-    if (!written || renamed) {
-        Error error{ErrorCode::FileNotWritable};
+    std::error_code failed = sync(partial_);
+    if (!failed) std::filesystem::rename(partial_, path_, failed);
+    if (failed) {
+        Error error = Error{ErrorCode::FileNotWritable}.with("reason", failed.message());
         error.file = path_;
         return fail(error);
     }
     inPlace_ = true;
     // The content is safe; a folder that cannot be synced may at worst bring the old name back.
-    static_cast<void>(synced(folderOf(path_)));
+    static_cast<void>(sync(folderOf(path_)));
     return {};
 }
 

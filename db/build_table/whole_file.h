@@ -20,7 +20,7 @@ public:
 
     /// Where to write.
     [[nodiscard]] const std::string& partialPath() const { return partial_; }
-    /// Fails: FileNotWritable.
+    /// Fails: FileNotWritable (value "reason").
     [[nodiscard]] Result<void> putInPlace();
 
 private:

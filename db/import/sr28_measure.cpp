@@ -44,19 +44,31 @@ bool isSize(std::string_view words) {
     return std::ranges::find(kSizes, words) != kSizes.end();
 }
 
+/// Short words in full.
+std::string wordByWord(std::string_view text) {
+    std::string result;
+    for (const std::string_view word : words(text)) {
+        if (!result.empty()) result += ' ';
+        if (word == "dia" || word == "dia." || word == "diam")
+            result += "diameter";
+        else
+            result += word == "approx" || word == "approx." ? "about" : word;
+    }
+    return result;
+}
+
 /// 3-1/4" dia as 3 1/4 in diameter.
 std::string spelledOut(std::string_view text) {
-    std::string words;
+    std::string spelled;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool between = i > 0 && i + 1 < text.size() && text[i] == '-' && text[i - 1] >= '0' &&
                              text[i - 1] <= '9' && text[i + 1] >= '0' && text[i + 1] <= '9';
         if (text[i] == '"')
-            words += " in";
+            spelled += " in";
         else
-            words += between ? ' ' : text[i];
+            spelled += between ? ' ' : text[i];
     }
-    if (words.ends_with(" dia")) words += "meter";
-    return words;
+    return wordByWord(spelled);
 }
 
 /// The words before the first comma or bracket, and what follows in parts.
@@ -121,6 +133,13 @@ Sr28Measure readSr28Measure(std::string_view written, std::string_view foodName,
         const std::string_view more = trimmed(std::string_view{head}.substr(word.size()));
         if (!more.empty()) parts.insert(parts.begin(), spelledOut(more));
         return {std::string{unit}, joined(parts)};
+    }
+    // "thigh with skin" is a thigh.
+    for (const std::string_view joint : {" with ", " without "}) {
+        const std::size_t at = head.find(joint);
+        if (at == std::string::npos || at == 0) continue;
+        parts.insert(parts.begin(), head.substr(at + 1));
+        head.resize(at);
     }
     std::string unit = pieceUnit(std::move(head), parts, foodName, several);
     if (unit.empty()) return {std::string{trimmed(written)}, {}};

@@ -127,7 +127,7 @@ std::optional<double> Sr28Rows::number(std::size_t field) {
 }
 
 double Sr28Rows::requiredNumber(std::size_t field) {
-    if (raw(field).empty()) refuse({}, "a number");
+    if (raw(field).empty()) refuse(raw(field), "a number");
     return number(field).value_or(0);
 }
 
