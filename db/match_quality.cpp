@@ -16,7 +16,7 @@ constexpr int kBeyondHead = 4;    ///< in the first part
 constexpr int kBeyondBefore = 2;  ///< before or beside the words asked for
 constexpr int kBeyondClass = 1;   ///< a class before the thing
 constexpr int kBeyondBehind = 1;
-constexpr int kOtherName = 1;  ///< the words are those of another name
+constexpr int kOtherName = 1;  ///< the words are those of another name; each word of its own counts
 
 /// Bit i stands for the word asked for at i.
 using Mask = std::uint32_t;
@@ -30,6 +30,7 @@ struct NameMatch {
     Mask whole = 0, begun = 0;
     bool headWhole = false, headBegun = false;
     int beyond = 0;
+    int telling = 0;                      ///< words that tell things apart
     std::array<int, kMostWords> slips{};  ///< for each word asked for, the best place of a start
 };
 
@@ -54,6 +55,7 @@ public:
         for (const NameWord& word : words) {
             const Mask answers = read(word, match);
             answered_.push_back(answers != 0);
+            if (!word.aside && !word.neutral) ++match.telling;
             if (answers != 0) lastPart = word.part;
         }
         for (std::size_t i = 0; i < words.size(); ++i)
@@ -102,20 +104,21 @@ Match matchOf(const std::vector<AskedWord>& asked, std::string_view name,
     NameMatcher matcher{asked};
     const Mask all = matcher.all();
     Mask whole = 0;
-    bool first = true;
+    int ofOwnName = -1;
     Match best;
     const auto take = [&](const NameMatch& match) {
+        const bool first = ofOwnName < 0;
         whole |= match.whole;
         MatchQuality quality = MatchQuality::Start;
         if (match.whole == all && match.headWhole)
             quality = MatchQuality::Named;
         else if (match.begun == all && match.headBegun)
             quality = MatchQuality::Begun;
-        const int beyond = match.beyond + (first ? 0 : kOtherName);
+        const int beyond = match.beyond + (first ? 0 : ofOwnName + kOtherName);
         if (first || quality < best.quality ||
             (quality == best.quality && match.begun == all && beyond < best.beyond))
             best = {quality, beyond, std::ranges::max(match.slips)};
-        first = false;
+        if (first) ofOwnName = match.telling;
     };
     take(matcher.of(name));
     while (!otherNames.empty()) {

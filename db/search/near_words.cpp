@@ -45,12 +45,14 @@ public:
 
     std::vector<NearWord> run() {
         std::size_t at = 0;
+        const bool brief = letters_.size() < kFewestLettersOfSlip;
         for (place_ = 0; place_ < letters_.size(); ++place_) {
             before_ = typed_.substr(0, at);
             letter_ = letters_[place_];
             at += letter_.size();
             after_ = typed_.substr(at);
             if (!tryOtherLetters()) break;
+            if (brief) continue;
             tryWithout();
             trySwapped();
         }
@@ -124,6 +126,8 @@ private:
         if (std::ranges::any_of(found_, known)) return;
         const auto first = list_.seek(beginning);
         if (!first || !first->word.starts_with(beginning)) return;
+        const bool brief = letters_.size() < kFewestLettersOfSlip;
+        if (brief && (first->word != beginning || beginning.size() <= typed_.size())) return;
         NearWord near{.beginning = beginning, .word = {}, .whole = false, .cost = cost, .foods = 0};
         near.whole = first->word == beginning;
         const auto word = near.whole ? first : list_.mostUsed(beginning);
@@ -146,7 +150,7 @@ private:
 
 std::vector<NearWord> nearWords(std::string_view typed, const WordList& list) {
     const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
-    if (lettersOf(typed).size() < kFewestLettersOfSlip || std::ranges::any_of(typed, isDigit))
+    if (lettersOf(typed).size() + 1 < kFewestLettersOfSlip || std::ranges::any_of(typed, isDigit))
         return {};
     return SlipSearch{typed, list}.run();
 }

@@ -33,13 +33,14 @@ struct NearWord {
     int foods = 0;
 };
 
-/// Letters that must be typed before a slip is forgiven.
+/// Letters of a word before a slip in it is forgiven.
 inline constexpr std::size_t kFewestLettersOfSlip = 4;
 
 /// What was meant, if one letter is wrong, missing or too many, or two neighbours changed places
 /// (distance 1, optimal string alignment); also of a word that is not finished. Each word once,
-/// best first: the likelier slip, then the word that more foods have. None for fewer than
-/// kFewestLettersOfSlip letters, and for a word with a digit.
+/// best first: the likelier slip, then the word that more foods have. Of one letter less than
+/// kFewestLettersOfSlip only whole words that it misses a letter of; none for fewer, and for a word
+/// with a digit.
 [[nodiscard]] std::vector<NearWord> nearWords(std::string_view typed, const WordList& list);
 
 }  // namespace nettare

@@ -35,6 +35,9 @@ bool isBetter(const Found& a, const Found& b) {
     return a.key() < b.key();
 }
 
+/// Foods of the likeliest word that come before those of others.
+constexpr int kOfLikeliest = 3;
+
 class TablesSearch {
 public:
     TablesSearch(const TablesInOrder& tables, std::size_t most, const UsedRows& used)
@@ -53,10 +56,10 @@ private:
         auto found = rowsFor(asked);
         if (!found) return fail(found.error());
         if (found->empty()) return FoodSearch{};
-        const auto end =
-            found->begin() + static_cast<std::ptrdiff_t>(std::min(most_, found->size()));
-        std::partial_sort(found->begin(), end, found->end(), isBetter);
-        found->erase(end, found->end());
+        if (slips.empty())
+            keepBest(*found);
+        else
+            keepOfEach(*found);
         if (slips.size() == 1) keepUsed(slips.front(), *found);
         FoodSearch search{.hits = {}, .slips = std::move(slips)};
         for (const Found& one : *found) {
@@ -65,6 +68,29 @@ private:
             if (*hit) search.hits.push_back(std::move(**hit));
         }
         return search;
+    }
+
+    void keepBest(std::vector<Found>& found) const {
+        const auto end = found.begin() + static_cast<std::ptrdiff_t>(std::min(most_, found.size()));
+        std::partial_sort(found.begin(), end, found.end(), isBetter);
+        found.erase(end, found.end());
+    }
+
+    /// Nobody knows which word was meant: after the first few of the likeliest, the best of each
+    /// other word comes before any second one.
+    void keepOfEach(std::vector<Found>& found) const {
+        std::ranges::sort(found, isBetter);
+        std::map<int, int> seen;
+        std::vector<std::pair<int, Found>> turns;
+        for (Found& one : found) {
+            const int slip = one.row.match.slip;
+            const int turn = seen[slip]++ / (slip == 0 ? kOfLikeliest : 1);
+            turns.emplace_back(turn, std::move(one));
+        }
+        std::ranges::stable_sort(turns, {}, [](const auto& turn) { return turn.first; });
+        found.clear();
+        for (auto& turn : turns)
+            if (found.size() < most_) found.push_back(std::move(turn.second));
     }
 
     static void keepUsed(ForgivenSlip& slip, const std::vector<Found>& found) {

@@ -61,6 +61,8 @@ TEST_CASE("a slip in a word that is not finished is forgiven", "[search]") {
 TEST_CASE("nothing is forgiven below four letters, or in a number", "[search]") {
     const Foods foods{{"egg", 5}, {"eggs", 2}, {"1234", 1}};
     CHECK(taken("egh", foods).empty());
+    CHECK(taken("ggs", foods) == Words{"eggs"});  // of the four letters of "eggs" one is missing
+    CHECK(taken("gs", foods).empty());
     CHECK(taken("1235", foods).empty());
     CHECK(taken("eggz", foods) == Words{"egg", "eggs"});
     CHECK(taken("", foods).empty());
