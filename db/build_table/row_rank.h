@@ -18,7 +18,8 @@ struct RankedRow {
 };
 
 /// Best is lowest: plain before processed before composed before branded, then everyday foods in
-/// their order. Rows of one rank go by their number.
+/// their order, then the fewer commas and brackets the name has: the plain thing has few. Rows of
+/// one rank go by their number.
 [[nodiscard]] std::int64_t rowRank(const RankedRow& row);
 
 }  // namespace nettare

@@ -10,7 +10,7 @@
 #include "db/build_table/bind.h"
 #include "db/build_table/row_order.h"
 #include "db/build_table/write_foods.h"
-#include "db/search/finish_words.h"
+#include "db/search/list_words.h"
 #include "db/sql_step.h"
 #include "db/table_format.h"
 
@@ -100,7 +100,8 @@ void writeAll(SQLite::Database& database, const TableText& text) {
     writeDensities(database, text, groups);
     int rowOrder = 0;
     for (const TableFood* food : inRowOrder(text)) writeFood(database, *food, ++rowOrder, groups);
-    finishWords(database);
+    database.exec("INSERT INTO food_words (food_words) VALUES ('optimize')");
+    listWords(database);
     transaction.commit();
 }
 

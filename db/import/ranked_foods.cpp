@@ -9,6 +9,8 @@
 #include "db/build_table/row_rank.h"
 #include "db/columns.h"
 #include "db/import/imported_traits.h"
+#include "db/search/kitchen_names.h"
+#include "db/search/list_words.h"
 
 namespace nettare {
 
@@ -53,6 +55,15 @@ std::string_view wordOf(AddedSugarKind kind) {
     return {};
 }
 
+/// The names, one a line, with those that kitchens use for such a food.
+std::string withKitchenNames(std::string names, std::string_view foodName) {
+    for (const std::string& name : kitchenNamesOf(foodName)) {
+        if (!names.empty()) names += '\n';
+        names += name;
+    }
+    return names;
+}
+
 /// Writes foods one after the other, as rows 1, 2, 3 ...
 class FoodRows {
 public:
@@ -67,10 +78,13 @@ public:
     void write(SQLite::Statement& staged) {
         const auto id = static_cast<std::uint32_t>(staged.getColumn(0).getInt64());
         const std::string name = textAt(staged, 2);
-        const std::string otherNames = textAt(staged, 3);
         const ProcessingPlace place =
             placeOf(staged.getColumn(11).getInt(), !staged.getColumn(11).isNull(), name,
                     foods_->nameOf(id));
+        // A product goes by its maker's name.
+        const std::string otherNames = place == ProcessingPlace::Branded
+                                           ? textAt(staged, 3)
+                                           : withKitchenNames(textAt(staged, 3), name);
         food_.bind(1, ++row_);
         food_.bind(2, id);
         bindText(food_, 3, textAt(staged, 1));
@@ -143,7 +157,9 @@ bool writeRankedFoods(SQLite::Database& database, const GroupedFoods& foods,
         rows.write(staged);
         if (count % kFoodsBetween == 0 && goOn && !goOn()) return false;
     }
-    return mergeWords(database, goOn);
+    if (!mergeWords(database, goOn)) return false;
+    listWords(database);
+    return true;
 }
 
 }  // namespace nettare

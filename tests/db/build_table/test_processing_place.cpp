@@ -1,10 +1,11 @@
 #include <catch2/catch.hpp>
+#include <string>
 #include <tuple>
 #include <utility>
 
-#include "db/build_table/food_rank.h"
 #include "db/build_table/processing_place.h"
 #include "db/build_table/row_order.h"
+#include "db/build_table/row_rank.h"
 
 using namespace nettare;
 
@@ -50,9 +51,15 @@ TEST_CASE("the names of public tables tell the place of a food", "[order]") {
 }
 
 TEST_CASE("a table's rows go by place, then by what their names add", "[order]") {
-    CHECK(foodRank("Onions, raw", "vegetable") < foodRank("Onions, sweet, raw", "vegetable"));
-    CHECK(foodRank("Onions, sweet, raw", "vegetable") < foodRank("Onions, boiled", "vegetable"));
-    CHECK(foodRank("a, b (c)", "vegetable") == FoodRank{ProcessingPlace::Plain, 2});
+    const auto rank = [](const char* name) {
+        return rowRank({.name = name, .group = "x", .place = processingPlace(name, "x")});
+    };
+    CHECK(rank("Onions, raw") < rank("Onions, sweet, raw"));
+    CHECK(rank("Onions, raw") < rank("Onions, sweet (mild)"));
+    CHECK(rank("Onions, sweet, raw") < rank("Onions, boiled"));
+    CHECK(rank(std::string(1000, ',').c_str()) < rank("Onions, boiled"));
+    RankedRow everyday{.name = "Onions, sweet, raw", .group = "x", .everyday = 7};
+    CHECK(rowRank(everyday) < rank("Onions"));
 }
 
 TEST_CASE("everyday foods lead their place, the others follow by number", "[order]") {
