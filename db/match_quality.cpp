@@ -1,11 +1,7 @@
 #include "db/match_quality.h"
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
-#include <cstdint>
-
-#include "db/search/name_words.h"
 
 namespace nettare {
 
@@ -18,21 +14,9 @@ constexpr int kBeyondClass = 1;   ///< a class before the thing
 constexpr int kBeyondBehind = 1;
 constexpr int kOtherName = 1;  ///< the words are those of another name; each word of its own counts
 
-/// Bit i stands for the word asked for at i.
-using Mask = std::uint32_t;
-
 bool isOneOf(const std::vector<std::string>& words, std::string_view word) {
     return std::ranges::find(words, word) != words.end();
 }
-
-/// What the words of one name answer.
-struct NameMatch {
-    Mask whole = 0, begun = 0;
-    bool headWhole = false, headBegun = false;
-    int beyond = 0;
-    int telling = 0;                      ///< words that tell things apart
-    std::array<int, kMostWords> slips{};  ///< for each word asked for, the best place of a start
-};
 
 /// The place of the first beginning that the word goes on from; their number where there is none.
 std::size_t startOf(const AskedWord& asked, std::string_view word) {
@@ -41,68 +25,54 @@ std::size_t startOf(const AskedWord& asked, std::string_view word) {
                                     asked.starts.begin());
 }
 
-class NameMatcher {
-public:
-    explicit NameMatcher(const std::vector<AskedWord>& asked) : asked_{asked} {}
-
-    [[nodiscard]] Mask all() const { return (Mask{1} << asked_.size()) - 1U; }
-
-    NameMatch of(std::string_view name) {
-        const std::vector<NameWord>& words = split_.of(name);
-        NameMatch match;
-        answered_.clear();
-        int lastPart = -1;
-        for (const NameWord& word : words) {
-            const Mask answers = read(word, match);
-            answered_.push_back(answers != 0);
-            if (!word.aside && !word.neutral) ++match.telling;
-            if (answers != 0) lastPart = word.part;
-        }
-        for (std::size_t i = 0; i < words.size(); ++i)
-            if (!answered_[i]) match.beyond += beyondOf(words[i], lastPart);
-        return match;
-    }
-
-private:
-    Mask read(const NameWord& word, NameMatch& match) const {
-        Mask answers = 0;
-        for (std::size_t i = 0; i < asked_.size(); ++i) {
-            const Mask bit = Mask{1} << i;
-            const bool whole = isOneOf(asked_[i].whole, word.word);
-            const std::size_t start = startOf(asked_[i], word.word);
-            const bool started = start < asked_[i].starts.size();
-            if (!whole && !started && !isOneOf(asked_[i].begun, word.word)) continue;
-            if (started)
-                match.slips.at(i) = (match.begun & bit) == 0
-                                        ? static_cast<int>(start)
-                                        : std::min(match.slips.at(i), static_cast<int>(start));
-            answers |= bit;
-            match.begun |= bit;
-            if (whole) match.whole |= bit;
-            match.headBegun = match.headBegun || word.head;
-            match.headWhole = match.headWhole || (whole && word.head);
-        }
-        return answers;
-    }
-
-    static int beyondOf(const NameWord& word, int lastPart) {
-        if (word.aside || word.neutral) return 0;
-        if (word.classWord) return kBeyondClass;
-        if (word.part == 0) return kBeyondHead;
-        return word.part <= lastPart ? kBeyondBefore : kBeyondBehind;
-    }
-
-    const std::vector<AskedWord>& asked_;
-    NameWords split_;
-    std::vector<bool> answered_;
-};
+int beyondOf(const NameWord& word, int lastPart) {
+    if (word.aside || word.neutral) return 0;
+    if (word.classWord) return kBeyondClass;
+    if (word.part == 0) return kBeyondHead;
+    return word.part <= lastPart ? kBeyondBefore : kBeyondBehind;
+}
 
 }  // namespace
 
-Match matchOf(const std::vector<AskedWord>& asked, std::string_view name,
-              std::string_view otherNames) {
-    NameMatcher matcher{asked};
-    const Mask all = matcher.all();
+Matcher::NameMatch Matcher::ofOne(std::string_view name) {
+    const std::vector<NameWord>& words = split_.of(name);
+    NameMatch match;
+    answered_.clear();
+    int lastPart = -1;
+    for (const NameWord& word : words) {
+        const Mask answers = read(word, match);
+        answered_.push_back(answers != 0);
+        if (!word.aside && !word.neutral) ++match.telling;
+        if (answers != 0) lastPart = word.part;
+    }
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (!answered_[i]) match.beyond += beyondOf(words[i], lastPart);
+    return match;
+}
+
+Matcher::Mask Matcher::read(const NameWord& word, NameMatch& match) const {
+    Mask answers = 0;
+    for (std::size_t i = 0; i < asked_.size(); ++i) {
+        const Mask bit = Mask{1} << i;
+        const bool whole = isOneOf(asked_[i].whole, word.word);
+        const std::size_t start = startOf(asked_[i], word.word);
+        const bool started = start < asked_[i].starts.size();
+        if (!whole && !started && !isOneOf(asked_[i].begun, word.word)) continue;
+        if (started)
+            match.slips.at(i) = (match.begun & bit) == 0
+                                    ? static_cast<int>(start)
+                                    : std::min(match.slips.at(i), static_cast<int>(start));
+        answers |= bit;
+        match.begun |= bit;
+        if (whole) match.whole |= bit;
+        match.headBegun = match.headBegun || word.head;
+        match.headWhole = match.headWhole || (whole && word.head);
+    }
+    return answers;
+}
+
+Match Matcher::of(std::string_view name, std::string_view otherNames) {
+    const Mask all = (Mask{1} << asked_.size()) - 1U;
     Mask whole = 0;
     int ofOwnName = -1;
     Match best;
@@ -120,10 +90,10 @@ Match matchOf(const std::vector<AskedWord>& asked, std::string_view name,
             best = {quality, beyond, std::ranges::max(match.slips)};
         if (first) ofOwnName = match.telling;
     };
-    take(matcher.of(name));
+    take(ofOne(name));
     while (!otherNames.empty()) {
         const std::size_t end = std::min(otherNames.find('\n'), otherNames.size());
-        take(matcher.of(otherNames.substr(0, end)));
+        take(ofOne(otherNames.substr(0, end)));
         otherNames.remove_prefix(std::min(end + 1, otherNames.size()));
     }
     if (best.quality > MatchQuality::Whole && whole == all) best.quality = MatchQuality::Whole;

@@ -1,9 +1,12 @@
 #pragma once
 
+#include <array>
+#include <cstdint>
 #include <string_view>
 #include <vector>
 
 #include "db/search/asked_words.h"
+#include "db/search/name_words.h"
 
 namespace nettare {
 
@@ -25,11 +28,37 @@ struct Match {
     int slip = 0;
 };
 
-/// Ranks a food for the words asked for; `otherNames` has one name a line. The head word of a name
-/// is the last before the first comma, bracket, "in" or "with": it says what the thing is. Tables
-/// put a class before the thing ("Fish, salmon, pink, raw", "Beef, flank, steak"); after such a
-/// class the next two parts of a name have head words, too.
-[[nodiscard]] Match matchOf(const std::vector<AskedWord>& asked, std::string_view name,
-                            std::string_view otherNames);
+/// Ranks foods for the words asked for. The head word of a name is the last before the first comma,
+/// bracket, "in" or "with": it says what the thing is. Tables put a class before the thing ("Fish,
+/// salmon, pink, raw", "Beef, flank, steak"); after such a class the next two parts of a name have
+/// head words, too.
+class Matcher {
+public:
+    /// `asked` must outlive it; at most kMostWords.
+    explicit Matcher(const std::vector<AskedWord>& asked) : asked_{asked} {}
+
+    /// `otherNames` has one name a line.
+    [[nodiscard]] Match of(std::string_view name, std::string_view otherNames);
+
+private:
+    /// Bit i stands for the word asked for at i.
+    using Mask = std::uint32_t;
+
+    /// What the words of one name answer.
+    struct NameMatch {
+        Mask whole = 0, begun = 0;
+        bool headWhole = false, headBegun = false;
+        int beyond = 0;
+        int telling = 0;                      ///< words that tell things apart
+        std::array<int, kMostWords> slips{};  ///< for each word, the best place of a start
+    };
+
+    [[nodiscard]] NameMatch ofOne(std::string_view name);
+    [[nodiscard]] Mask read(const NameWord& word, NameMatch& match) const;
+
+    const std::vector<AskedWord>& asked_;
+    NameWords split_;
+    std::vector<bool> answered_;
+};
 
 }  // namespace nettare

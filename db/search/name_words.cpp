@@ -12,19 +12,19 @@ namespace {
 
 /// Classes that a table puts before the thing itself.
 constexpr std::array<std::string_view, 35> kClasses{
-    "beef",    "beverage",   "beverages",   "candies",  "cereals",   "cheese", "chicken",
-    "cookies", "crackers",   "crustaceans", "duck",     "fish",      "game",   "goose",
-    "lamb",    "leavening",  "melons",      "mollusks", "mushrooms", "nuts",   "ostrich",
-    "peppers", "pork",       "sausage",     "seaweed",  "seeds",     "snacks", "spices",
-    "squash",  "sweeteners", "syrups",      "turkey",   "veal",      "emu",    "lettuce"};
+    "beef",    "beverage", "beverages",   "candies",    "cereals", "cheese",   "chicken",
+    "cookies", "crackers", "crustaceans", "duck",       "emu",     "fish",     "game",
+    "goose",   "lamb",     "leavening",   "lettuce",    "melons",  "mollusks", "mushrooms",
+    "nuts",    "ostrich",  "peppers",     "pork",       "sausage", "seaweed",  "seeds",
+    "snacks",  "spices",   "squash",      "sweeteners", "syrups",  "turkey",   "veal"};
 
 /// Words that tell no other thing apart; for the plain thing they need not be asked for.
 constexpr std::array<std::string_view, 34> kNeutral{
-    "a",     "all",      "and",     "commercial", "common",    "commercially", "cultured",
-    "cured", "dry",      "fluid",   "for",        "fresh",     "from",         "grade",
-    "in",    "includes", "mature",  "of",         "or",        "plain",        "processed",
-    "raw",   "ready",    "regular", "seeds",      "serve",     "source",       "species",
-    "mixed", "the",      "to",      "types",      "varieties", "whole"};
+    "a",         "all",      "and",    "commercial", "commercially", "common", "cultured",
+    "cured",     "dry",      "fluid",  "for",        "fresh",        "from",   "grade",
+    "in",        "includes", "mature", "mixed",      "of",           "or",     "plain",
+    "processed", "raw",      "ready",  "regular",    "seeds",        "serve",  "source",
+    "species",   "the",      "to",     "types",      "varieties",    "whole"};
 
 /// Words that tell a kind, so that no thing is named by them alone.
 constexpr std::array<std::string_view, 15> kKinds{"bitter", "black", "brown", "dark",   "green",
@@ -34,9 +34,12 @@ constexpr std::array<std::string_view, 15> kKinds{"bitter", "black", "brown", "d
 /// Parts behind a class that may name the thing.
 constexpr int kPartsBehindClass = 2;
 
+static_assert(std::ranges::is_sorted(kClasses) && std::ranges::is_sorted(kNeutral) &&
+              std::ranges::is_sorted(kKinds));
+
 template <std::size_t Count>
 bool isOneOf(const std::array<std::string_view, Count>& words, std::string_view word) {
-    return std::ranges::find(words, word) != words.end();
+    return std::ranges::binary_search(words, word);
 }
 
 bool endsHead(std::string_view word) {

@@ -11,7 +11,7 @@ struct NameWord {
     std::string_view word;   ///< folded as searchWords does
     int part = 0;            ///< of the parts between commas, from 0
     bool aside = false;      ///< in brackets
-    bool head = false;       ///< says what the thing is: see matchOf()
+    bool head = false;       ///< says what the thing is: see Matcher
     bool classWord = false;  ///< of the class before the thing
     bool neutral = false;    ///< "raw", "whole", "and" ...: tells no other thing apart
 };

@@ -27,9 +27,10 @@ std::vector<RankedRow> rankRows(SQLite::Database& database, const std::vector<As
         WHERE food_words MATCH ? ORDER BY w.rowid LIMIT ?)sql"};
     rows.bind(1, indexQuery(asked));
     rows.bind(2, kMostCandidates);
+    Matcher matcher{asked};
     std::vector<RankedRow> ranked;
     while (rows.executeStep())
-        ranked.push_back({.match = matchOf(asked, viewAt(rows, 3), viewAt(rows, 4)),
+        ranked.push_back({.match = matcher.of(viewAt(rows, 3), viewAt(rows, 4)),
                           .place = static_cast<ProcessingPlace>(rows.getColumn(1).getInt()),
                           .rowOrder = rows.getColumn(0).getInt64(),
                           .number = std::string{viewAt(rows, 2)}});

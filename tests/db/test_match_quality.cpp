@@ -6,12 +6,17 @@ namespace nettare {
 
 namespace {
 
+Match matched(const char* words, const char* name, const char* otherNames) {
+    const std::vector<AskedWord> asked = askedWords(words);
+    return Matcher{asked}.of(name, otherNames);
+}
+
 MatchQuality qualityOf(const char* words, const char* name, const char* otherNames = "") {
-    return matchOf(askedWords(words), name, otherNames).quality;
+    return matched(words, name, otherNames).quality;
 }
 
 int beyond(const char* words, const char* name, const char* otherNames = "") {
-    return matchOf(askedWords(words), name, otherNames).beyond;
+    return matched(words, name, otherNames).beyond;
 }
 
 }  // namespace
