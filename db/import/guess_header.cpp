@@ -245,7 +245,7 @@ std::optional<HeaderGuess> guessPart(std::string_view header) {
         found.pop_back();
     else
         unit = {};
-    if (const auto energy = guessEnergy(joined(found), unit)) return energy;
+    if (auto energy = guessEnergy(joined(found), unit)) return energy;
     const auto component = tagged ? tagged : componentOfWords(found);
     if (!component) return std::nullopt;
     if (unit.empty()) unit = unitOfTagname(*component);
