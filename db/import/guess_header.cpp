@@ -235,6 +235,13 @@ std::string_view unitOfTagname(Component component) {
     return energy ? factsOf(component).unit : std::string_view{};
 }
 
+/// "mg" behind magnesium may be its sign or tagname: the unit stands in brackets.
+bool isSignOfMagnesium(Component component, std::string_view unit, std::string_view header) {
+    const bool bracketed = header.find("(mg") != std::string_view::npos ||
+                           header.find("[mg") != std::string_view::npos;
+    return component == MG && unit == "mg" && !bracketed;
+}
+
 std::optional<HeaderGuess> guessPart(std::string_view header) {
     std::vector<std::string> found = headerWords(header);
     dropReference(found);
@@ -248,6 +255,7 @@ std::optional<HeaderGuess> guessPart(std::string_view header) {
     if (auto energy = guessEnergy(joined(found), unit)) return energy;
     const auto component = tagged ? tagged : componentOfWords(found);
     if (!component) return std::nullopt;
+    if (isSignOfMagnesium(*component, unit, header)) unit = {};
     if (unit.empty()) unit = unitOfTagname(*component);
     if (!unit.empty() && !powerOfTenBetween(unit, factsOf(*component).unit)) return std::nullopt;
     return HeaderGuess{*component, std::string{unit}};

@@ -32,6 +32,14 @@ TEST_CASE("usual headers tell their component and unit", "[import]") {
     CHECK(guessed("Moisture; water") == "WATER");
 }
 
+TEST_CASE("mg behind magnesium is taken for its unit only in brackets", "[import]") {
+    CHECK(guessed("Magnesium, Mg (mg)") == "MG mg");
+    CHECK(guessed("MG (mg)") == "MG mg");
+    CHECK(guessed("Magnesium (Mg); mg") == "MG");
+    CHECK(guessed("Magnesium mg") == "MG");
+    CHECK(guessed("Magnesium g") == "MG g");
+}
+
 TEST_CASE("INFOODS tagnames tell their component, and a unit only where one stands there",
           "[import]") {
     for (const ComponentFacts& facts : allComponents()) {
