@@ -84,6 +84,7 @@ private:
         if (*statementCommand_) return statement_;
         if (*panelCommand_) return panel_;
         if (*foodsCommand_) return foods_;
+        if (*foodCommand_) return food_;
         if (*lineCommand_) return line_;
         if (*addCommand_) return add_;
         if (*listCommand_) return ListCommand{};
@@ -118,7 +119,7 @@ private:
                              word);
         if (!given && revision_ > 0)
             return wrongCall("a document has no revisions, --revision needs --kitchen FILE");
-        if (given && (*foodsCommand_ || *lineCommand_ || *demoCommand_))
+        if (given && (*foodsCommand_ || *foodCommand_ || *lineCommand_ || *demoCommand_))
             return wrongCall("“" + word + "” works on no kitchen, leave --kitchen out");
         if (given && kitchen_.empty())
             return wrongCall("--kitchen names no file, give the path of one");
@@ -235,9 +236,7 @@ private:
     }
 
     void addOthers() {
-        foodsCommand_ = addCommand("foods", "Find foods in the table", kFoodsExamples);
-        foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
-            ->required();
+        addFoods();
         lineCommand_ =
             addCommand("line", "Read an ingredient line, and find its grams", kLineExamples);
         lineCommand_->add_option("LINE", line_.words, "The line as a cook writes it")->required();
@@ -247,6 +246,18 @@ private:
         demoCommand_ =
             app_.add_subcommand("demo", "Show the example recipes and write their panels");
         demoCommand_->add_option("--out", demo_.out, "Folder for the panels (default: here)");
+    }
+
+    void addFoods() {
+        foodsCommand_ = addCommand("foods", "Find foods in the tables", kFoodsExamples);
+        foodsCommand_->add_option("WORDS", foods_.words, "Words of the name, in any order")
+            ->required();
+        foodCommand_ = addCommand("food", "Show all that a table says of a food", kFoodExamples);
+        foodCommand_
+            ->add_option("NUMBER", food_.number,
+                         "Its number, alone or behind its table and release, as “foods” shows them")
+            ->required();
+        foodCommand_->add_flag("--json", food_.json, "The same for other programs, as JSON");
     }
 
     void addKitchenCommands() {
@@ -274,6 +285,7 @@ private:
     CLI::App* statementCommand_ = nullptr;
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
+    CLI::App* foodCommand_ = nullptr;
     CLI::App* lineCommand_ = nullptr;
     CLI::App* demoCommand_ = nullptr;
     CLI::App* addCommand_ = nullptr;
@@ -291,6 +303,7 @@ private:
     StatementCommand statement_;
     PanelCommand panel_;
     FoodsCommand foods_;
+    FoodCommand food_;
     LineCommand line_;
     DemoCommand demo_;
     AddCommand add_;

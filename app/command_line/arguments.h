@@ -52,6 +52,11 @@ struct FoodsCommand {
     std::vector<std::string> words;
 };
 
+struct FoodCommand {
+    std::vector<std::string> number;  ///< the number alone, or table, release and number
+    bool json = false;
+};
+
 struct LineCommand {
     std::vector<std::string> words;
     std::string measures = "us";
@@ -83,9 +88,10 @@ struct PrintAndExit {
     int code = 0;
 };
 
-using Command = std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand,
-                             PanelCommand, FoodsCommand, LineCommand, DemoCommand, AddCommand,
-                             ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
+using Command =
+    std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand, PanelCommand,
+                 FoodsCommand, FoodCommand, LineCommand, DemoCommand, AddCommand, ListCommand,
+                 RevisionsCommand, VerifyCommand, BackupCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

@@ -11,9 +11,6 @@ namespace nettare {
 /// Opens recipe documents by their path; `loader` outlives the answer.
 [[nodiscard]] OpenRecipe documentsOf(DossierLoader& loader);
 
-/// Foods of the table whose names match.
-Result<void> showFoods(const FoodsCommand& command, DossierLoader& loader, std::ostream& out);
-
 /// Both examples: their pages of figures, and their panels as files.
 Result<void> showDemo(const DemoCommand& command, DossierLoader& loader, std::ostream& out);
 

@@ -52,8 +52,18 @@ inline constexpr std::string_view kPanelExamples =
     "  nettare --kitchen spring.nettare panel charred --revision 2 --out panel.pdf";
 
 inline constexpr std::string_view kFoodsExamples =
-    "Example:\n"
-    "  nettare foods fennel raw";
+    "Words may be unfinished, stand in any order and have one slip each; what a slip was taken as\n"
+    "is said first.\n"
+    "Examples:\n"
+    "  nettare foods fennel raw\n"
+    "  nettare foods courgete";
+
+inline constexpr std::string_view kFoodExamples =
+    "Refuse, factors, measures and every value with ±, data points and how it is known; what has\n"
+    "no data is named.\n"
+    "Examples:\n"
+    "  nettare food 11282\n"
+    "  nettare food usda-sr 28 11282 --json";
 
 inline constexpr std::string_view kLineExamples =
     "Shows what was read and every way to its grams with its interval; the one with “>” counts.\n"

@@ -6,6 +6,7 @@
 #include "app/command_line/all_figures.h"
 #include "app/command_line/arguments.h"
 #include "app/command_line/document_commands.h"
+#include "app/command_line/food_command.h"
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
 #include "app/command_line/line_command.h"
@@ -45,6 +46,7 @@ private:
                     [&](const OpenRecipe& open) { return writePanel(command, open, out_); });
     }
     Result<int> one(const FoodsCommand& command) { return done(showFoods(command, loader_, out_)); }
+    Result<int> one(const FoodCommand& command) { return done(showFood(command, loader_, out_)); }
     Result<int> one(const LineCommand& command) { return done(showLine(command, loader_, out_)); }
     Result<int> one(const DemoCommand& command) { return done(showDemo(command, loader_, out_)); }
     Result<int> one(const AddCommand& command) {

@@ -15,7 +15,8 @@ struct BadCall {
 };
 
 const std::string kCommands =
-    "figures, path, statement, panel, foods, line, demo, add, list, revisions, verify, backup";
+    "figures, path, statement, panel, foods, food, line, demo, add, list, revisions, verify, "
+    "backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {
@@ -47,6 +48,7 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
          "--jobs: Value 0 not in range 1 to 256"},
         {{"statement"}, "RECIPE is required"},
         {{"foods"}, "WORDS is required"},
+        {{"food"}, "NUMBER is required"},
         {{"path", "a.json"}, "COMPONENT is required"},
         {{"path", "a.json", "NA", "b.json"}, "The following argument was not expected: b.json"},
         {{"path", "a.json", "NA", "--of", "all"}, "--of: all not in {mean,batch,piece}"},
