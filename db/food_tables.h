@@ -17,6 +17,7 @@ struct TablePlaces {
     /// imported ("*.table"); empty or absent: none.
     TablePlaces(std::string starterFile, std::string importFolder = {})
         : starter{std::move(starterFile)}, folder{std::move(importFolder)} {}
+    TablePlaces(const char* starterFile) : starter{starterFile} {}
 
     std::string starter;
     std::string folder;
