@@ -7,7 +7,7 @@
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
-#include "core/edit/stated_edits.h"
+#include "core/edit/food_edits.h"
 
 namespace nettare {
 

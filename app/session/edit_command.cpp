@@ -33,6 +33,7 @@ constexpr std::array kUndoTexts{
     QT_TRANSLATE_NOOP("EditCommand", "whether %1 is optional"),
     QT_TRANSLATE_NOOP("EditCommand", "what is left over of %1"),
     QT_TRANSLATE_NOOP("EditCommand", "value of %1"),
+    QT_TRANSLATE_NOOP("EditCommand", "table row of %1"),
     QT_TRANSLATE_NOOP("EditCommand", "bringing back %1"),
 };
 static_assert(kUndoTexts.size() == static_cast<std::size_t>(EditKind::BringBack) + 1);

@@ -79,6 +79,7 @@ enum class EditKind {
     Optional,
     Residue,
     Stated,
+    OtherRow,
     BringBack,
 };
 [[nodiscard]] std::string_view nameOf(EditKind kind);

@@ -6,7 +6,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<Word<EditKind>, 24> kEditWords{{
+constexpr std::array<Word<EditKind>, 25> kEditWords{{
     {"title", EditKind::Title},
     {"note", EditKind::Note},
     {"yield", EditKind::Yield},
@@ -30,6 +30,7 @@ constexpr std::array<Word<EditKind>, 24> kEditWords{{
     {"optional", EditKind::Optional},
     {"residue", EditKind::Residue},
     {"stated", EditKind::Stated},
+    {"other-row", EditKind::OtherRow},
     {"bring back", EditKind::BringBack},
 }};
 

@@ -28,15 +28,18 @@ Json foodEntry(const std::string& id, const FoodChoice& choice) {
         food.set("id", Json{id}).set("name", Json{choice.name});
         return food.set("recipe", Json{choice.recipe});
     }
-    Json table = Json::object();
-    table.set("table", Json{choice.row.table}).set("release", Json{choice.row.release});
-    table.set("number", Json{choice.row.number});
     Json food = Json::object();
     food.set("id", Json{id}).set("name", Json{choice.name});
-    return food.set("table", std::move(table));
+    return food.set("table", rowJson(choice.row));
 }
 
 }  // namespace
+
+Json rowJson(const TableRow& row) {
+    Json table = Json::object();
+    table.set("table", Json{row.table}).set("release", Json{row.release});
+    return table.set("number", Json{row.number});
+}
 
 std::string linePlace(std::string_view line, std::string_view member) {
     std::string place = pointerTo("/lines", line);

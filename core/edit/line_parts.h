@@ -25,6 +25,9 @@ namespace nettare {
 [[nodiscard]] Result<std::string> foodFor(const Json& document, const FoodChoice& choice,
                                           EditDraft& draft);
 
+/// A row as a food entry names it.
+[[nodiscard]] Json rowJson(const TableRow& row);
+
 /// A number alone counts pieces of the food: "2" of "eggs, whole" are 2 of the piece "egg".
 [[nodiscard]] std::string ownPiece(std::string_view foodName);
 

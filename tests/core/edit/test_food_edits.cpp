@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include "core/edit/food_edits.h"
 #include "core/edit/place.h"
-#include "core/edit/stated_edits.h"
 #include "demo.h"
 #include "json_edit.h"
 
@@ -25,6 +25,37 @@ TEST_CASE("a cook states a value of a food with its reason", "[edit]") {
     const Json corrected = *applied(after, *second);
     CHECK(writeJson(*valueAt(corrected, "/foods/olive-oil/stated")) ==
           R"([{"component":"FATRN","per_100g":"0.2","reason":"a new lot"}])");
+}
+
+TEST_CASE("a food takes another row of the table, and what was weighed stays weighed", "[edit]") {
+    const Json document = demo::skewers();
+    const Json before = *valueAt(document, "/foods/olive-oil/table");
+    const auto edit = setTableRow(document, "olive-oil", {"usda-sr", "28", "04055"});
+    REQUIRE(edit);
+    CHECK(edit->kind == EditKind::OtherRow);
+    CHECK(edit->subject == "olive oil");
+    const Json after = *applied(document, *edit);
+    CHECK(writeJson(*valueAt(after, "/foods/olive-oil/table")) ==
+          R"({"number":"04055","release":"28","table":"usda-sr"})");
+    CHECK(writeJson(*valueAt(after, "/lines")) == writeJson(*valueAt(document, "/lines")));
+    const Json back = *applied(after, inverseOf(*edit));
+    CHECK(back == document);
+    CHECK(*valueAt(back, "/foods/olive-oil/table") == before);
+    const auto same = setTableRow(document, "olive-oil",
+                                  {*before.find("table")->text(), *before.find("release")->text(),
+                                   *before.find("number")->text()});
+    REQUIRE(same);
+    CHECK(changesNothing(*same));
+}
+
+TEST_CASE("only a food that is there takes a row, and only one that can be", "[edit]") {
+    const auto refused = [](std::string_view food, const TableRow& row) {
+        const auto edit = setTableRow(demo::skewers(), food, row);
+        REQUIRE_FALSE(edit);
+        return edit.error().code;
+    };
+    CHECK(refused("nothing", {"usda-sr", "28", "04055"}) == ErrorCode::UnknownReference);
+    CHECK(refused("olive-oil", {"usda-sr", "28", ""}) == ErrorCode::EmptyText);
 }
 
 TEST_CASE("a stated value needs a number, a reason and a food", "[edit]") {

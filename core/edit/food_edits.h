@@ -4,6 +4,7 @@
 
 #include "core/edit/edit.h"
 #include "core/food/component.h"
+#include "core/food/table_food.h"
 
 namespace nettare {
 
@@ -19,5 +20,11 @@ struct TypedValue {
 /// readRecipe() for what no document holds, such as a value of a kept recipe.
 [[nodiscard]] Result<Edit> setStatedValue(const Json& document, std::string_view food,
                                           Component component, const TypedValue& typed);
+
+/// Takes the values of a food from another row of a table. Lines keep how their grams were found:
+/// what was weighed stays weighed. Fails: UnknownReference for a food that is not there or a kept
+/// recipe; as readRecipe() for a row that no document holds.
+[[nodiscard]] Result<Edit> setTableRow(const Json& document, std::string_view food,
+                                       const TableRow& row);
 
 }  // namespace nettare

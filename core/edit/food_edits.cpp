@@ -1,6 +1,7 @@
-#include "core/edit/stated_edits.h"
+#include "core/edit/food_edits.h"
 
 #include "core/edit/edit_draft.h"
+#include "core/edit/line_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/text.h"
 
@@ -34,6 +35,17 @@ Result<Edit> setStatedValue(const Json& document, std::string_view food, Compone
     values.append(statedJson(component, typed, std::move(*reason)));
     EditDraft draft{document, EditKind::Stated, textAt(**entry, "name")};
     draft.set(place, std::move(values));
+    return draft.takeChecked();
+}
+
+Result<Edit> setTableRow(const Json& document, std::string_view food, const TableRow& row) {
+    const auto entry = entryNamed(document, "foods", food);
+    if (!entry) return fail(entry.error());
+    const std::string place = pointerTo("/foods", food);
+    if ((*entry)->find("recipe") != nullptr)
+        return fail(Error{ErrorCode::UnknownReference}.with("found", food).at(place));
+    EditDraft draft{document, EditKind::OtherRow, textAt(**entry, "name")};
+    draft.set(pointerTo(place, "table"), rowJson(row));
     return draft.takeChecked();
 }
 
