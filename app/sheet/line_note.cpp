@@ -23,19 +23,22 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
       flow_{new FlowLayout{kSpace1Px, kSpace1Px, others_}},
       density_{new QPushButton},
       assume_{new QPushButton{tr("Assume grams…")}},
+      rows_{new QPushButton{tr("Which row…")}},
       finding_{new MessageLine},
       bar_{new AssumeBar} {
     setObjectName(QStringLiteral("lineNote"));
     sentence_->setObjectName(QStringLiteral("waySentence"));
     finding_->setObjectName(QStringLiteral("lineFinding"));
     assume_->setObjectName(QStringLiteral("assumeGrams"));
+    rows_->setObjectName(QStringLiteral("whichRow"));
+    rows_->setToolTip(tr("Rows of the tables that this food could be, side by side"));
     sentence_->setWordWrap(true);
     sentence_->setTextFormat(Qt::PlainText);
     sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     sentence_->setFocusPolicy(Qt::NoFocus);
     othersLabel_->setProperty("tone", QStringLiteral("secondary"));
     density_->setObjectName(QStringLiteral("stateDensity"));
-    for (QPushButton* button : {density_, assume_}) button->setProperty("quiet", true);
+    for (QPushButton* button : {density_, assume_, rows_}) button->setProperty("quiet", true);
     auto* how = new QHBoxLayout;
     how->setSpacing(kSpace3Px);
     how->addWidget(mark_, 0, Qt::AlignTop);
@@ -45,6 +48,7 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     flow_->addWidget(othersLabel_);
     flow_->addWidget(density_);
     flow_->addWidget(assume_);
+    flow_->addWidget(rows_);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(kSpace2Px, kSpace2Px, kSpace2Px, 0);
     column->setSpacing(kSpace1Px);
@@ -54,6 +58,7 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     column->addWidget(bar_);
     connect(density_, &QPushButton::clicked, this, &LineNote::takeDensity);
     connect(assume_, &QPushButton::clicked, this, &LineNote::assume);
+    connect(rows_, &QPushButton::clicked, this, &LineNote::rowsAsked);
     connect(finding_, &MessageLine::actionTriggered, this, &LineNote::takeBetter);
     connect(bar_, &AssumeBar::assumed, this, [this] { follow(); });
 }
@@ -98,7 +103,7 @@ void LineNote::showOthers(const std::vector<OtherWay>& others) {
         flow_->addWidget(button);
         buttons_.push_back(button);
     }
-    for (QPushButton* button : {density_, assume_}) {
+    for (QPushButton* button : {density_, assume_, rows_}) {
         flow_->removeWidget(button);
         flow_->addWidget(button);
     }

@@ -30,6 +30,7 @@ public:
 
     void setDraft(DraftSession* draft);
     void setLine(const std::string& line);
+    [[nodiscard]] const std::string& line() const { return line_; }
     /// The next open way counts, or the one before.
     void takeNext(bool back);
     /// The way that the first finding names.
@@ -41,6 +42,8 @@ signals:
     void failed(const nettare::Error& error);
     /// Something was asked of the note by a key: it should be in sight.
     void touched();
+    /// Which rows of the tables the line's food could be.
+    void rowsAsked();
 
 private:
     void follow();
@@ -58,7 +61,7 @@ private:
     QLabel *sentence_, *othersLabel_;
     QWidget* others_;
     FlowLayout* flow_;
-    QPushButton *density_, *assume_;
+    QPushButton *density_, *assume_, *rows_;
     MessageLine* finding_;
     AssumeBar* bar_;
     std::vector<QPushButton*> buttons_;

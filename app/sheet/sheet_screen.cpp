@@ -49,6 +49,7 @@ SheetScreen::SheetScreen(KitchenSession& kitchen, QWidget* parent)
     connect(sheet_, &SheetPane::failed, this, &SheetScreen::failed);
     connect(sheet_, &SheetPane::lineChosen, scale_, &ScaleStrip::setLine);
     connect(sheet_, &SheetPane::weighAsked, scale_, &ScaleStrip::weighFor);
+    connect(&sheet_->note(), &LineNote::rowsAsked, this, &SheetScreen::rowsAsked);
     connect(&kitchen_, &KitchenSession::draftOpened, this, &SheetScreen::followDraft);
     connect(&kitchen_, &KitchenSession::shelfChanged, this, &SheetScreen::openFirst);
     followDraft();
@@ -125,6 +126,10 @@ void SheetScreen::toggleOptional() {
     const std::string line = sheet_->currentLine().toStdString();
     if (auto done = nettare::toggleOptional(*kitchen_.draft(), line); !done)
         emit failed(done.error());
+}
+
+std::string SheetScreen::currentLine() const {
+    return sheet_->note().line();
 }
 
 void SheetScreen::takeNextWay(bool back) {

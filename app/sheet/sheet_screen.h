@@ -32,6 +32,8 @@ public:
 
     // What commands do here.
     void goToLine(const QString& line);
+    /// Id of the line that the note below the table is about; empty where none is.
+    [[nodiscard]] std::string currentLine() const;
     void addLine();
     void addStep();
     void removeCurrent();
@@ -47,6 +49,7 @@ public:
 
 signals:
     void newRecipeAsked();
+    void rowsAsked();
     void failed(const nettare::Error& error);
 
 private:

@@ -70,6 +70,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     revisions = make("revisions", CommandWords::tr("Re&visions"), "Ctrl+R");
     tryAmounts = make("tryAmounts", CommandWords::tr("Tr&y amounts"), "Ctrl+T");
     limits = make("limits", CommandWords::tr("L&imits and assumptions"), "Ctrl+L");
+    whichRow = make("whichRow", CommandWords::tr("W&hich row of the table"), "Ctrl+Shift+R");
     weigh = make("weigh", CommandWords::tr("&Weigh"), "F8");
     nextWay = make("nextWay", CommandWords::tr("Next way to &grams"), "F4");
     wayBefore = make("wayBefore", CommandWords::tr("Way to grams &before"), "Shift+F4");

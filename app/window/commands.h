@@ -16,7 +16,7 @@ struct Commands {
     QAction *undo, *redo;
     // recipe
     QAction *addLine, *removeLine, *moveUp, *moveDown, *addStep, *keep, *revisions, *weigh;
-    QAction *tryAmounts, *limits;
+    QAction *tryAmounts, *limits, *whichRow;
     QAction* optionalLine;
     QAction *nextWay, *wayBefore, *betterWay, *assume;
     // view

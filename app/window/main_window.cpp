@@ -14,6 +14,7 @@
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/sheet_screen.h"
 #include "app/trial/trial_screen.h"
+#include "app/which_row/which_row_screen.h"
 #include "app/window/about_page.h"
 #include "app/window/keep_bar.h"
 #include "app/window/keys_page.h"
@@ -152,6 +153,7 @@ void MainWindow::addOwnScreens() {
     addPathScreen();
     auto* trial = new TrialScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("trial"), commands_.tryAmounts, trial);
+    addRowScreen();
     auto* limits = new LimitsScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("limits"), commands_.limits, limits);
     screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
@@ -171,6 +173,19 @@ void MainWindow::addOwnScreens() {
                 compare->compare(revision, other);
                 showScreen(QStringLiteral("compare"));
             });
+}
+
+void MainWindow::addRowScreen() {
+    auto* rows = new WhichRowScreen{kitchen_};
+    // Before the stack shows the screen: which food is meant is told by the sheet.
+    connect(commands_.whichRow, &QAction::triggered, this, [this, rows] {
+        if (screens_->current() == QStringLiteral("sheet")) rows->askAbout(sheet_->currentLine());
+    });
+    screens_->addQuietScreen(QStringLiteral("rows"), commands_.whichRow, rows);
+    connect(sheet_, &SheetScreen::rowsAsked, commands_.whichRow, &QAction::trigger);
+    connect(rows, &WhichRowScreen::sheetWanted, this,
+            [this] { showScreen(QStringLiteral("sheet")); });
+    connect(rows, &WhichRowScreen::failed, this, &MainWindow::tell);
 }
 
 // Escape leads back to where the figure was asked about.
@@ -250,7 +265,8 @@ void MainWindow::followRights() {
          {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,
           c.nextWay, c.wayBefore, c.betterWay, c.assume})
         action->setEnabled(editable);
-    for (QAction* action : {c.revisions, c.tryAmounts, c.limits, c.path, c.copyPath, c.printPath})
+    for (QAction* action :
+         {c.revisions, c.tryAmounts, c.limits, c.whichRow, c.path, c.copyPath, c.printPath})
         action->setEnabled(open);
     c.keep->setText(editable ? tr("&Keep as revision %1…").arg(nextRevision(kitchen_))
                              : tr("&Keep as revision…"));

@@ -56,6 +56,7 @@ private:
     void connectViewCommands();
     void addOwnScreens();
     void addPathScreen();
+    void addRowScreen();
     void showPath(Component component);
     /// The path that is open, or that of the figure chosen on the sheet.
     void needPath();

@@ -48,8 +48,8 @@ void buildMenus(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
     menuOf(bar, MenuWords::tr("&Edit"), {c.undo, c.redo});
     menuOf(bar, MenuWords::tr("&Recipe"),
            {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, nullptr,
-            c.weigh, c.nextWay, c.wayBefore, c.betterWay, c.assume, nullptr, c.tryAmounts, c.limits,
-            nullptr, c.keep, c.revisions});
+            c.weigh, c.nextWay, c.wayBefore, c.betterWay, c.assume, c.whichRow, nullptr,
+            c.tryAmounts, c.limits, nullptr, c.keep, c.revisions});
     buildView(bar, c, screens);
     menuOf(bar, MenuWords::tr("&Help"), {c.keys, c.about});
 }
