@@ -33,6 +33,14 @@ QString withCapital(const std::string& word) {
     return text;
 }
 
+/// As tall as its rows, and no taller; a long one scrolls.
+void fitToRows(QTableView& table) {
+    const QHeaderView& header = *table.horizontalHeader();
+    const int head = std::max(header.height(), header.sizeHint().height());
+    const int row = table.verticalHeader()->defaultSectionSize();
+    table.setMaximumHeight(head + table.model()->rowCount() * row + 2);
+}
+
 }  // namespace
 
 WhichRowScreen::WhichRowScreen(KitchenSession& kitchen, QWidget* parent)
@@ -113,6 +121,7 @@ void WhichRowScreen::build() {
     column->addWidget(effect_);
     column->addWidget(message_);
     column->addWidget(hint_);
+    column->addStretch(0);
     stack_->addWidget(page);
     stack_->addWidget(empty_);
     auto* whole = new QVBoxLayout{this};
@@ -187,6 +196,7 @@ void WhichRowScreen::refresh() {
     }
     model_->show(rowOptions(draft.document(), draft.closure(), *draft.evaluation(), *asked,
                             std::move(*rows), basis_));
+    fitToRows(*table_);
     if (model_->rowCount() == 1)
         message_->say(MessageKind::Info, tr("The tables at hand have no other row of this food."));
     table_->selectRow(std::max(0, model_->currentRow()));

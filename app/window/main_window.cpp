@@ -6,6 +6,7 @@
 
 #include "app/compare/compare_screen.h"
 #include "app/figures/figures_pane.h"
+#include "app/import_table/import_screen.h"
 #include "app/limits/limits_screen.h"
 #include "app/panel_screen/panel_screen.h"
 #include "app/path/path_screen.h"
@@ -154,6 +155,7 @@ void MainWindow::addOwnScreens() {
     auto* trial = new TrialScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("trial"), commands_.tryAmounts, trial);
     addRowScreen();
+    addImportScreen();
     auto* limits = new LimitsScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("limits"), commands_.limits, limits);
     screens_->addQuietScreen(QStringLiteral("keys"), commands_.keys, new KeysPage{*menuBar()});
@@ -173,6 +175,14 @@ void MainWindow::addOwnScreens() {
                 compare->compare(revision, other);
                 showScreen(QStringLiteral("compare"));
             });
+}
+
+void MainWindow::addImportScreen() {
+    auto* import = new ImportScreen{
+        kitchen_,
+        {[this](QWidget* window, bool folder) { return paths_->foodTable(window, folder); },
+         [this](QWidget* window, bool write) { return paths_->mappingFile(window, write); }}};
+    screens_->addQuietScreen(QStringLiteral("import"), commands_.bringInTable, import);
 }
 
 void MainWindow::addRowScreen() {

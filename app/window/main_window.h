@@ -57,6 +57,7 @@ private:
     void addOwnScreens();
     void addPathScreen();
     void addRowScreen();
+    void addImportScreen();
     void showPath(Component component);
     /// The path that is open, or that of the figure chosen on the sheet.
     void needPath();

@@ -39,6 +39,24 @@ QString DialogPathAsker::panelPdf(QWidget* window, const QString& suggestedName)
     return askForPdfByDialog(window, suggestedName);
 }
 
+QString DialogPathAsker::foodTable(QWidget* window, bool folder) {
+    const QString title = PathWords::tr("Bring in a table");
+    if (folder) return QFileDialog::getExistingDirectory(window, title);
+    return QFileDialog::getOpenFileName(
+        window, title, {},
+        PathWords::tr("Tables of foods (*.zip *.csv *.txt *.tsv);;All files (*)"));
+}
+
+QString DialogPathAsker::mappingFile(QWidget* window, bool write) {
+    const QString filter = PathWords::tr("Mappings of columns (*.json)");
+    if (!write)
+        return QFileDialog::getOpenFileName(window, PathWords::tr("Use a mapping"), {}, filter);
+    QString path = QFileDialog::getSaveFileName(window, PathWords::tr("Save this mapping"),
+                                                PathWords::tr("columns.json"), filter);
+    if (!path.isEmpty() && !path.endsWith(QStringLiteral(".json"))) path += QStringLiteral(".json");
+    return path;
+}
+
 bool DialogPathAsker::printer(QWidget* window, QPrinter& printer) {
     return askForPrinterByDialog(window, printer);
 }

@@ -18,6 +18,10 @@ public:
     [[nodiscard]] virtual QString newKitchen(QWidget* window, const QString& title) = 0;
     /// Where a panel is to be written, with a name that is offered.
     [[nodiscard]] virtual QString panelPdf(QWidget* window, const QString& suggestedName) = 0;
+    /// Files of a table of foods to bring in: a zip or a CSV, or the folder that holds them.
+    [[nodiscard]] virtual QString foodTable(QWidget* window, bool folder) = 0;
+    /// The mapping of a CSV's columns, to be read or to be written.
+    [[nodiscard]] virtual QString mappingFile(QWidget* window, bool write) = 0;
     /// Printer and paper of a working sheet; false where the cook changed their mind.
     [[nodiscard]] virtual bool printer(QWidget* window, QPrinter& printer) = 0;
 };
@@ -28,6 +32,8 @@ public:
     [[nodiscard]] QString kitchenToOpen(QWidget* window) override;
     [[nodiscard]] QString newKitchen(QWidget* window, const QString& title) override;
     [[nodiscard]] QString panelPdf(QWidget* window, const QString& suggestedName) override;
+    [[nodiscard]] QString foodTable(QWidget* window, bool folder) override;
+    [[nodiscard]] QString mappingFile(QWidget* window, bool write) override;
     [[nodiscard]] bool printer(QWidget* window, QPrinter& printer) override;
 };
 

@@ -59,7 +59,7 @@ public:
         window.show();
         letItRest(session);
         bool all = true;
-        for (const char* name : {"sheet", "compare", "panel", "path", "trial", "limits", "rows",
+        for (const char* name : {"sheet", "compare", "panel", "path", "trial", "limits", "rows", "import",
                                  "revisions", "keys", "about"}) {
             const QString screen = QString::fromLatin1(name);
             window.showScreen(screen);

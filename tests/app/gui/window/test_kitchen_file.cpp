@@ -22,6 +22,8 @@ public:
     QString kitchenToOpen(QWidget*) override { return path_; }
     QString newKitchen(QWidget*, const QString&) override { return path_; }
     [[nodiscard]] QString panelPdf(QWidget*, const QString&) override { return {}; }
+    [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
+    [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
     [[nodiscard]] bool printer(QWidget*, QPrinter&) override { return false; }
 
 private:

@@ -35,6 +35,8 @@ public:
     [[nodiscard]] QString panelPdf(QWidget*, const QString&) override {
         return folder_.filePath(QStringLiteral("window.pdf"));
     }
+    [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
+    [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
     [[nodiscard]] bool printer(QWidget*, QPrinter&) override { return false; }
 
 private:
