@@ -166,7 +166,7 @@ private:
 
     Result<bool> anyKnows(const AskedWord& word) const {
         for (const FoodTable& table : tables_.tables) {
-            const auto known = table.knows(word);
+            auto known = table.knows(word);
             if (!known || *known) return known;
         }
         return false;
