@@ -15,13 +15,13 @@ constexpr std::size_t kLongestBrandText = 200;
 // FoodData Central download, field descriptions, from memory. A serving is in g or ml, newer
 // downloads write GRM and MLT; amounts in food_nutrient.csv are then for 100 g or 100 ml.
 enum BrandColumn : std::size_t {
-    kFdcId,
-    kOwner,
-    kBrand,
-    kCategory,
-    kServing,
-    kServingUnit,
-    kHousehold,
+    kBrandFdcId,
+    kBrandOwner,
+    kBrandName,
+    kBrandCategory,
+    kBrandServing,
+    kBrandServingUnit,
+    kBrandHousehold,
 };
 constexpr std::array<FdcColumn, 7> kBrandColumns{{{"fdc_id"},
                                                   {"brand_owner", false},
@@ -43,7 +43,7 @@ std::string brandText(std::string_view field) {
 
 void takeBrandNames(FdcImport& import, const FdcFile& file, std::uint32_t food) {
     std::vector<std::string> names;
-    for (const BrandColumn column : {kOwner, kBrand}) {
+    for (const BrandColumn column : {kBrandOwner, kBrandName}) {
         std::string name = brandText(file[column]);
         if (!name.empty() && std::ranges::find(names, name) == names.end())
             names.push_back(std::move(name));
@@ -53,11 +53,11 @@ void takeBrandNames(FdcImport& import, const FdcFile& file, std::uint32_t food) 
 
 /// A serving by weight is a household measure: "1 serving (2 Tbsp) = 32 g".
 void takeServing(FdcImport& import, const FdcFile& file, std::uint32_t food) {
-    if (!isUnitOf(file[kServingUnit], "g", "grm")) return;
-    const auto grams = readScaledNumber(trimmed(file[kServing]));
+    if (!isUnitOf(file[kBrandServingUnit], "g", "grm")) return;
+    const auto grams = readScaledNumber(trimmed(file[kBrandServing]));
     HouseholdMeasure measure;
     measure.unit = "serving";
-    measure.qualifier = brandText(file[kHousehold]);
+    measure.qualifier = brandText(file[kBrandHousehold]);
     measure.grams = grams.value_or(0);
     // A label without a serving is no fault of the row.
     static_cast<void>(import.writer.measure(food, measure));
@@ -84,10 +84,10 @@ Result<VolumeFoods> readVolumeFoods(const ImportFiles& files, ImportRun& run) {
 Result<void> readFdcBrands(FdcImport& import) {
     if (!import.files.has("branded_food.csv")) return {};
     return eachFdcRow(import, "branded_food.csv", kBrandColumns, [&](FdcFile& file) {
-        const auto food = foodOfRow(import, file, kFdcId);
+        const auto food = foodOfRow(import, file, kBrandFdcId);
         if (!food) return;
         takeBrandNames(import, file, *food);
-        if (const std::string group = brandText(file[kCategory]); !group.empty())
+        if (const std::string group = brandText(file[kBrandCategory]); !group.empty())
             import.writer.setGroup(*food, import.writer.group(group));
         takeServing(import, file, *food);
     });

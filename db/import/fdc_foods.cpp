@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::uint32_t kLeftOut = 0xFFFFFFFF;
 constexpr std::string_view kBranded = "branded_food";
-constexpr std::string_view kSurvey = "survey_fndds_food";
+constexpr std::string_view kSurveyFood = "survey_fndds_food";
 constexpr std::string_view kNoCategory = "food";
 constexpr std::size_t kLongestDescription = 1000;
 
@@ -23,14 +23,14 @@ constexpr std::array<std::string_view, 5> kTypesLeftOut{"sub_sample_food", "mark
                                                         "experimental_food"};
 
 // FoodData Central download, field descriptions, from memory.
-constexpr std::array<FdcColumn, 4> kFoodColumns{
+constexpr std::array<FdcColumn, 4> kFdcFoodColumns{
     {{"fdc_id"}, {"data_type"}, {"description"}, {"food_category_id", false}}};
 constexpr std::array<FdcColumn, 2> kCategoryColumns{{{"id"}, {"description"}}};
 constexpr std::array<FdcColumn, 2> kSurveyCategoryColumns{
     {{"wweia_food_category"}, {"wweia_food_category_description"}}};
 
 int groupOf(FdcImport& import, const FdcCategories& categories, const FdcFile& file) {
-    const auto& names = file[1] == kSurvey ? categories.ofSurvey : categories.ofFoods;
+    const auto& names = file[1] == kSurveyFood ? categories.ofSurvey : categories.ofFoods;
     const auto found = names.find(file[3]);
     return import.writer.group(found == names.end() ? kNoCategory : found->second);
 }
@@ -141,7 +141,7 @@ Result<FdcCategories> readFdcCategories(FdcImport& import) {
 
 Result<void> readFdcFoods(FdcImport& import, const FdcCategories& categories,
                           const VolumeFoods& volumeFoods) {
-    auto read = eachFdcRow(import, "food.csv", kFoodColumns,
+    auto read = eachFdcRow(import, "food.csv", kFdcFoodColumns,
                            [&](FdcFile& file) { takeFood(import, file, categories, volumeFoods); });
     import.foods.sort();
     return read;

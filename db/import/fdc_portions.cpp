@@ -13,13 +13,13 @@ namespace {
 
 // FoodData Central download, field descriptions, from memory.
 enum PortionColumn : std::size_t {
-    kFdcId,
-    kAmount,
-    kUnitId,
-    kDescription,
-    kModifier,
-    kGrams,
-    kDataPoints,
+    kPortionFdcId,
+    kPortionAmount,
+    kPortionUnitId,
+    kPortionDescription,
+    kPortionModifier,
+    kPortionGrams,
+    kPortionDataPoints,
 };
 constexpr std::array<FdcColumn, 7> kPortionColumns{{{"fdc_id"},
                                                     {"amount", false},
@@ -42,19 +42,19 @@ Result<UnitNames> readUnitNames(FdcImport& import) {
 }
 
 void takePortion(FdcImport& import, FdcFile& file, const UnitNames& units) {
-    const auto food = foodOfRow(import, file, kFdcId);
+    const auto food = foodOfRow(import, file, kPortionFdcId);
     if (!food) return;
-    const auto unit = units.find(file[kUnitId]);
+    const auto unit = units.find(file[kPortionUnitId]);
     const auto name = import.plainNames.find(*food);
     auto measure =
-        fdcMeasure({file[kAmount], unit == units.end() ? std::string_view{} : unit->second,
-                    file[kDescription], file[kModifier]},
+        fdcMeasure({file[kPortionAmount], unit == units.end() ? std::string_view{} : unit->second,
+                    file[kPortionDescription], file[kPortionModifier]},
                    name == import.plainNames.end() ? std::string_view{} : name->second);
     // "Quantity not specified": what the survey takes where nobody says; no measure.
     if (!measure) return;
-    const auto grams = readScaledNumber(trimmed(file[kGrams]));
+    const auto grams = readScaledNumber(trimmed(file[kPortionGrams]));
     measure->grams = grams.value_or(0);
-    measure->n = static_cast<int>(fdcId(file[kDataPoints]).value_or(0));
+    measure->n = static_cast<int>(fdcId(file[kPortionDataPoints]).value_or(0));
     if (!import.writer.measure(*food, *measure))
         file.reject(file.errorHere(ErrorCode::MeasureWeighsNothing).with("found", measure->unit));
 }

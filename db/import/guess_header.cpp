@@ -112,7 +112,7 @@ constexpr auto kUsualNames = std::to_array<UsualName>({
     {"ethanol", ALC},
 });
 
-constexpr auto kFoodColumns = std::to_array<std::pair<std::string_view, FoodColumn>>({
+constexpr auto kFoodColumnNames = std::to_array<std::pair<std::string_view, FoodColumn>>({
     {"number", FoodColumn::Number},
     {"food number", FoodColumn::Number},
     {"no", FoodColumn::Number},
@@ -142,7 +142,7 @@ constexpr auto kFoodColumns = std::to_array<std::pair<std::string_view, FoodColu
     {"refuse percent", FoodColumn::Refuse},
 });
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 9> kUnitWords{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 9> kHeaderUnits{{
     {"kg", "kg"},
     {"g", "g"},
     {"mg", "mg"},
@@ -154,14 +154,14 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 9> kUnitWord
     {"kj", "kJ"},
 }};
 
-constexpr bool isWordByte(char c) {
+constexpr bool isHeaderByte(char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) > 127;
 }
 
 std::vector<std::string> headerWords(std::string_view header) {
     std::vector<std::string> found(1);
     for (const char c : lowerAscii(header)) {
-        if (isWordByte(c))
+        if (isHeaderByte(c))
             found.back() += c;
         else if (!found.back().empty())
             found.emplace_back();
@@ -171,7 +171,7 @@ std::vector<std::string> headerWords(std::string_view header) {
 }
 
 std::string_view unitOfWord(std::string_view word) {
-    for (const auto& [written, unit] : kUnitWords)
+    for (const auto& [written, unit] : kHeaderUnits)
         if (written == word) return unit;
     return {};
 }
@@ -185,7 +185,7 @@ void dropReference(std::vector<std::string>& found) {
     if (!found.empty() && found.back() == "per") found.pop_back();
 }
 
-std::string joined(const std::vector<std::string>& all) {
+std::string joinedHeaderWords(const std::vector<std::string>& all) {
     std::string text;
     for (const std::string& word : all) {
         if (!text.empty()) text += ' ';
@@ -207,7 +207,7 @@ std::optional<HeaderGuess> guessEnergy(const std::string& name, std::string_view
 std::optional<Component> componentOfWords(std::vector<std::string> found) {
     std::erase(found, "total");
     const auto named = [&]() -> std::optional<Component> {
-        const std::string name = joined(found);
+        const std::string name = joinedHeaderWords(found);
         const auto* const usual = std::ranges::find(kUsualNames, name, &UsualName::name);
         return usual == kUsualNames.end() ? std::nullopt : std::optional{usual->component};
     };
@@ -252,7 +252,7 @@ std::optional<HeaderGuess> guessPart(std::string_view header) {
         found.pop_back();
     else
         unit = {};
-    if (auto energy = guessEnergy(joined(found), unit)) return energy;
+    if (auto energy = guessEnergy(joinedHeaderWords(found), unit)) return energy;
     const auto component = tagged ? tagged : componentOfWords(found);
     if (!component) return std::nullopt;
     if (isSignOfMagnesium(*component, unit, header)) unit = {};
@@ -279,8 +279,8 @@ std::optional<HeaderGuess> guessHeader(std::string_view header) {
 
 std::optional<FoodColumn> guessFoodColumn(std::string_view header) {
     for (const std::string_view part : partsOfHeader(header)) {
-        const std::string name = joined(headerWords(part));
-        for (const auto& [known, column] : kFoodColumns)
+        const std::string name = joinedHeaderWords(headerWords(part));
+        for (const auto& [known, column] : kFoodColumnNames)
             if (known == name) return column;
     }
     return std::nullopt;
