@@ -118,8 +118,8 @@ Result<std::vector<FoodHit>> FoodTable::search(std::string_view words, std::size
     return std::move(found->hits);
 }
 
-Result<std::vector<RankedRow>> FoodTable::ranked(const std::vector<AskedWord>& asked) const {
-    return guarded(file_->path, [&]() -> Result<std::vector<RankedRow>> {
+Result<std::vector<FoundRow>> FoodTable::ranked(const std::vector<AskedWord>& asked) const {
+    return guarded(file_->path, [&]() -> Result<std::vector<FoundRow>> {
         return rankRows(file_->database, asked);
     });
 }

@@ -14,7 +14,7 @@
 #include "db/food_value.h"
 #include "db/measure_spreads.h"
 #include "db/search/near_words.h"
-#include "db/search/ranked_row.h"
+#include "db/search/found_row.h"
 
 namespace nettare {
 
@@ -71,7 +71,7 @@ public:
     // What a search over several tables asks each of; all fail with TableUnreadable.
 
     /// Foods that answer to all words, the first kMostCandidates in row order.
-    [[nodiscard]] Result<std::vector<RankedRow>> ranked(const std::vector<AskedWord>& asked) const;
+    [[nodiscard]] Result<std::vector<FoundRow>> ranked(const std::vector<AskedWord>& asked) const;
     /// A food as a list of hits shows it; nothing where the table has none of that number.
     [[nodiscard]] Result<std::optional<FoodHit>> hit(std::string_view number) const;
     /// True if some food answers to the word.

@@ -10,8 +10,8 @@ namespace nettare {
 
 namespace {
 
-struct RowWords {
-    Q_DECLARE_TR_FUNCTIONS(RowWords)
+struct ComparedRowWords {
+    Q_DECLARE_TR_FUNCTIONS(ComparedRowWords)
 };
 
 /// What a line's grams and energy are written with; less would hide what counts as a change.
@@ -66,7 +66,7 @@ ComparedSide sideOf(const SheetLine& line) {
 }
 
 QString openWord() {
-    return RowWords::tr("open");
+    return ComparedRowWords::tr("open");
 }
 
 ComparedRow rowOf(const ComparedLine& line) {
@@ -103,7 +103,7 @@ ComparedRow totalOf(const Comparison& comparison) {
     row.kind = RowKind::Total;
     row.left.emplace();
     row.right.emplace();
-    row.left->amount = row.right->amount = RowWords::tr("Batch");
+    row.left->amount = row.right->amount = ComparedRowWords::tr("Batch");
     row.left->grams = rowText(grams.before);
     row.right->grams = rowText(grams.after);
     writeEnergy(*row.left, energyOf(energy.before), kcal.before);

@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kBarMm = 50;
 constexpr double kPointsPerMm = 72 / 25.4;
-constexpr int kTickPx = 9;
+constexpr int kCheckTickPx = 9;
 
 }  // namespace
 
@@ -33,7 +33,7 @@ double CheckBar::lengthPx() const {
 }
 
 QSize CheckBar::sizeHint() const {
-    return {qRound(lengthPx()) + 2, kTickPx + kSpace1Px + fontMetrics().height()};
+    return {qRound(lengthPx()) + 2, kCheckTickPx + kSpace1Px + fontMetrics().height()};
 }
 
 void CheckBar::paintEvent(QPaintEvent*) {
@@ -41,12 +41,12 @@ void CheckBar::paintEvent(QPaintEvent*) {
     const Shade shade = shadeOf(palette());
     const QColor ink = colour(Role::Ink, shade);
     const double right = lengthPx();
-    painter.fillRect(QRectF{0, kTickPx / 2.0 - 0.5, right, 1}, ink);
-    painter.fillRect(QRectF{0, 0, 1, kTickPx}, ink);
-    painter.fillRect(QRectF{right - 1, 0, 1, kTickPx}, ink);
+    painter.fillRect(QRectF{0, kCheckTickPx / 2.0 - 0.5, right, 1}, ink);
+    painter.fillRect(QRectF{0, 0, 1, kCheckTickPx}, ink);
+    painter.fillRect(QRectF{right - 1, 0, 1, kCheckTickPx}, ink);
     painter.setPen(colour(Role::Ink2, shade));
-    painter.drawText(rect().adjusted(0, kTickPx + kSpace1Px, 0, 0), Qt::AlignHCenter | Qt::AlignTop,
-                     tr("50 mm"));
+    painter.drawText(rect().adjusted(0, kCheckTickPx + kSpace1Px, 0, 0),
+                     Qt::AlignHCenter | Qt::AlignTop, tr("50 mm"));
 }
 
 }  // namespace nettare

@@ -11,7 +11,7 @@ namespace nettare {
 
 namespace {
 
-constexpr double kCentipointsPerPoint = 100;
+constexpr double kPaperCentipoints = 100;
 constexpr int kPaperMarginPx = kSpace1Px;
 
 }  // namespace
@@ -38,7 +38,7 @@ void PanelPaper::setScale(double pxPerPoint) {
 }
 
 QSizeF PanelPaper::pagePt() const {
-    return {layout_.widthCpt / kCentipointsPerPoint, layout_.heightCpt / kCentipointsPerPoint};
+    return {layout_.widthCpt / kPaperCentipoints, layout_.heightCpt / kPaperCentipoints};
 }
 
 int PanelPaper::marginPx() {
@@ -62,7 +62,7 @@ void PanelPaper::paintEvent(QPaintEvent*) {
     }
     painter.fillRect(page, Qt::white);
     painter.translate(page.topLeft());
-    painter.scale(pxPerPoint_ / kCentipointsPerPoint, pxPerPoint_ / kCentipointsPerPoint);
+    painter.scale(pxPerPoint_ / kPaperCentipoints, pxPerPoint_ / kPaperCentipoints);
     paintPanel(painter, layout_);
 }
 

@@ -11,7 +11,7 @@ namespace nettare {
 
 namespace {
 
-QString valueOf(const Error& error, std::string_view name) {
+QString errorValue(const Error& error, std::string_view name) {
     const std::string_view value = error.value(name);
     return QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size()));
 }
@@ -26,11 +26,11 @@ QStringList foodsOf(const Error& error) {
 /// An end of a line's amount, rounded outwards to what is read at a glance.
 QString amountText(const Error& error, std::string_view name, Direction direction) {
     const auto exact = Decimal::read(error.value(name));
-    if (!exact) return valueOf(error, name);
+    if (!exact) return errorValue(error, name);
     const double value = exact->value();
     const int decimals = value >= 10 ? 0 : value >= 1 ? 1 : 2;
     return QString::fromStdString(numberAt(decimals, value, direction)) + u' ' +
-           valueOf(error, "unit");
+           errorValue(error, "unit");
 }
 
 QString sentence(QString text) {
@@ -39,7 +39,7 @@ QString sentence(QString text) {
 }
 
 PanelTrouble openLineTrouble(const Error& error) {
-    const QString line = valueOf(error, "line");
+    const QString line = errorValue(error, "line");
     const QString least = amountText(error, "at_least", Direction::Floor);
     const QStringList foods = foodsOf(error);
     PanelTrouble trouble;

@@ -25,7 +25,7 @@ namespace nettare {
 namespace {
 
 constexpr std::array kRowBases{Basis::Piece, Basis::Portion, Basis::Hundred, Basis::Batch};
-constexpr std::size_t kMostRows = 12;
+constexpr std::size_t kMostRowsOfThing = 12;
 
 QString withCapital(const std::string& word) {
     QString text = QString::fromStdString(word);
@@ -188,7 +188,7 @@ void WhichRowScreen::refresh() {
         model_->show({});
         return showEffect();
     }
-    auto rows = rowsOfOneThing(*kitchen_.tables(), *current, asked->name, kMostRows);
+    auto rows = rowsOfOneThing(*kitchen_.tables(), *current, asked->name, kMostRowsOfThing);
     if (!rows) {
         model_->show({});
         message_->say(MessageKind::Warning, QString::fromStdString(errorSentence(rows.error())));

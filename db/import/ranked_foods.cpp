@@ -41,7 +41,7 @@ void rankOfRow(sqlite3_context* context, int /*count*/, sqlite3_value** values) 
     sqlite3_result_int64(context, rowRank({.name = name, .group = group, .place = place}));
 }
 
-std::string_view wordOf(AddedSugarKind kind) {
+std::string_view sugarsWord(AddedSugarKind kind) {
     switch (kind) {
         case AddedSugarKind::None:
             return "none";
@@ -114,7 +114,7 @@ private:
     }
     void bindTraits(const ImportedTraits& traits) {
         food_.bind(12, traits.plant ? 1 : 0);
-        bindText(food_, 17, wordOf(traits.addedSugars.kind));
+        bindText(food_, 17, sugarsWord(traits.addedSugars.kind));
         bindText(food_, 18, traits.addedSugars.reason);
     }
     void writeWords(const std::string& name, const std::string& otherNames) {

@@ -12,7 +12,7 @@ struct CloseFile {
     void operator()(zip_file_t* file) const { zip_fclose(file); }
 };
 
-Error damaged(const std::string& path, const std::string& reason) {
+Error zipDamaged(const std::string& path, const std::string& reason) {
     return errorIn(path, ErrorCode::ZipDamaged).with("reason", reason);
 }
 
@@ -24,7 +24,7 @@ public:
 protected:
     Result<std::size_t> fill(char* buffer, std::size_t size) override {
         const zip_int64_t read = zip_fread(file_.get(), buffer, size);
-        if (read < 0) return fail(damaged(path_, zip_file_strerror(file_.get())));
+        if (read < 0) return fail(zipDamaged(path_, zip_file_strerror(file_.get())));
         return static_cast<std::size_t>(read);
     }
 
@@ -54,7 +54,7 @@ Result<ZipArchive> ZipArchive::open(const std::string& path) {
     if (opened == nullptr) {
         zip_error_t cause;
         zip_error_init_with_code(&cause, code);
-        const Error error = damaged(path, zip_error_strerror(&cause));
+        const Error error = zipDamaged(path, zip_error_strerror(&cause));
         zip_error_fini(&cause);
         return fail(error);
     }
@@ -76,7 +76,7 @@ Result<ZipArchive> ZipArchive::open(const std::string& path) {
 
 Result<std::unique_ptr<ImportStream>> ZipArchive::read(std::size_t place) const {
     zip_file_t* file = zip_fopen_index(handle_->zip, place, 0);
-    if (file == nullptr) return fail(damaged(path_, zip_strerror(handle_->zip)));
+    if (file == nullptr) return fail(zipDamaged(path_, zip_strerror(handle_->zip)));
     return std::unique_ptr<ImportStream>{std::make_unique<ZipStream>(path_, file)};
 }
 

@@ -85,7 +85,7 @@ std::vector<AskedWord> askedWords(std::string_view text) {
     return asked;
 }
 
-std::string indexQuery(const std::vector<AskedWord>& words) {
+std::string askedQuery(const std::vector<AskedWord>& words) {
     std::string query;
     for (const AskedWord& word : words) {
         if (!query.empty()) query += " AND ";

@@ -30,6 +30,6 @@ inline constexpr std::size_t kMostWords = 16;
 [[nodiscard]] std::vector<AskedWord> askedWords(std::string_view text);
 
 /// A full-text query for foods that answer to every word.
-[[nodiscard]] std::string indexQuery(const std::vector<AskedWord>& words);
+[[nodiscard]] std::string askedQuery(const std::vector<AskedWord>& words);
 
 }  // namespace nettare

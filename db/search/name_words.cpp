@@ -38,7 +38,7 @@ static_assert(std::ranges::is_sorted(kClasses) && std::ranges::is_sorted(kNeutra
               std::ranges::is_sorted(kKinds));
 
 template <std::size_t Count>
-bool isOneOf(const std::array<std::string_view, Count>& words, std::string_view word) {
+bool isAmong(const std::array<std::string_view, Count>& words, std::string_view word) {
     return std::ranges::binary_search(words, word);
 }
 
@@ -80,15 +80,15 @@ void NameWords::findHeads() {
         std::size_t at = from;
         for (; at < words_.size() && words_[at].part == part; ++at) {
             NameWord& word = words_[at];
-            word.neutral = isOneOf(kNeutral, word.word);
-            word.classWord = part == 0 && isOneOf(kClasses, word.word);
+            word.neutral = isAmong(kNeutral, word.word);
+            word.classWord = part == 0 && isAmong(kClasses, word.word);
             if (word.classWord) partsBehind = kPartsBehindClass + 1;
             ended = ended || word.aside || (at > from && endsHead(word.word));
             if (ended) continue;
-            if (last == nullptr || !isOneOf(kKinds, word.word)) last = &word;
+            if (last == nullptr || !isAmong(kKinds, word.word)) last = &word;
             telling = telling || !word.neutral;
         }
-        if (last != nullptr && (part == 0 || (partsBehind > 0 && !isOneOf(kKinds, last->word))))
+        if (last != nullptr && (part == 0 || (partsBehind > 0 && !isAmong(kKinds, last->word))))
             last->head = true;
         if (telling && partsBehind > 0) --partsBehind;
         from = at;

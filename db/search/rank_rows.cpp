@@ -20,15 +20,15 @@ std::string_view viewAt(SQLite::Statement& row, int column) {
 
 }  // namespace
 
-std::vector<RankedRow> rankRows(SQLite::Database& database, const std::vector<AskedWord>& asked) {
+std::vector<FoundRow> rankRows(SQLite::Database& database, const std::vector<AskedWord>& asked) {
     SQLite::Statement rows{database, R"sql(
         SELECT f.row_order, f.place, f.number, f.name, f.other_names
         FROM food_words w JOIN food f ON f.row_order = w.rowid
         WHERE food_words MATCH ? ORDER BY w.rowid LIMIT ?)sql"};
-    rows.bind(1, indexQuery(asked));
+    rows.bind(1, askedQuery(asked));
     rows.bind(2, kMostCandidates);
     Matcher matcher{asked};
-    std::vector<RankedRow> ranked;
+    std::vector<FoundRow> ranked;
     while (rows.executeStep())
         ranked.push_back({.match = matcher.of(viewAt(rows, 3), viewAt(rows, 4)),
                           .place = static_cast<ProcessingPlace>(rows.getColumn(1).getInt()),

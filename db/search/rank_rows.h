@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "db/search/ranked_row.h"
+#include "db/search/found_row.h"
 
 namespace SQLite {
 class Database;
@@ -15,7 +15,7 @@ inline constexpr int kMostCandidates = 300;
 
 /// The first kMostCandidates rows that answer to all words, in row order, with what each is ranked
 /// by. Throws SQLite::Exception.
-[[nodiscard]] std::vector<RankedRow> rankRows(SQLite::Database& database,
-                                              const std::vector<AskedWord>& asked);
+[[nodiscard]] std::vector<FoundRow> rankRows(SQLite::Database& database,
+                                             const std::vector<AskedWord>& asked);
 
 }  // namespace nettare

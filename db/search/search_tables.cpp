@@ -20,7 +20,7 @@ constexpr std::size_t kMostMeant = 12;
 
 /// A row found, by the table that shows it.
 struct Found {
-    RankedRow row;
+    FoundRow row;
     std::size_t table = 0;
     int uses = 0;
     int beyond = 0;  ///< what was asked for; 0 in a table that was put in order by hand
@@ -110,7 +110,7 @@ private:
         for (std::size_t i = 0; i < tables_.tables.size(); ++i) {
             auto rows = tables_.tables[i].ranked(asked);
             if (!rows) return fail(rows.error());
-            for (RankedRow& row : *rows) {
+            for (FoundRow& row : *rows) {
                 Found one = found(i, std::move(row));
                 const auto [place, first] =
                     shared.try_emplace({one.table, one.row.number}, all.size());
@@ -123,7 +123,7 @@ private:
         return all;
     }
 
-    [[nodiscard]] Found found(std::size_t table, RankedRow row) const {
+    [[nodiscard]] Found found(std::size_t table, FoundRow row) const {
         Found one{.row = std::move(row), .table = table, .uses = 0, .beyond = 0};
         if (table >= tables_.orderedByHand) one.beyond = one.row.match.beyond;
         if (table < tables_.heldEarlier.size()) {

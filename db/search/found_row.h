@@ -10,7 +10,7 @@
 namespace nettare {
 
 /// A food that one table found, and what it is ranked by.
-struct RankedRow {
+struct FoundRow {
     Match match;
     ProcessingPlace place = ProcessingPlace::Plain;
     std::int64_t rowOrder = 0;  ///< in that table
