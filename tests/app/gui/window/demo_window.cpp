@@ -31,8 +31,8 @@ Kitchen windowKitchen(bool withRecipes) {
 
 DemoWindow::DemoWindow(QSize size, bool withRecipes)
     : theme_{QDBusConnection{QStringLiteral("no bus")}},
-      kitchen_{std::make_unique<KitchenSession>(windowKitchen(withRecipes), NETTARE_STARTER_TABLE,
-                                                true)},
+      kitchen_{std::make_unique<KitchenSession>(windowKitchen(withRecipes),
+                                                TablePlaces{NETTARE_STARTER_TABLE}, true)},
       window_{std::make_unique<MainWindow>(*kitchen_, theme_)} {
     showReady(*window_, size);
     if (!withRecipes) return;
