@@ -178,6 +178,23 @@ std::string_view inTheKitchen(ErrorCode code) {
     }
 }
 
+std::string_view ofTheOwnFood(ErrorCode code) {
+    switch (code) {
+        case OwnFoodNotFound:
+            return "this kitchen has no own food {found}; choose one from the pantry.";
+        case OwnFoodIntoItself:
+            return "“{food}” cannot be merged with itself or with a food that was merged into it; "
+                   "choose another one.";
+        case OwnFoodMergedBefore:
+            return "“{food}” was merged with another own food; part them first, or change the one "
+                   "that stayed.";
+        case OwnFoodChanged:
+            return "the own food {found} is not what was saved; compare it with a backup.";
+        default:
+            return {};
+    }
+}
+
 std::string_view ofTheShape(ErrorCode code) {
     switch (code) {
         case WrongKind:
@@ -213,6 +230,8 @@ std::string_view ofTheShape(ErrorCode code) {
             return "“{found}” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.";
         case NotATime:
             return "“{found}” is no time with an offset; write it like 2026-05-16T17:41:07+02:00.";
+        case NotADate:
+            return "“{found}” is no date; write it like 2026-05-16.";
         case OneOfNeeded:
             return "exactly one of these keys is needed here: {known}.";
         case WrongFormat:
@@ -379,8 +398,8 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ofTheShape,
-                             ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
+    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ofTheOwnFood,
+                             ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

@@ -38,6 +38,7 @@ enum class ErrorCode {
     NotAUuid,     ///< no UUID in lower case
     NotAHash,     ///< no SHA-256 as 64 lower-case hexadecimal digits
     NotATime,     ///< no ISO 8601 time with its offset
+    NotADate,     ///< no day like 2026-05-16
     OneOfNeeded,  ///< none or several of keys that exclude each other
     WrongFormat,  ///< another kind of file
     NewerFormat,  ///< this kind of file, in a version that is not known
@@ -122,6 +123,10 @@ enum class ErrorCode {
     RevisionNotFound,     ///< "recipe" has "known" of them
     LedgerIdUsed,         ///< an entry of that UUID is there
     LedgerEntryNotFound,  ///< the one to be superseded
+    // own foods
+    OwnFoodNotFound,      ///< no own food or no version is called "found"
+    OwnFoodIntoItself,    ///< merged with itself, or with what was merged into it
+    OwnFoodMergedBefore,  ///< "food" stands for another one already
     // what a check of a kitchen finds
     PagesDamaged,          ///< by SQLite's own check
     LedgerBroken,          ///< the first entry that does not fit its hash or its place
@@ -130,6 +135,7 @@ enum class ErrorCode {
     RevisionFoodsChanged,  ///< the row "found" that it uses is not pinned
     LedgerShortened,       ///< it has no entry that a revision names as its newest
     FoodVersionChanged,
+    OwnFoodChanged,  ///< a version of an own food, or what happened to it
     DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
     // imports of public tables
     ImportStopped,

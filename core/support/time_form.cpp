@@ -16,11 +16,15 @@ bool isTwoDigits(std::string_view text, std::size_t start, std::string_view low,
     return allDigitsIn(part) && low <= part && part <= high;
 }
 
+/// Whether it begins with a day.
+bool beginsWithDay(std::string_view text) {
+    return text.size() >= 10 && allDigitsIn(text.substr(0, 4)) && text[4] == '-' &&
+           isTwoDigits(text, 5, "01", "12") && text[7] == '-' && isTwoDigits(text, 8, "01", "31");
+}
+
 /// "2026-03-07", "T", "18:12", then ":09" or nothing; the rest is left in `text`.
 bool takeDayAndClock(std::string_view& text) {
-    const bool form = text.size() > 16 && allDigitsIn(text.substr(0, 4)) && text[4] == '-' &&
-                      isTwoDigits(text, 5, "01", "12") && text[7] == '-' &&
-                      isTwoDigits(text, 8, "01", "31") && text[10] == 'T' &&
+    const bool form = text.size() > 16 && beginsWithDay(text) && text[10] == 'T' &&
                       isTwoDigits(text, 11, "00", "23") && text[13] == ':' &&
                       isTwoDigits(text, 14, "00", "59");
     if (!form) return false;
@@ -30,6 +34,10 @@ bool takeDayAndClock(std::string_view& text) {
 }
 
 }  // namespace
+
+bool isDateForm(std::string_view text) {
+    return text.size() == 10 && beginsWithDay(text);
+}
 
 bool isTimeForm(std::string_view text) {
     if (!takeDayAndClock(text)) return false;

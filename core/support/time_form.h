@@ -8,4 +8,7 @@ namespace nettare {
 /// needed.
 [[nodiscard]] bool isTimeForm(std::string_view text);
 
+/// True for "2026-03-07": a day as ISO 8601 writes it.
+[[nodiscard]] bool isDateForm(std::string_view text);
+
 }  // namespace nettare
