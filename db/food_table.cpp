@@ -3,6 +3,7 @@
 #include <SQLiteCpp/Database.h>
 
 #include "db/food_rows.h"
+#include "db/group_rows.h"
 #include "db/open_read_only.h"
 #include "db/search/rank_rows.h"
 #include "db/search/search_tables.h"
@@ -95,6 +96,25 @@ Result<std::optional<TableFood>> FoodTable::find(std::string_view number) const 
 Result<std::vector<FoodValue>> FoodTable::values(std::string_view number) const {
     return guarded(file_->path, [&]() -> Result<std::vector<FoodValue>> {
         return readFoodValues(file_->database, number);
+    });
+}
+
+Result<std::optional<FoodHit>> FoodTable::hit(std::string_view number) const {
+    return guarded(file_->path, [&]() -> Result<std::optional<FoodHit>> {
+        return readHit(file_->database, file_->identity, number);
+    });
+}
+
+Result<std::vector<FoodGroup>> FoodTable::groups() const {
+    return guarded(file_->path, [&]() -> Result<std::vector<FoodGroup>> {
+        return readGroups(file_->database, file_->identity);
+    });
+}
+
+Result<FoodPage> FoodTable::page(std::string_view group, std::int64_t next,
+                                 std::size_t most) const {
+    return guarded(file_->path, [&]() -> Result<FoodPage> {
+        return readGroupPage(file_->database, file_->identity, group, next, static_cast<int>(most));
     });
 }
 

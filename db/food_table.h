@@ -10,6 +10,7 @@
 #include "core/food/group_density.h"
 #include "core/food/table_food.h"
 #include "core/support/result.h"
+#include "db/food_groups.h"
 #include "db/food_search.h"
 #include "db/food_value.h"
 #include "db/measure_spreads.h"
@@ -53,6 +54,16 @@ public:
     /// Every value that the row has, the program's components first, then by the publisher's
     /// number; none where the table has no such food. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodValue>> values(std::string_view number) const;
+
+    /// The food of that number as lists show it; nothing where the table has none. Fails:
+    /// TableUnreadable.
+    [[nodiscard]] Result<std::optional<FoodHit>> hit(std::string_view number) const;
+    /// Groups that have foods, by name. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<FoodGroup>> groups() const;
+    /// At most `most` foods of a group, best first, from where a page before says; 0 for the first.
+    /// Fails: TableUnreadable.
+    [[nodiscard]] Result<FoodPage> page(std::string_view group, std::int64_t next,
+                                        std::size_t most) const;
 
     /// What a millilitre of the foods of a group weighs, to be stated for a line that has no
     /// density of its own; nothing for a group with too few of them. Fails: TableUnreadable.

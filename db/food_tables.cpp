@@ -96,6 +96,49 @@ Result<std::vector<FoodValue>> FoodTables::values(const TableRow& row) const {
     return most;
 }
 
+const FoodTable* FoodTables::fullest(const std::string& table, const std::string& release) const {
+    const FoodTable* most = nullptr;
+    for (const FoodTable& each : tables_)
+        if (each.table() == table && each.release() == release &&
+            (most == nullptr || each.size() > most->size()))
+            most = &each;
+    return most;
+}
+
+Result<std::optional<FoodHit>> FoodTables::hit(const TableRow& row) const {
+    for (const FoodTable& table : tables_) {
+        if (!table.isOf(row)) continue;
+        auto hit = table.hit(row.number);
+        if (!hit || *hit) return hit;
+    }
+    return std::optional<FoodHit>{};
+}
+
+Result<std::vector<FoodGroup>> FoodTables::groups() const {
+    std::vector<FoodGroup> all;
+    for (const FoodTable& table : tables_) {
+        if (fullest(table.table(), table.release()) != &table) continue;
+        auto groups = table.groups();
+        if (!groups) return groups;
+        for (FoodGroup& group : *groups) all.push_back(std::move(group));
+    }
+    return all;
+}
+
+Result<FoodPage> FoodTables::page(const FoodGroup& group, std::int64_t next,
+                                  std::size_t most) const {
+    const FoodTable* const table = fullest(group.table, group.release);
+    if (table == nullptr) return FoodPage{{}, 0, true};
+    auto page = table->page(group.name, next, most);
+    if (!page) return page;
+    for (FoodHit& food : page->hits) {
+        auto first = hit(food.row);
+        if (!first) return fail(first.error());
+        if (*first) food = std::move(**first);
+    }
+    return page;
+}
+
 Result<std::optional<GroupDensity>> FoodTables::groupDensity(std::string_view group) const {
     for (const FoodTable& table : tables_) {
         auto density = table.groupDensity(group);

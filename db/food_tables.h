@@ -46,6 +46,16 @@ public:
     /// Every value of a row, from the table that has most of them. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodValue>> values(const TableRow& row) const;
 
+    /// The food of that row as lists show it, from the first table that has it. Fails:
+    /// TableUnreadable.
+    [[nodiscard]] Result<std::optional<FoodHit>> hit(const TableRow& row) const;
+    /// The groups of every table, each table once: where several files hold one, the fullest
+    /// counts. Fails: TableUnreadable.
+    [[nodiscard]] Result<std::vector<FoodGroup>> groups() const;
+    /// See FoodTable::page(); each food as the first table that has it. Fails: TableUnreadable.
+    [[nodiscard]] Result<FoodPage> page(const FoodGroup& group, std::int64_t next,
+                                        std::size_t most) const;
+
     /// Of the first table that has such a group. Fails: TableUnreadable.
     [[nodiscard]] Result<std::optional<GroupDensity>> groupDensity(std::string_view group) const;
 
@@ -56,6 +66,9 @@ public:
 
 private:
     FoodTables() = default;
+    /// The file that has most rows of a table; null where none has any.
+    [[nodiscard]] const FoodTable* fullest(const std::string& table,
+                                           const std::string& release) const;
 
     std::vector<FoodTable> tables_;
     /// For each table, its rows that an earlier one holds, too, with the place of that table.

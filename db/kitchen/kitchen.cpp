@@ -6,8 +6,10 @@
 #include "db/kitchen/store_foods.h"
 #include "db/kitchen/store_ledger.h"
 #include "db/kitchen/store_opening.h"
+#include "db/kitchen/store_own_foods.h"
 #include "db/kitchen/store_recipes.h"
 #include "db/kitchen/store_revisions.h"
+#include "db/kitchen/store_uses.h"
 #include "db/kitchen/store_verify.h"
 
 namespace nettare {
@@ -95,6 +97,27 @@ Result<std::optional<TableFood>> Kitchen::food(const TableRow& row) const {
 }
 Result<void> Kitchen::copyIn(const std::vector<TableFood>& foods) {
     return inKitchen(path(), [&] { return copyFoodsIn(*store_, foods); });
+}
+
+Result<UsedRows> Kitchen::usedRows() const {
+    return inKitchen(path(), [&]() -> Result<UsedRows> { return usedRowsIn(*store_); });
+}
+Result<std::vector<FoodUse>> Kitchen::recipesUsing(const TableRow& row) const {
+    return inKitchen(path(),
+                     [&]() -> Result<std::vector<FoodUse>> { return usesOf(*store_, row); });
+}
+
+Result<std::vector<OwnFoodRecord>> Kitchen::ownFoods() const {
+    return inKitchen(path(), [&] { return ownFoodsIn(*store_); });
+}
+Result<std::vector<OwnFood>> Kitchen::ownFoodVersions(const std::string& id) const {
+    return inKitchen(path(), [&] { return ownVersions(*store_, id); });
+}
+Result<TableRow> Kitchen::saveOwnFood(const OwnFood& own, const std::string& at) {
+    return inKitchen(path(), [&] { return addOwnVersion(*store_, own, at); });
+}
+Result<void> Kitchen::addOwnFoodEvent(const OwnFoodEvent& event) {
+    return inKitchen(path(), [&] { return addOwnEvent(*store_, event); });
 }
 
 Result<ChainedEntry> Kitchen::record(const LedgerEntry& entry) {

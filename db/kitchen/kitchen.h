@@ -14,6 +14,8 @@
 #include "core/ledger/ledger_entry.h"
 #include "core/support/json.h"
 #include "core/support/result.h"
+#include "db/food_search.h"
+#include "db/kitchen/own_food_record.h"
 
 namespace nettare {
 
@@ -98,6 +100,7 @@ struct StoredRevision {
 /// What `verify` looked at.
 struct KitchenCheck {
     std::size_t recipes = 0, revisions = 0, ledgerEntries = 0, foodVersions = 0;
+    std::size_t ownVersions = 0;  ///< of own foods
     std::string ledgerHead;
     std::vector<Error> faults;  ///< empty where all is well
 };
@@ -173,10 +176,27 @@ public:
     [[nodiscard]] Result<StoredRevision> stored(const std::string& recipe, int number) const;
 
     // Foods
-    /// The version of a row that the kitchen used first; nothing where it never did.
+    /// The version of a row that the kitchen used first; an own food in the version that the row
+    /// names. Nothing where there is neither.
     [[nodiscard]] Result<std::optional<TableFood>> food(const TableRow& row) const;
     /// Copies rows in, each once for each content.
     [[nodiscard]] Result<void> copyIn(const std::vector<TableFood>& foods);
+    /// In how many recipes each row is, in drafts or revisions.
+    [[nodiscard]] Result<UsedRows> usedRows() const;
+    /// The recipes that use a row, by title; of an own food, in whatever version.
+    [[nodiscard]] Result<std::vector<FoodUse>> recipesUsing(const TableRow& row) const;
+
+    // Own foods
+    /// All, also those out of use or merged.
+    [[nodiscard]] Result<std::vector<OwnFoodRecord>> ownFoods() const;
+    /// Every version of one, the first first. Fails: OwnFoodNotFound.
+    [[nodiscard]] Result<std::vector<OwnFood>> ownFoodVersions(const std::string& id) const;
+    /// Saves a food as its next version, which counts from now on. A food whose number is not there
+    /// yet is a new one; without a number it is given one. Answers its row. Fails:
+    /// OwnFoodMergedBefore.
+    [[nodiscard]] Result<TableRow> saveOwnFood(const OwnFood& own, const std::string& at);
+    /// Writes down what happens to one. Fails: OwnFoodNotFound, OwnFoodIntoItself.
+    [[nodiscard]] Result<void> addOwnFoodEvent(const OwnFoodEvent& event);
 
     // Ledger
     /// Appends what a scale showed; answers the entry with its sequence, previous hash and hash.

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "core/food/own_food.h"
 #include "core/food/table_food_json.h"
 #include "core/support/sha256.h"
+#include "db/kitchen/store_own_foods.h"
 #include "db/kitchen/stored_json.h"
 
 namespace nettare {
@@ -44,7 +46,8 @@ Result<std::optional<TableFood>> firstVersion(KitchenStore& store, const TableRo
         "SELECT food FROM food_version WHERE table_name = ? AND release = ? AND number = ? "
         "ORDER BY position LIMIT 1");
     found.with(row.table).with(row.release).with(row.number);
-    if (!found.next()) return std::optional<TableFood>{};
+    if (!found.next())
+        return isOwn(row) ? ownFoodAt(store, row) : Result<std::optional<TableFood>>{};
     auto food = versionFrom(store, found.text(0));
     if (!food) return fail(food.error());
     return std::optional<TableFood>{std::move(*food)};

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "db/kitchen/store_drafts.h"
+#include "db/kitchen/store_uses.h"
 #include "db/kitchen/stored_json.h"
 #include "db/search_words.h"
 
@@ -42,6 +43,7 @@ bool isIndexedAs(KitchenStore& store, std::int64_t position, const SearchTexts& 
 }  // namespace
 
 void indexDraft(KitchenStore& store, const std::string& recipe, const Json& document) {
+    indexDraftFoods(store, recipe, document);
     const std::int64_t position = positionOf(store, recipe);
     const SearchTexts texts = searchTexts(document);
     if (isIndexedAs(store, position, texts)) return;
@@ -60,6 +62,7 @@ void indexDraft(KitchenStore& store, const std::string& recipe, const Json& docu
 
 void fillSearch(KitchenStore& store) {
     store.query("DELETE FROM recipe_search").run();
+    store.query("DELETE FROM draft_food").run();
     std::vector<std::string> recipes;
     {
         Query row = store.query("SELECT recipe FROM draft");

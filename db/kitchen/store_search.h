@@ -8,10 +8,10 @@
 
 namespace nettare {
 
-/// Fills the index of words anew from all drafts; one that cannot be read is left out.
+/// Fills the indexes of words and foods anew from all drafts; one that cannot be read is left out.
 void fillSearch(KitchenStore& store);
 
-/// Brings the index up to a draft's document, where its words changed.
+/// Brings the indexes up to a draft's document, where its words or foods changed.
 void indexDraft(KitchenStore& store, const std::string& recipe, const Json& document);
 
 /// Ids of the recipes that hold all the words, each as the start of a word or in another number.

@@ -40,8 +40,8 @@ Result<KitchenCheck> checkKitchen(KitchenStore& store) {
     KitchenCheck check;
     // One reading transaction: all parts see the same state.
     SQLite::Transaction transaction{store.database};
-    for (const auto part :
-         {checkPages, checkForeignKeys, checkLedger, checkFoods, checkRevisions, checkDrafts})
+    for (const auto part : {checkPages, checkForeignKeys, checkLedger, checkFoods, checkOwnFoods,
+                            checkRevisions, checkDrafts})
         look(store, check, part);
     return check;
 }

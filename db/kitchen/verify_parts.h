@@ -16,6 +16,9 @@ void checkRevisions(KitchenStore& store, KitchenCheck& check);
 /// Food versions against their hashes.
 void checkFoods(KitchenStore& store, KitchenCheck& check);
 
+/// Own foods: their versions against their hashes and numbers, and that one counts of each.
+void checkOwnFoods(KitchenStore& store, KitchenCheck& check);
+
 /// Drafts: that their edits apply, and that the shelf tells of the document that comes of it.
 void checkDrafts(KitchenStore& store, KitchenCheck& check);
 

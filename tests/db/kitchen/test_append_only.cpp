@@ -25,6 +25,11 @@ void fill(const OneKitchen& one) {
     const std::string id = *kitchen.addRecipe(dish("a"), kNoon);
     REQUIRE(kitchen.record(shown(1, "340")));
     REQUIRE(kitchen.record(shown(2, "341")));
+    OwnFood own;
+    own.food = rowOf("", 330);
+    own.food.row = {"own", "", ""};
+    own.origin = {"miller's analysis", "2026-05-16", "", {}, "", {}};
+    REQUIRE(kitchen.saveOwnFood(own, kNoon));
     REQUIRE(kitchen.keep(id, toKeep(dish("a"), "")));
     REQUIRE(kitchen.keep(id, toKeep(dish("a"), "again")));
 }
@@ -47,6 +52,19 @@ TEST_CASE("nothing recorded, kept or pinned can be edited or removed, even in ra
         {"UPDATE food_version SET food = food",
          "a food version is never edited; another content is another version"},
         {"DELETE FROM food_version", "a food version is never removed; revisions may rest on it"},
+        {"UPDATE own_food_version SET content = content",
+         "a version of an own food is never edited; add another one"},
+        {"DELETE FROM own_food_version",
+         "a version of an own food is never removed; recipes may rest on it"},
+        {"INSERT INTO own_food_version (hash, content) SELECT hash, content FROM own_food_version",
+         "a version of an own food follows the last one"},
+        {"UPDATE own_food_event SET at = 'never'",
+         "what happened to an own food is never edited; add what takes it back"},
+        {"DELETE FROM own_food_event",
+         "what happened to an own food is never removed; add what takes it back"},
+        {"INSERT INTO own_food_event (food, kind, version, at) SELECT food, 'counts', 2, at FROM "
+         "own_food_event",
+         "what happens to an own food names versions that are there"},
     };
     for (const auto& [sql, sentence] : refusals) {
         INFO(sql);

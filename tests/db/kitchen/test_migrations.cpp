@@ -32,6 +32,11 @@ void writeOlder(const std::string& path, std::size_t format) {
     const OneKitchen rich;
     {
         Kitchen kitchen = rich.open();
+        OwnFood own;
+        own.food = rowOf("", 330);
+        own.food.row = {"own", "", ""};
+        own.origin = {"miller's analysis", "2026-05-16", "", {}, "", {}};
+        REQUIRE(kitchen.saveOwnFood(own, kNoon));
         REQUIRE(kitchen.record(shown(1, "340")));
         const std::string id = *kitchen.addRecipe(dish("Leek soup"), kNoon);
         REQUIRE(kitchen.journal(id, added(0, {retitled("Leek soup", "Leek broth")})));
@@ -51,6 +56,12 @@ void writeOlder(const std::string& path, std::size_t format) {
         "INSERT INTO draft SELECT * FROM rich.draft;"
         "INSERT INTO draft_base SELECT * FROM rich.draft_base;"
         "INSERT INTO draft_edit SELECT * FROM rich.draft_edit");
+    if (format < 4) return;
+    database.exec(
+        "INSERT INTO own_food_version (position, hash, content) "
+        "  SELECT position, hash, content FROM rich.own_food_version;"
+        "INSERT INTO own_food_event SELECT * FROM rich.own_food_event;"
+        "INSERT INTO draft_food SELECT * FROM rich.draft_food");
 }
 
 /// Everything in a file but its search index, which may be made anew.
@@ -104,7 +115,7 @@ TEST_CASE("a kitchen of every older format is brought up to date with all it hol
         }
         CHECK(askSql(path, "PRAGMA user_version") == std::to_string(kitchenSchema().size()));
         CHECK(pagesOf(path) == "ok");
-        CHECK(contentOf(path + ".before-3") == before);
+        CHECK(contentOf(path + ".before-4") == before);
     }
 }
 
@@ -124,7 +135,7 @@ TEST_CASE("each step of the schema follows from the format before it", "[kitchen
 TEST_CASE("a kitchen that is up to date is not copied", "[kitchen][migrations]") {
     const OneKitchen one;
     CHECK(one.open().writable());
-    CHECK_FALSE(one.folder().has("home.nettare.before-3"));
+    CHECK_FALSE(one.folder().has("home.nettare.before-4"));
 }
 
 TEST_CASE("a step that fails leaves format and content, and no copy", "[kitchen][migrations]") {
@@ -135,30 +146,30 @@ TEST_CASE("a step that fails leaves format and content, and no copy", "[kitchen]
         REQUIRE(kitchen.record(shown(1, "340")));
     }
     const std::string before = contentOf(one.path());
-    Steps steps = firstSteps(3);
-    steps.push_back({"004_fine.sql", "CREATE TABLE fine (a INT) STRICT; DROP TABLE draft_edit"});
+    Steps steps = firstSteps(4);
+    steps.push_back({"005_fine.sql", "CREATE TABLE fine (a INT) STRICT; DROP TABLE draft_edit"});
     SECTION("in its middle") {
-        steps.push_back({"005_typo.sql", "CREATE TABLE other (a); INSERT INTO nowhere VALUES (1)"});
+        steps.push_back({"006_typo.sql", "CREATE TABLE other (a); INSERT INTO nowhere VALUES (1)"});
         const Error error = failing(one.path(), steps);
         CHECK(error.code == ErrorCode::MigrationFailed);
-        CHECK(error.value("found") == "3");
-        CHECK(error.value("known") == "5");
-        CHECK(error.value("step") == "005_typo.sql");
+        CHECK(error.value("found") == "4");
+        CHECK(error.value("known") == "6");
+        CHECK(error.value("step") == "006_typo.sql");
     }
     SECTION("by ending the transaction") {
-        steps.back() = {"004_commit.sql", "CREATE TABLE fine (a INT) STRICT; ROLLBACK"};
+        steps.back() = {"005_commit.sql", "CREATE TABLE fine (a INT) STRICT; ROLLBACK"};
         CHECK(failing(one.path(), steps).value("reason") == "the step ended the transaction");
     }
     SECTION("by breaking a reference") {
-        steps.back() = {"004_orphan.sql",
+        steps.back() = {"005_orphan.sql",
                         "PRAGMA defer_foreign_keys = ON; DELETE FROM draft_edit; DELETE FROM "
                         "draft_base; DELETE FROM draft; INSERT INTO draft_edit VALUES ('x', 0, "
                         "'{}')"};
         CHECK(failing(one.path(), steps).code == ErrorCode::MigrationFailed);
     }
     CHECK(contentOf(one.path()) == before);
-    CHECK_FALSE(one.folder().has("home.nettare.before-4"));
     CHECK_FALSE(one.folder().has("home.nettare.before-5"));
+    CHECK_FALSE(one.folder().has("home.nettare.before-6"));
     CHECK(one.open().recipes()->size() == 1);
 }
 
@@ -166,10 +177,10 @@ TEST_CASE("a safety copy that is there stays", "[kitchen][migrations]") {
     const Scratch scratch;
     const std::string path = scratch.path("old.nettare");
     writeOlder(path, 2);
-    scratch.write("old.nettare.before-3", "an older copy");
+    scratch.write("old.nettare.before-4", "an older copy");
     CHECK(Kitchen::open(path, KitchenAccess::Write));
-    CHECK(scratch.read("old.nettare.before-3") == "an older copy");
-    CHECK(askSql(path + ".before-3-2", "PRAGMA user_version") == "2");
+    CHECK(scratch.read("old.nettare.before-4") == "an older copy");
+    CHECK(askSql(path + ".before-4-2", "PRAGMA user_version") == "2");
 }
 
 TEST_CASE("an older kitchen that is only read is left as it is, with a word on it",
@@ -182,5 +193,5 @@ TEST_CASE("an older kitchen that is only read is left as it is, with a word on i
     CHECK(opened.error().code == ErrorCode::KitchenOlder);
     CHECK(opened.error().value("found") == "2");
     CHECK(askSql(path, "PRAGMA user_version") == "2");
-    CHECK_FALSE(scratch.has("old.nettare.before-3"));
+    CHECK_FALSE(scratch.has("old.nettare.before-4"));
 }
