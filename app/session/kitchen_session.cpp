@@ -56,27 +56,16 @@ KitchenSession::KitchenSession(Kitchen kitchen, TablePlaces places, bool sample,
       sample_{sample},
       writable_{kitchen_->writable()},
       path_{QString::fromStdString(kitchen_->path())},
-      heldBy_{QString::fromStdString(kitchen_->heldBy())} {
+      heldBy_{QString::fromStdString(kitchen_->heldBy())},
+      own_{store_, kitchen_} {
     if (!writable_) saveState_ = SaveState::ReadOnly;
     journalTimer_.setSingleShot(true);
     journalTimer_.setInterval(kJournalDelay_ms);
     connect(&journalTimer_, &QTimer::timeout, this, &KitchenSession::tellJournal);
+    connect(&own_, &OwnFoods::failed, this, &KitchenSession::failed);
     loadShelf();
+    own_.load();
     reloadTables();
-}
-
-void KitchenSession::reloadTables() {
-    // Each thread has files of its own.
-    auto shown = FoodTables::open(places_);
-    auto stored = FoodTables::open(places_);
-    const std::vector<Error> failures =
-        shown ? shown->failures() : std::vector<Error>{shown.error()};
-    if (shown) tables_.emplace(std::move(*shown));
-    if (stored) storeTables_ = std::make_shared<const FoodTables>(std::move(*stored));
-    for (const Error& failure : failures)
-        QMetaObject::invokeMethod(
-            this, [this, failure] { emit failed(failure); }, Qt::QueuedConnection);
-    emit tablesChanged();
 }
 
 KitchenSession::~KitchenSession() {
@@ -251,6 +240,7 @@ void KitchenSession::keepAs(const QString& note, std::optional<int> parent) {
         [this, recipe = draft_->recipe()](int number) {
             if (draft_ && draft_->recipe() == recipe) draft_->keptAs(number);
             loadShelf();
+            own_.load();
             loadRevisions();
         });
 }
@@ -341,27 +331,6 @@ void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit,
             loadShelf();
             emit recorded();
         });
-}
-
-std::optional<GroupDensity> KitchenSession::groupDensity(const std::string& group) const {
-    if (!tables_) return std::nullopt;
-    return tables_->groupDensity(group).value_or(std::nullopt);
-}
-
-FoodSearch KitchenSession::searchFoods(const QString& words, std::size_t most) const {
-    if (!tables_) return {};
-    return tables_->search(words.toStdString(), most).value_or(FoodSearch{});
-}
-
-std::vector<FoodHit> KitchenSession::findFoods(const QString& words, std::size_t most) const {
-    return searchFoods(words, most).hits;
-}
-
-std::optional<TableFood> KitchenSession::food(const TableRow& row) const {
-    if (draft_)
-        if (const TableFood* known = draft_->closure().food(row)) return *known;
-    if (!tables_) return std::nullopt;
-    return tables_->find(row).value_or(std::nullopt);
 }
 
 void KitchenSession::keepKitchenAs(const QString& path) {

@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "app/session/draft_session.h"
+#include "app/session/food_series.h"
+#include "app/session/own_foods.h"
 #include "app/work/store_thread.h"
 #include "core/ledger/ledger_entry.h"
 #include "db/food_tables.h"
@@ -67,7 +69,11 @@ public:
     /// What a millilitre of a group of foods weighs, to be stated for a line; nothing where the
     /// table does not say.
     [[nodiscard]] std::optional<GroupDensity> groupDensity(const std::string& group) const;
-    /// Foods whose names match, from the tables; immediate (a few milliseconds).
+    /// The kitchen's own foods, and what its recipes use.
+    [[nodiscard]] OwnFoods& ownFoods() { return own_; }
+    [[nodiscard]] const OwnFoods& ownFoods() const { return own_; }
+    /// Foods whose names match, own ones first where they match as well, else from the tables;
+    /// immediate (a few milliseconds).
     [[nodiscard]] FoodSearch searchFoods(const QString& words, std::size_t most) const;
     [[nodiscard]] std::vector<FoodHit> findFoods(const QString& words, std::size_t most) const;
     /// The tables at hand; nothing where the program's own cannot be opened.
@@ -75,7 +81,18 @@ public:
     [[nodiscard]] const TablePlaces& tablePlaces() const { return places_; }
     /// Opens the table files anew, after an import.
     void reloadTables();
+    /// As the open draft has it, else an own food as it counts now, else as the tables have it.
     [[nodiscard]] std::optional<TableFood> food(const TableRow& row) const;
+    /// The series by which the drafts of these recipes weigh a food; drafts that do not resolve
+    /// are passed over. Told unless `receiver` is gone by then.
+    void askSeries(const TableRow& row, std::vector<std::string> recipes, QObject* receiver,
+                   std::function<void(std::vector<FoodSeries>)> done);
+    /// The groups of the tables at hand, told likewise.
+    void askGroups(QObject* receiver, std::function<void(std::vector<FoodGroup>)> done);
+    /// Gives the drafts of these recipes that version of an own food in place of all versions of
+    /// the foods `numbers`: an edit of each draft, which its undo takes back.
+    void moveDrafts(const std::vector<std::string>& recipes,
+                    const std::vector<std::string>& numbers, const TableFood& to);
     /// Writes the whole kitchen to a new file and goes on in it.
     void keepKitchenAs(const QString& path);
     /// Writes a whole copy of the kitchen to a new file; the session stays where it is.
@@ -121,6 +138,7 @@ private:
     std::unique_ptr<DraftSession> draft_;
     std::vector<RevisionSummary> revisions_;
     SaveState saveState_ = SaveState::Saved;
+    OwnFoods own_;
     QElapsedTimer lastSaved_;
     QTimer journalTimer_;
     int openings_ = 0;  ///< counts, so that only the newest opening shows
