@@ -83,6 +83,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     dark = make("dark", CommandWords::tr("&Dark"));
     makeChoice(window, {followSystem, light, dark});
     findRecipe = make("findRecipe", CommandWords::tr("&Find a recipe"), "Ctrl+F");
+    findFood = make("findFood", CommandWords::tr("Find a foo&d"), "Ctrl+Shift+F");
     nextPane = make("nextPane", CommandWords::tr("&Next pane"), "F6");
     paneBefore = make("paneBefore", CommandWords::tr("Pane &before"), "Shift+F6");
     path = make("path", CommandWords::tr("&Where it comes from"), "F7");

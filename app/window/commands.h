@@ -20,7 +20,7 @@ struct Commands {
     QAction* optionalLine;
     QAction *nextWay, *wayBefore, *betterWay, *assume;
     // view
-    QAction *followSystem, *light, *dark, *findRecipe, *nextPane, *paneBefore;
+    QAction *followSystem, *light, *dark, *findRecipe, *findFood, *nextPane, *paneBefore;
     QAction *path, *copyPath, *printPath;
     // help
     QAction *keys, *about;

@@ -9,6 +9,7 @@
 #include "app/import_table/import_screen.h"
 #include "app/limits/limits_screen.h"
 #include "app/panel_screen/panel_screen.h"
+#include "app/pantry/pantry_screen.h"
 #include "app/path/path_screen.h"
 #include "app/revisions/revision_screen.h"
 #include "app/session/kitchen_session.h"
@@ -149,6 +150,7 @@ void MainWindow::addOwnScreens() {
                                       return paths_->panelPdf(window, name);
                                   }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
+    addPantry();
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
     addPathScreen();
@@ -226,6 +228,34 @@ void MainWindow::addPathScreen() {
     });
 }
 
+void MainWindow::addPantry() {
+    pantry_ = new PantryScreen{kitchen_};
+    addScreen(QStringLiteral("pantry"), new QAction{tr("P&antry")}, pantry_);
+    for (Pane* pane : pantry_->panes()) panes_->add(pane);
+    undo_.addStack(&kitchen_.ownFoods().undoStack());
+    connect(screens_, &ScreenStack::screenShown, this, &MainWindow::followUndo);
+    connect(commands_.findFood, &QAction::triggered, this, [this] {
+        showScreen(QStringLiteral("pantry"));
+        pantry_->find();
+    });
+    connect(pantry_, &PantryScreen::bringInTableAsked, commands_.bringInTable, &QAction::trigger);
+    connect(pantry_, &PantryScreen::recipeAsked, this, [this](const QString& id) {
+        showScreen(QStringLiteral("sheet"));
+        if (kitchen_.draft() == nullptr || kitchen_.draft()->recipe() != id)
+            kitchen_.openRecipe(id);
+    });
+}
+
+void MainWindow::followUndo() {
+    DraftSession* const draft = kitchen_.draft();
+    if (screens_->current() == QStringLiteral("pantry"))
+        undo_.setActiveStack(&kitchen_.ownFoods().undoStack());
+    else if (draft != nullptr)
+        undo_.setActiveStack(&draft->undoStack());
+    else
+        undo_.setActiveStack(nullptr);
+}
+
 void MainWindow::showPath(Component component) {
     showScreen(QStringLiteral("path"));
     path_->showFigure({component, sheet_->figures().basis()});
@@ -250,12 +280,12 @@ void MainWindow::followDraft() {
     DraftSession* draft = kitchen_.draft();
     if (draft != nullptr) {
         undo_.addStack(&draft->undoStack());
-        undo_.setActiveStack(&draft->undoStack());
         connect(draft, &DraftSession::documentChanged, this, [this] {
             message_->hide();
             showTitle();
         });
     }
+    followUndo();
     showTitle();
     followRights();
 }

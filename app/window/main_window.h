@@ -19,6 +19,7 @@ class InlineBar;
 class KeepBar;
 class KitchenSession;
 class PaneRing;
+class PantryScreen;
 class PathScreen;
 class SheetScreen;
 class TopBar;
@@ -39,6 +40,7 @@ public:
     void showScreen(const QString& name) { screens_->show(name); }
     [[nodiscard]] ScreenStack& screens() { return *screens_; }
     [[nodiscard]] const Commands& commands() const { return commands_; }
+    [[nodiscard]] PantryScreen& pantry() { return *pantry_; }
     /// One sentence in the window, until the next change or until it is closed.
     void say(const QString& sentence);
 
@@ -58,6 +60,9 @@ private:
     void addPathScreen();
     void addRowScreen();
     void addImportScreen();
+    void addPantry();
+    /// Undo and redo are those of the screen that is shown.
+    void followUndo();
     void showPath(Component component);
     /// The path that is open, or that of the figure chosen on the sheet.
     void needPath();
@@ -79,6 +84,7 @@ private:
     KeepBar* keep_;
     SheetScreen* sheet_;
     PathScreen* path_ = nullptr;
+    PantryScreen* pantry_ = nullptr;
 };
 
 }  // namespace nettare

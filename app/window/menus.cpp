@@ -34,7 +34,7 @@ void buildView(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
         [view, afterScreens](QAction* screen) { view->insertAction(afterScreens, screen); });
     view->addActions({c.path, c.copyPath, c.printPath});
     view->addSeparator();
-    view->addActions({c.findRecipe, c.nextPane, c.paneBefore});
+    view->addActions({c.findRecipe, c.findFood, c.nextPane, c.paneBefore});
     view->addSeparator();
     QMenu* shade = view->addMenu(MenuWords::tr("&Colours"));
     shade->addActions({c.followSystem, c.light, c.dark});

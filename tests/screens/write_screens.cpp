@@ -59,8 +59,8 @@ public:
         window.show();
         letItRest(session);
         bool all = true;
-        for (const char* name : {"sheet", "compare", "panel", "path", "trial", "limits", "rows", "import",
-                                 "revisions", "keys", "about"}) {
+        for (const char* name : {"sheet", "compare", "panel", "pantry", "path", "trial", "limits",
+                                 "rows", "import", "revisions", "keys", "about"}) {
             const QString screen = QString::fromLatin1(name);
             window.showScreen(screen);
             letItRest(session);
