@@ -27,6 +27,7 @@ QLabel* cardLabel(const char* tone) {
     auto* label = new QLabel;
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
+    label->setMinimumWidth(1);  // a word without end makes no page wider
     label->setProperty("tone", QLatin1String{tone});
     return label;
 }

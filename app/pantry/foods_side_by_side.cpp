@@ -35,6 +35,7 @@ FoodsSideBySide::FoodsSideBySide(QWidget* parent)
     names_->setObjectName(QStringLiteral("comparedNames"));
     names_->setTextFormat(Qt::PlainText);
     names_->setWordWrap(true);
+    names_->setMinimumWidth(1);
     onlyDifferent_->setObjectName(QStringLiteral("onlyDifferent"));
     leave_->setObjectName(QStringLiteral("leaveComparison"));
     table_->setObjectName(QStringLiteral("comparedFoods"));

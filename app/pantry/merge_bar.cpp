@@ -10,6 +10,13 @@
 
 namespace nettare {
 
+namespace {
+
+/// Of a name that a box shows; longer ones are cut there, and stand whole in its list.
+constexpr int kNameLetters = 20;
+
+}  // namespace
+
 MergeBar::MergeBar(KitchenSession& kitchen, QWidget* parent)
     : QWidget{parent},
       kitchen_{kitchen},
@@ -24,6 +31,10 @@ MergeBar::MergeBar(KitchenSession& kitchen, QWidget* parent)
     merge_->setObjectName(QStringLiteral("mergeFoods"));
     merge_->setProperty("primary", true);
     leave_->setObjectName(QStringLiteral("leaveMerge"));
+    for (QComboBox* box : {other_, stays_}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(kNameLetters);
+    }
     auto* words = new QLabel{tr(
         "Both are one food. Searches then show the one that stays, drafts that use the other are "
         "offered to move, and undo parts them again.")};

@@ -120,6 +120,8 @@ void OwnFoodForm::buildHead(QVBoxLayout& column) {
     title_->setFont(typeFont(TypeSize::PaneTitle, Weight::Bold));
     title_->setTextFormat(Qt::PlainText);
     title_->setWordWrap(true);
+    title_->setMinimumWidth(1);
+    from_->setMinimumWidth(1);
     source_->setPlaceholderText(tr("such as a laboratory's report, a maker's sheet, a book"));
     date_->setPlaceholderText(QStringLiteral("2026-05-16"));
     auto* head = new QGridLayout;

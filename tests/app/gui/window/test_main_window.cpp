@@ -60,7 +60,7 @@ TEST_CASE("a screen is added with its action, and the action shows it") {
     auto* action = new QAction{QStringLiteral("&Bench")};
     auto* bench = new QLabel{QStringLiteral("bench")};
     demo.window().addScreen(QStringLiteral("bench"), action, bench);
-    CHECK(action->shortcut() == QKeySequence{QStringLiteral("Ctrl+4")});
+    CHECK(action->shortcut() == QKeySequence{QStringLiteral("Ctrl+5")});
     CHECK_FALSE(bench->isVisible());
     action->trigger();
     CHECK(bench->isVisible());
