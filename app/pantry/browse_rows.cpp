@@ -61,6 +61,17 @@ std::vector<FoodHit> usedHits(const OwnFoods& own, const FoodTables* tables) {
 
 }  // namespace
 
+UsedRows usesAsListed(const OwnFoods& own) {
+    UsedRows listed;
+    for (const auto& [text, recipes] : own.used()) {
+        const TableRow row = rowOf(text);
+        const OwnFoodRecord* const record = isOwn(row) ? own.standingFor(row.number) : nullptr;
+        int& uses = listed[record != nullptr ? record->current.food.row.text() : text];
+        uses = std::max(uses, recipes);
+    }
+    return listed;
+}
+
 std::vector<FoodListRow> browseRows(const OwnFoods& own, const FoodTables* tables,
                                     const std::vector<FoodGroup>& groups) {
     std::vector<FoodListRow> used, owned, grouped, rows;

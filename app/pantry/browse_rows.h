@@ -14,4 +14,7 @@ namespace nettare {
 [[nodiscard]] std::vector<FoodListRow> browseRows(const OwnFoods& own, const FoodTables* tables,
                                                   const std::vector<FoodGroup>& groups);
 
+/// In how many recipes each row is, of own foods as they count now, whichever version is used.
+[[nodiscard]] UsedRows usesAsListed(const OwnFoods& own);
+
 }  // namespace nettare

@@ -14,6 +14,7 @@
 #include "app/pantry/food_list_delegate.h"
 #include "app/pantry/food_words.h"
 #include "app/session/kitchen_session.h"
+#include "app/sheet/field_undo.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/widgets/empty_state.h"
@@ -233,7 +234,7 @@ void FoodBrowser::leaveGroup() {
 void FoodBrowser::fill(std::vector<FoodListRow> rows, FoodListModel::NextPage next) {
     stack_->setCurrentIndex(rows.empty() ? 1 : 0);
     const QSignalBlocker quiet{list_->selectionModel()};
-    model_->show(std::move(rows), kitchen_.ownFoods().used(), std::move(next));
+    model_->show(std::move(rows), usesAsListed(kitchen_.ownFoods()), std::move(next));
     if (!field_->text().trimmed().isEmpty() && field_->hasFocus()) {
         list_->setCurrentIndex(model_->first());
         list_->scrollToTop();
@@ -335,6 +336,10 @@ bool FoodBrowser::keyInList(int key) {
 }
 
 bool FoodBrowser::eventFilter(QObject* object, QEvent* event) {
+    if (object == field_ && isUndoOverride(*event)) {
+        event->ignore();
+        return true;
+    }
     if (event->type() != QEvent::KeyPress) return Pane::eventFilter(object, event);
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (object == field_ && keyInField(key)) return true;

@@ -23,7 +23,7 @@ QString corrected(QString words, const std::vector<ForgivenSlip>& slips) {
 }
 
 /// More recipes than one look at a food should wait for are left out.
-constexpr std::size_t kMostSeriesRecipes = 40;
+constexpr std::size_t kMostSeriesRecipes = 12;
 
 /// The dossier of a draft as it stands. Fails: as its parts do.
 Result<Dossier> dossierOfDraft(const Kitchen& kitchen, const std::string& recipe,
