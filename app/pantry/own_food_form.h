@@ -35,6 +35,8 @@ public:
     void begin(const OwnFood& before);
     /// Whether something was typed that is not saved.
     [[nodiscard]] bool isChanged() const;
+    /// Says so where something is not saved yet, else left() follows.
+    void leave();
 
 signals:
     void saved(const nettare::TableRow& row);
@@ -50,7 +52,6 @@ private:
     [[nodiscard]] OwnFoodEntry entry() const;
     void followSugars();
     void save();
-    void leave();
     void refuse(const Error& error);
     [[nodiscard]] QWidget* fieldAt(const std::string& pointer) const;
 

@@ -64,8 +64,7 @@ PantryScreen::PantryScreen(KitchenSession& kitchen, QWidget* parent)
       stack_{new QStackedWidget},
       empty_{new EmptyState},
       card_{new FoodCard{kitchen}},
-      sideBySide_{new FoodsSideBySide},
-      form_{new OwnFoodForm{kitchen}} {
+      sideBySide_{new FoodsSideBySide} {
     buildHeader();
     browser_->setFixedWidth(kBrowserWidth);
     auto* row = new QHBoxLayout;
@@ -102,8 +101,7 @@ QWidget* PantryScreen::buildMiddle() {
                     "compare."));
     cardPage_ = pageOf(card_);
     comparePage_ = pageOf(sideBySide_);
-    formPage_ = pageOf(form_);
-    for (QWidget* page : {static_cast<QWidget*>(empty_), cardPage_, comparePage_, formPage_})
+    for (QWidget* page : {static_cast<QWidget*>(empty_), cardPage_, comparePage_})
         stack_->addWidget(page);
     auto* column = new QVBoxLayout{middle_};
     column->setContentsMargins(0, 0, 0, 0);
@@ -129,8 +127,6 @@ void PantryScreen::connectParts() {
     connect(card_, &FoodCard::adjustAsked, this, &PantryScreen::copyOrChange);
     connect(card_, &FoodCard::recipeAsked, this, &PantryScreen::recipeAsked);
     connect(sideBySide_, &FoodsSideBySide::left, this, &PantryScreen::backToCard);
-    connect(form_, &OwnFoodForm::saved, this, &PantryScreen::formDone);
-    connect(form_, &OwnFoodForm::left, this, &PantryScreen::backToCard);
     connect(&kitchen_, &KitchenSession::tablesChanged, this, &PantryScreen::sayCounts);
     connect(&kitchen_.ownFoods(), &OwnFoods::changed, this, &PantryScreen::sayCounts);
 }
@@ -178,15 +174,30 @@ void PantryScreen::copyOrChange() {
     const TableRow& row = card_->food()->row;
     const OwnFoodRecord* const record =
         isOwn(row) ? kitchen_.ownFoods().record(row.number) : nullptr;
-    form_->begin(record != nullptr ? record->current : copyOf(*card_->food()));
-    stack_->setCurrentWidget(formPage_);
+    beginForm(record != nullptr ? record->current : copyOf(*card_->food()));
 }
 
 void PantryScreen::makeNew() {
     OwnFood nothing;
     nothing.food.row.table = kOwnTable;
-    form_->begin(nothing);
+    beginForm(nothing);
+}
+
+OwnFoodForm& PantryScreen::form() {
+    if (form_ != nullptr) return *form_;
+    form_ = new OwnFoodForm{kitchen_};
+    formPage_ = pageOf(form_);
+    stack_->addWidget(formPage_);
+    connect(form_, &OwnFoodForm::saved, this, &PantryScreen::formDone);
+    connect(form_, &OwnFoodForm::left, this, &PantryScreen::backToCard);
+    return *form_;
+}
+
+void PantryScreen::beginForm(const OwnFood& before) {
+    OwnFoodForm& shown = form();
     stack_->setCurrentWidget(formPage_);
+    if (shown.isChanged()) return shown.leave();
+    shown.begin(before);
 }
 
 void PantryScreen::formDone(const TableRow& row) {

@@ -16,6 +16,7 @@ class KitchenSession;
 class OwnFoodForm;
 class Pane;
 class ScreenHeader;
+struct OwnFood;
 struct TableRow;
 
 /// The foods at hand: found at the left, read in the middle, compared, and made or changed where
@@ -50,6 +51,9 @@ private:
     void makeNew();
     void formDone(const TableRow& row);
     void backToCard();
+    /// Made when it is first needed: it has some two hundred parts.
+    OwnFoodForm& form();
+    void beginForm(const OwnFood& before);
 
     KitchenSession& kitchen_;
     ScreenHeader* header_;
@@ -59,7 +63,7 @@ private:
     EmptyState* empty_;
     FoodCard* card_;
     FoodsSideBySide* sideBySide_;
-    OwnFoodForm* form_;
+    OwnFoodForm* form_ = nullptr;
     QWidget *cardPage_ = nullptr, *comparePage_ = nullptr, *formPage_ = nullptr;
 };
 

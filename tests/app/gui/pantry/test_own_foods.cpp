@@ -133,6 +133,10 @@ TEST_CASE("what was typed in the form of an own food is not lost by leaving it")
     CHECK(child<QLabel>(pantry.screen(), "ownRefusal").text() ==
           QStringLiteral("This is not saved yet: save it, or drop what was typed."));
     CHECK(child<QLineEdit>(pantry.screen(), "ownName").text() == QStringLiteral("Stock"));
+    click(child<QPushButton>(pantry.screen(), "newOwnFood"));
+    pantry.search(QStringLiteral("fennel"));
+    CHECK(child<QLineEdit>(pantry.screen(), "ownName").text() == QStringLiteral("Stock"));
+    CHECK(child<QLineEdit>(pantry.screen(), "ownName").isVisible());
     click(child<QPushButton>(pantry.screen(), "dropOwnFood"));
     CHECK_FALSE(child<QLineEdit>(pantry.screen(), "ownName").isVisible());
 }
