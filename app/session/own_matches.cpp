@@ -2,27 +2,33 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "app/session/own_foods.h"
 #include "db/match_quality.h"
+#include "db/search/asked_words.h"
 #include "db/search_words.h"
-#include "db/word_forms.h"
 
 namespace nettare {
 
 namespace {
 
-/// Whether some word of the names begins with the word asked for, or is its other number.
-bool isHeldBy(const std::vector<std::string>& words, const std::string& asked) {
+bool contains(const std::vector<std::string>& words, const std::string& word) {
+    return std::ranges::find(words, word) != words.end();
+}
+
+/// Whether some word of the names answers to the word asked for.
+bool isHeldBy(const std::vector<std::string>& words, const AskedWord& asked) {
     return std::ranges::any_of(words, [&](const std::string& word) {
-        return word.starts_with(asked) || sameWord(word, asked);
+        return contains(asked.whole, word) || contains(asked.begun, word) ||
+               std::ranges::any_of(
+                   asked.starts, [&](const std::string& start) { return word.starts_with(start); });
     });
 }
 
-/// The names that foods are found by, by the food that stands for them.
-std::map<std::string, std::vector<std::string>> otherNames(
-    const std::vector<OwnFoodRecord>& foods) {
-    std::map<std::string, std::vector<std::string>> names;
+/// The other names that foods are found by, one a line, by the food that stands for them.
+std::map<std::string, std::string> otherNames(const std::vector<OwnFoodRecord>& foods) {
+    std::map<std::string, std::string> names;
     for (const OwnFoodRecord& own : foods) {
         const OwnFoodRecord* stands = &own;
         for (std::size_t i = 0; i < foods.size() && stands->stays; ++i) {
@@ -30,41 +36,40 @@ std::map<std::string, std::vector<std::string>> otherNames(
             if (next == foods.end()) break;
             stands = &*next;
         }
-        auto& list = names[stands->id()];
-        if (stands != &own) list.push_back(own.current.food.name);
-        for (const std::string& name : own.current.food.otherNames) list.push_back(name);
+        std::string& list = names[stands->id()];
+        if (stands != &own) (list += own.current.food.name) += '\n';
+        for (const std::string& name : own.current.food.otherNames) (list += name) += '\n';
     }
     return names;
-}
-
-/// Whether the name begins with the words as they were asked for.
-bool beginsWith(const std::string& name, const std::vector<std::string>& asked) {
-    const std::vector<std::string> words = searchWords(name);
-    return words.size() >= asked.size() && std::equal(asked.begin(), asked.end(), words.begin());
 }
 
 }  // namespace
 
 OwnMatches ownMatches(const std::vector<OwnFoodRecord>& foods, const std::string& words) {
     OwnMatches matches;
-    const std::vector<std::string> asked = searchWords(words);
+    const std::vector<AskedWord> asked = askedWords(words);
     if (asked.empty()) return matches;
+    struct Ranked {
+        Match match;
+        FoodHit hit;
+    };
+    std::vector<Ranked> ranked;
     const auto others = otherNames(foods);
     for (const OwnFoodRecord& own : foods) {
         if (!own.inUse()) continue;
-        const std::vector<std::string>& more = others.at(own.id());
-        std::vector<std::string> held = searchWords(own.current.food.name);
-        for (const std::string& name : more)
-            for (std::string& word : searchWords(name)) held.push_back(std::move(word));
-        if (!std::ranges::all_of(asked,
-                                 [&](const std::string& word) { return isHeldBy(held, word); }))
-            continue;
-        const bool started =
-            matchQuality(asked, own.current.food.name, more) == MatchQuality::Start;
-        (started ? matches.started : matches.well).push_back(hitOf(own.current.food));
+        const std::string& name = own.current.food.name;
+        const std::string& more = others.at(own.id());
+        const std::vector<std::string> held = searchWords(name + "\n" + more);
+        const bool fits =
+            std::ranges::all_of(asked, [&](const AskedWord& word) { return isHeldBy(held, word); });
+        if (fits) ranked.push_back({matchOf(asked, name, more), hitOf(own.current.food)});
     }
-    std::ranges::stable_partition(matches.well,
-                                  [&](const FoodHit& hit) { return beginsWith(hit.name, asked); });
+    std::ranges::stable_sort(ranked, {}, [](const Ranked& one) {
+        return std::tuple{one.match.quality, one.match.slip, one.match.beyond};
+    });
+    for (Ranked& one : ranked)
+        (one.match.quality == MatchQuality::Start ? matches.started : matches.well)
+            .push_back(std::move(one.hit));
     return matches;
 }
 

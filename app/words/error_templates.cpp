@@ -1,6 +1,7 @@
 #include "app/words/error_templates.h"
 
 #include "app/words/column_templates.h"
+#include "app/words/own_food_templates.h"
 
 namespace nettare {
 
@@ -173,23 +174,6 @@ std::string_view inTheKitchen(ErrorCode code) {
         case DraftDamaged:
             return "the draft of “{recipe}” does not follow from its journal; go on from its "
                    "newest revision or a backup.";
-        default:
-            return {};
-    }
-}
-
-std::string_view ofTheOwnFood(ErrorCode code) {
-    switch (code) {
-        case OwnFoodNotFound:
-            return "this kitchen has no own food {found}; choose one from the pantry.";
-        case OwnFoodIntoItself:
-            return "“{food}” cannot be merged with itself or with a food that was merged into it; "
-                   "choose another one.";
-        case OwnFoodMergedBefore:
-            return "“{food}” was merged with another own food; part them first, or change the one "
-                   "that stayed.";
-        case OwnFoodChanged:
-            return "the own food {found} is not what was saved; compare it with a backup.";
         default:
             return {};
     }
@@ -398,7 +382,7 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ofTheOwnFood,
+    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ownFoodTemplateFor,
                              ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
