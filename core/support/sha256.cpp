@@ -28,11 +28,6 @@ std::string hexOf(const Digest& digest) {
     return text;
 }
 
-struct FreeContext {
-    void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
-};
-using Context = std::unique_ptr<EVP_MD_CTX, FreeContext>;
-
 }  // namespace
 
 std::string sha256(std::string_view bytes) {
@@ -44,8 +39,10 @@ std::string sha256(std::string_view bytes) {
     return hexOf(digest);
 }
 
+// Its parts belong to no anonymous namespace, since unity files include this one.
 struct Sha256::State {
-    Context context{EVP_MD_CTX_new()};
+    std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)> context{EVP_MD_CTX_new(),
+                                                                    &EVP_MD_CTX_free};
 };
 
 Sha256::Sha256() : state_{std::make_unique<State>()} {
