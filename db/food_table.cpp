@@ -99,12 +99,6 @@ Result<std::vector<FoodValue>> FoodTable::values(std::string_view number) const 
     });
 }
 
-Result<std::optional<FoodHit>> FoodTable::hit(std::string_view number) const {
-    return guarded(file_->path, [&]() -> Result<std::optional<FoodHit>> {
-        return readHit(file_->database, file_->identity, number);
-    });
-}
-
 Result<std::vector<FoodGroup>> FoodTable::groups() const {
     return guarded(file_->path, [&]() -> Result<std::vector<FoodGroup>> {
         return readGroups(file_->database, file_->identity);

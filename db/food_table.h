@@ -55,9 +55,6 @@ public:
     /// number; none where the table has no such food. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodValue>> values(std::string_view number) const;
 
-    /// The food of that number as lists show it; nothing where the table has none. Fails:
-    /// TableUnreadable.
-    [[nodiscard]] Result<std::optional<FoodHit>> hit(std::string_view number) const;
     /// Groups that have foods, by name. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodGroup>> groups() const;
     /// At most `most` foods of a group, best first, from where a page before says; 0 for the first.

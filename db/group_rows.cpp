@@ -51,14 +51,4 @@ FoodPage readGroupPage(SQLite::Database& database, const TableIdentity& identity
     return page;
 }
 
-std::optional<FoodHit> readHit(SQLite::Database& database, const TableIdentity& identity,
-                               std::string_view number) {
-    SQLite::Statement row{database, R"sql(
-        SELECT f.number, f.name, g.name, f.energy_kcal_per_100g, f.known_components, f.place
-        FROM food f JOIN food_group g USING (group_id) WHERE f.number = ?)sql"};
-    row.bind(1, std::string{number});
-    if (!row.executeStep()) return std::nullopt;
-    return listedFood(row, identity);
-}
-
 }  // namespace nettare

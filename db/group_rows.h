@@ -1,6 +1,5 @@
 #pragma once
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,9 +17,5 @@ namespace nettare {
 
 [[nodiscard]] FoodPage readGroupPage(SQLite::Database& database, const TableIdentity& identity,
                                      std::string_view group, std::int64_t next, int most);
-
-[[nodiscard]] std::optional<FoodHit> readHit(SQLite::Database& database,
-                                             const TableIdentity& identity,
-                                             std::string_view number);
 
 }  // namespace nettare
