@@ -28,6 +28,12 @@ std::string hexOf(const Digest& digest) {
     return text;
 }
 
+using Context = std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)>;
+
+Context newContext() {
+    return {EVP_MD_CTX_new(), &EVP_MD_CTX_free};
+}
+
 }  // namespace
 
 std::string sha256(std::string_view bytes) {
@@ -39,10 +45,9 @@ std::string sha256(std::string_view bytes) {
     return hexOf(digest);
 }
 
-// Its parts belong to no anonymous namespace, since unity files include this one.
+// None of its parts is of a type of the anonymous namespace: unity files include this file.
 struct Sha256::State {
-    std::unique_ptr<EVP_MD_CTX, decltype(&EVP_MD_CTX_free)> context{EVP_MD_CTX_new(),
-                                                                    &EVP_MD_CTX_free};
+    Context context = newContext();
 };
 
 Sha256::Sha256() : state_{std::make_unique<State>()} {
@@ -57,7 +62,7 @@ void Sha256::add(std::string_view bytes) {
 }
 
 std::string Sha256::hex() const {
-    const Context copy{EVP_MD_CTX_new()};
+    const Context copy = newContext();
     Digest digest{};
     unsigned int length = 0;
     need(copy && EVP_MD_CTX_copy_ex(copy.get(), state_->context.get()) == 1 &&
