@@ -3,6 +3,7 @@
 #include "app/gui/support/gui.h"
 #include "app/theme/pseudo_translator.h"
 
+#include <QCoreApplication>
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>

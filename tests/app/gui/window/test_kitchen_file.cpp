@@ -34,7 +34,7 @@ private:
 struct FileWindow {
     FileWindow(Kitchen kitchen, bool sample, const QString& path)
         : theme{QDBusConnection{QStringLiteral("no bus")}},
-          session{std::move(kitchen), NETTARE_STARTER_TABLE, sample},
+          session{std::move(kitchen), TablePlaces{NETTARE_STARTER_TABLE}, sample},
           window{session, theme, std::make_unique<GivenPath>(path)} {
         showReady(window, {1280, 800});
     }
