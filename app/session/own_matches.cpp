@@ -51,10 +51,12 @@ OwnMatches ownMatches(const std::vector<OwnFoodRecord>& foods, const std::string
     if (asked.empty()) return matches;
     struct Ranked {
         Match match;
+        bool beginsSo;  ///< its name begins with the first word asked for
         FoodHit hit;
     };
     std::vector<Ranked> ranked;
     const auto others = otherNames(foods);
+    Matcher matcher{asked};
     for (const OwnFoodRecord& own : foods) {
         if (!own.inUse()) continue;
         const std::string& name = own.current.food.name;
@@ -62,10 +64,12 @@ OwnMatches ownMatches(const std::vector<OwnFoodRecord>& foods, const std::string
         const std::vector<std::string> held = searchWords(name + "\n" + more);
         const bool fits =
             std::ranges::all_of(asked, [&](const AskedWord& word) { return isHeldBy(held, word); });
-        if (fits) ranked.push_back({matchOf(asked, name, more), hitOf(own.current.food)});
+        if (!fits) continue;
+        const bool beginsSo = isHeldBy({held.front()}, asked.front());
+        ranked.push_back({matcher.of(name, more), beginsSo, hitOf(own.current.food)});
     }
     std::ranges::stable_sort(ranked, {}, [](const Ranked& one) {
-        return std::tuple{one.match.quality, one.match.slip, one.match.beyond};
+        return std::tuple{one.match.quality, one.match.slip, one.match.beyond, !one.beginsSo};
     });
     for (Ranked& one : ranked)
         (one.match.quality == MatchQuality::Start ? matches.started : matches.well)
