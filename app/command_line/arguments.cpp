@@ -36,6 +36,10 @@ Meaning meaningOf(std::string_view word) {
                              : Meaning::ThisBatch;
 }
 
+ImportKind importKindNamed(std::string_view word) {
+    return word == "fdc" ? ImportKind::Fdc : word == "csv" ? ImportKind::Csv : ImportKind::Sr28;
+}
+
 /// One CLI::App with all commands, bound to the values they fill.
 class Parser {
 public:
@@ -52,6 +56,7 @@ public:
         addStatement();
         addPanel();
         addOthers();
+        addImport();
         addKitchenCommands();
     }
 
@@ -77,6 +82,7 @@ private:
         const std::optional<int> revision =
             revision_ > 0 ? std::optional<int>{revision_} : std::nullopt;
         figures_.revision = path_.revision = statement_.revision = panel_.revision = revision;
+        import_.kind = importKindNamed(importKind_);
         figures_.per = path_.per = *basisNamed(per_);
         figures_.of = path_.of = meaningOf(of_);
         if (*figuresCommand_) return figures_;
@@ -85,6 +91,7 @@ private:
         if (*panelCommand_) return panel_;
         if (*foodsCommand_) return foods_;
         if (*foodCommand_) return food_;
+        if (*importCommand_) return import_;
         if (*lineCommand_) return line_;
         if (*addCommand_) return add_;
         if (*listCommand_) return ListCommand{};
@@ -119,8 +126,11 @@ private:
                              word);
         if (!given && revision_ > 0)
             return wrongCall("a document has no revisions, --revision needs --kitchen FILE");
-        if (given && (*foodsCommand_ || *foodCommand_ || *lineCommand_ || *demoCommand_))
+        if (given &&
+            (*foodsCommand_ || *foodCommand_ || *importCommand_ || *lineCommand_ || *demoCommand_))
             return wrongCall("“" + word + "” works on no kitchen, leave --kitchen out");
+        if (*importCommand_ && importKind_ != "csv" && !import_.mapping.empty())
+            return wrongCall("--mapping is for csv, leave it out");
         if (given && kitchen_.empty())
             return wrongCall("--kitchen names no file, give the path of one");
         if (*backupCommand_ && backup_.out.empty())
@@ -260,6 +270,22 @@ private:
         foodCommand_->add_flag("--json", food_.json, "The same for other programs, as JSON");
     }
 
+    void addImport() {
+        importCommand_ = addCommand("import", "Import a public table of foods", kImportExamples);
+        importCommand_->add_option("KIND", importKind_, "What it is: sr28, fdc or csv")
+            ->check(CLI::IsMember({"sr28", "fdc", "csv"}))
+            ->required();
+        importCommand_
+            ->add_option("PATH", import_.path,
+                         "The download as its publisher hands it out, a zip or a folder; for csv "
+                         "the file")
+            ->required();
+        importCommand_->add_flag("--dry-run", import_.dryRun, "Read and report all, write nothing");
+        importCommand_
+            ->add_option("--mapping", import_.mapping, "For csv: what its columns are (JSON)")
+            ->type_name("FILE");
+    }
+
     void addKitchenCommands() {
         addCommand_ = addCommand("add", "Add recipe documents to a kitchen", kAddExamples);
         addCommand_->add_option("DOC", add_.documents, "Recipe document (JSON)")->required();
@@ -286,6 +312,7 @@ private:
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
     CLI::App* foodCommand_ = nullptr;
+    CLI::App* importCommand_ = nullptr;
     CLI::App* lineCommand_ = nullptr;
     CLI::App* demoCommand_ = nullptr;
     CLI::App* addCommand_ = nullptr;
@@ -297,6 +324,7 @@ private:
     std::string kitchen_;
     std::string per_ = "portion";
     std::string of_ = "batch";
+    std::string importKind_ = "sr28";
     int revision_ = 0;
     FiguresCommand figures_;
     PathCommand path_;
@@ -304,6 +332,7 @@ private:
     PanelCommand panel_;
     FoodsCommand foods_;
     FoodCommand food_;
+    ImportCommand import_;
     LineCommand line_;
     DemoCommand demo_;
     AddCommand add_;

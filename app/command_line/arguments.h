@@ -8,6 +8,7 @@
 #include "core/food/component.h"
 #include "core/nutrition/source.h"
 #include "core/recipe/recipe_document.h"
+#include "db/import/import_table.h"
 
 namespace nettare {
 
@@ -57,6 +58,13 @@ struct FoodCommand {
     bool json = false;
 };
 
+struct ImportCommand {
+    ImportKind kind = ImportKind::Sr28;
+    std::string path;
+    bool dryRun = false;
+    std::string mapping;  ///< path of a saved mapping of columns; empty: none
+};
+
 struct LineCommand {
     std::vector<std::string> words;
     std::string measures = "us";
@@ -90,8 +98,8 @@ struct PrintAndExit {
 
 using Command =
     std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand, PanelCommand,
-                 FoodsCommand, FoodCommand, LineCommand, DemoCommand, AddCommand, ListCommand,
-                 RevisionsCommand, VerifyCommand, BackupCommand>;
+                 FoodsCommand, FoodCommand, ImportCommand, LineCommand, DemoCommand, AddCommand,
+                 ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

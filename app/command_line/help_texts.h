@@ -65,6 +65,19 @@ inline constexpr std::string_view kFoodExamples =
     "  nettare food 11282\n"
     "  nettare food usda-sr 28 11282 --json";
 
+inline constexpr std::string_view kImportExamples =
+    "sr28 is the USDA National Nutrient Database for Standard Reference, release 28 (ASCII), fdc "
+    "a\n"
+    "CSV download of USDA FoodData Central, csv any table by a mapping of its columns; without\n"
+    "--mapping a guess of it is printed. All is imported, or nothing; Ctrl+C stops. The table "
+    "goes\n"
+    "to nettare/tables below your data folder, or where NETTARE_TABLES says.\n"
+    "Examples:\n"
+    "  nettare import sr28 sr28asc.zip --dry-run\n"
+    "  nettare import fdc FoodData_Central_csv.zip\n"
+    "  nettare import csv foods.csv > columns.json\n"
+    "  nettare import csv foods.csv --mapping columns.json";
+
 inline constexpr std::string_view kLineExamples =
     "Shows what was read and every way to its grams with its interval; the one with “>” counts.\n"
     "What has two meanings, such as oz, is shown for both. A temperature, length or time is\n"

@@ -7,6 +7,7 @@
 #include "app/command_line/arguments.h"
 #include "app/command_line/document_commands.h"
 #include "app/command_line/food_command.h"
+#include "app/command_line/import_command.h"
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
 #include "app/command_line/line_command.h"
@@ -20,8 +21,8 @@ namespace {
 /// Runs one command. Each `run` answers the exit code, or the error that refused it.
 class CommandRun {
 public:
-    CommandRun(std::optional<std::string> kitchen, std::ostream& out)
-        : path_{std::move(kitchen)}, out_{out}, loader_{tablePlaces()} {}
+    CommandRun(std::optional<std::string> kitchen, std::ostream& out, std::ostream& err)
+        : path_{std::move(kitchen)}, out_{out}, err_{err}, loader_{tablePlaces()} {}
 
     Result<int> run(const Command& command) {
         return std::visit([this](const auto& one) { return this->one(one); }, command);
@@ -47,6 +48,7 @@ private:
     }
     Result<int> one(const FoodsCommand& command) { return done(showFoods(command, loader_, out_)); }
     Result<int> one(const FoodCommand& command) { return done(showFood(command, loader_, out_)); }
+    Result<int> one(const ImportCommand& command) { return done(importFoods(command, out_, err_)); }
     Result<int> one(const LineCommand& command) { return done(showLine(command, loader_, out_)); }
     Result<int> one(const DemoCommand& command) { return done(showDemo(command, loader_, out_)); }
     Result<int> one(const AddCommand& command) {
@@ -103,6 +105,7 @@ private:
 
     std::optional<std::string> path_;
     std::ostream& out_;
+    std::ostream& err_;
     DossierLoader loader_;
     std::optional<Kitchen> kitchen_;
 };
@@ -128,7 +131,7 @@ int runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
         return codeOf(showAllFigures(*figures, *call.kitchen, out, err), err);
     // Results go out whole or not at all: what one document refuses, no other has half written.
     std::ostringstream results;
-    Result<int> code = CommandRun{call.kitchen, results}.run(call.command);
+    Result<int> code = CommandRun{call.kitchen, results, err}.run(call.command);
     if (code && !(out << results.view() << std::flush))
         code = fail(ofArgument("standard output", Error{ErrorCode::FileNotWritable}.with(
                                                       "reason", "the disk may be full")));

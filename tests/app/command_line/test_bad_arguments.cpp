@@ -15,7 +15,8 @@ struct BadCall {
 };
 
 const std::string kCommands =
-    "figures, path, statement, panel, foods, food, line, demo, add, list, revisions, verify, "
+    "figures, path, statement, panel, foods, food, line, demo, import, add, list, revisions, "
+    "verify, "
     "backup";
 
 /// A stream that takes nothing, as a full disk does.
@@ -49,6 +50,12 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
         {{"statement"}, "RECIPE is required"},
         {{"foods"}, "WORDS is required"},
         {{"food"}, "NUMBER is required"},
+        {{"import"}, "KIND is required"},
+        {{"import", "sr28"}, "PATH is required"},
+        {{"import", "xls", "a.xls"}, "KIND: xls not in {sr28,fdc,csv}"},
+        {{"import", "sr28", "a.zip", "--mapping", "m.json"}, "--mapping is for csv, leave it out"},
+        {{"--kitchen", "k", "import", "sr28", "a.zip"},
+         "“import” works on no kitchen, leave --kitchen out"},
         {{"path", "a.json"}, "COMPONENT is required"},
         {{"path", "a.json", "NA", "b.json"}, "The following argument was not expected: b.json"},
         {{"path", "a.json", "NA", "--of", "all"}, "--of: all not in {mean,batch,piece}"},
