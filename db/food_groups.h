@@ -17,7 +17,7 @@ struct FoodGroup {
 };
 
 /// Some foods of a group, best first, and where the next ones begin.
-struct FoodPage {
+struct GroupPage {
     std::vector<FoodHit> hits;
     std::int64_t next = 0;  ///< hand it over for the page that follows
     bool last = false;      ///< nothing follows

@@ -105,9 +105,9 @@ Result<std::vector<FoodGroup>> FoodTable::groups() const {
     });
 }
 
-Result<FoodPage> FoodTable::page(std::string_view group, std::int64_t next,
-                                 std::size_t most) const {
-    return guarded(file_->path, [&]() -> Result<FoodPage> {
+Result<GroupPage> FoodTable::page(std::string_view group, std::int64_t next,
+                                  std::size_t most) const {
+    return guarded(file_->path, [&]() -> Result<GroupPage> {
         return readGroupPage(file_->database, file_->identity, group, next, static_cast<int>(most));
     });
 }

@@ -14,8 +14,8 @@
 #include "db/food_search.h"
 #include "db/food_value.h"
 #include "db/measure_spreads.h"
-#include "db/search/near_words.h"
 #include "db/search/found_row.h"
+#include "db/search/near_words.h"
 
 namespace nettare {
 
@@ -59,8 +59,8 @@ public:
     [[nodiscard]] Result<std::vector<FoodGroup>> groups() const;
     /// At most `most` foods of a group, best first, from where a page before says; 0 for the first.
     /// Fails: TableUnreadable.
-    [[nodiscard]] Result<FoodPage> page(std::string_view group, std::int64_t next,
-                                        std::size_t most) const;
+    [[nodiscard]] Result<GroupPage> page(std::string_view group, std::int64_t next,
+                                         std::size_t most) const;
 
     /// What a millilitre of the foods of a group weighs, to be stated for a line that has no
     /// density of its own; nothing for a group with too few of them. Fails: TableUnreadable.

@@ -125,10 +125,10 @@ Result<std::vector<FoodGroup>> FoodTables::groups() const {
     return all;
 }
 
-Result<FoodPage> FoodTables::page(const FoodGroup& group, std::int64_t next,
-                                  std::size_t most) const {
+Result<GroupPage> FoodTables::page(const FoodGroup& group, std::int64_t next,
+                                   std::size_t most) const {
     const FoodTable* const table = fullest(group.table, group.release);
-    if (table == nullptr) return FoodPage{{}, 0, true};
+    if (table == nullptr) return GroupPage{{}, 0, true};
     auto page = table->page(group.name, next, most);
     if (!page) return page;
     for (FoodHit& food : page->hits) {

@@ -53,8 +53,8 @@ public:
     /// counts. Fails: TableUnreadable.
     [[nodiscard]] Result<std::vector<FoodGroup>> groups() const;
     /// See FoodTable::page(); each food as the first table that has it. Fails: TableUnreadable.
-    [[nodiscard]] Result<FoodPage> page(const FoodGroup& group, std::int64_t next,
-                                        std::size_t most) const;
+    [[nodiscard]] Result<GroupPage> page(const FoodGroup& group, std::int64_t next,
+                                         std::size_t most) const;
 
     /// Of the first table that has such a group. Fails: TableUnreadable.
     [[nodiscard]] Result<std::optional<GroupDensity>> groupDensity(std::string_view group) const;

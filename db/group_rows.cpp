@@ -31,8 +31,8 @@ std::vector<FoodGroup> readGroups(SQLite::Database& database, const TableIdentit
     return groups;
 }
 
-FoodPage readGroupPage(SQLite::Database& database, const TableIdentity& identity,
-                       std::string_view group, std::int64_t next, int most) {
+GroupPage readGroupPage(SQLite::Database& database, const TableIdentity& identity,
+                        std::string_view group, std::int64_t next, int most) {
     SQLite::Statement rows{database, R"sql(
         SELECT f.number, f.name, g.name, f.energy_kcal_per_100g, f.known_components, f.place,
                f.row_order
@@ -42,7 +42,7 @@ FoodPage readGroupPage(SQLite::Database& database, const TableIdentity& identity
     rows.bind(1, std::string{group});
     rows.bind(2, next);
     rows.bind(3, most);
-    FoodPage page;
+    GroupPage page;
     while (rows.executeStep()) {
         page.hits.push_back(listedFood(rows, identity));
         page.next = rows.getColumn(6).getInt64() + 1;

@@ -15,7 +15,7 @@ namespace nettare {
 [[nodiscard]] std::vector<FoodGroup> readGroups(SQLite::Database& database,
                                                 const TableIdentity& identity);
 
-[[nodiscard]] FoodPage readGroupPage(SQLite::Database& database, const TableIdentity& identity,
-                                     std::string_view group, std::int64_t next, int most);
+[[nodiscard]] GroupPage readGroupPage(SQLite::Database& database, const TableIdentity& identity,
+                                      std::string_view group, std::int64_t next, int most);
 
 }  // namespace nettare

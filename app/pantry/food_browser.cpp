@@ -207,7 +207,7 @@ void FoodBrowser::browseGroup(const FoodGroup& group) {
     placeName_->setText(
         tr("%1 · %2 foods").arg(QString::fromStdString(group.name), groupedCount(group.foods)));
     place_->show();
-    auto page = std::make_shared<FoodPage>();
+    auto page = std::make_shared<GroupPage>();
     const auto next = [this, group, page]() -> std::vector<FoodListRow> {
         std::vector<FoodListRow> rows;
         const FoodTables* const tables = kitchen_.tables();

@@ -41,7 +41,7 @@ TEST_CASE("the foods of a group come page by page, each once, none of another gr
     for (const FoodGroup& group : *groups) {
         std::set<std::string> numbers;
         std::size_t seen = 0;
-        FoodPage page;
+        GroupPage page;
         do {
             auto next = tables.page(group, page.next, 7);
             REQUIRE(next);
