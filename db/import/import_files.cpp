@@ -40,14 +40,6 @@ private:
     std::ifstream stream_;
 };
 
-/// Where a file of the download is.
-struct Entry {
-    std::string name;  ///< as it is written there
-    std::string path;  ///< empty in a zip
-    std::size_t place = 0;
-    std::size_t size = 0;
-};
-
 bool startsLikeZip(const std::string& path) {
     std::ifstream stream{path, std::ios::binary};
     std::string start(2, '\0');
@@ -67,6 +59,14 @@ Result<std::string_view> ImportStream::next() {
 }
 
 struct ImportFiles::Content {
+    /// Where a file of the download is.
+    struct Entry {
+        std::string name;  ///< as it is written there
+        std::string path;  ///< empty in a zip
+        std::size_t place = 0;
+        std::size_t size = 0;
+    };
+
     void add(Entry entry) { entries.try_emplace(lowerAscii(entry.name), std::move(entry)); }
     void addFile(const std::filesystem::path& file) {
         std::error_code unread;
@@ -134,12 +134,12 @@ bool ImportFiles::has(std::string_view name) const {
 }
 
 std::size_t ImportFiles::size(std::string_view name) const {
-    const Entry* entry = content_->find(name);
+    const Content::Entry* entry = content_->find(name);
     return entry == nullptr ? 0 : entry->size;
 }
 
 Result<std::unique_ptr<ImportStream>> ImportFiles::read(std::string_view name) const {
-    const Entry* entry = content_->find(name);
+    const Content::Entry* entry = content_->find(name);
     if (entry == nullptr)
         return fail(errorIn(path(), ErrorCode::ImportFileMissing).with("found", name));
     if (content_->zip) return content_->zip->read(entry->place);
