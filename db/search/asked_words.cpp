@@ -39,7 +39,7 @@ AskedWord askedWord(const std::string& typed) {
     return word;
 }
 
-std::string quoted(std::string_view word) {
+std::string inQuotes(std::string_view word) {
     return "\"" + std::string{word} + "\"";
 }
 
@@ -54,10 +54,10 @@ std::string alternatives(const AskedWord& word) {
         if (!query.empty()) query += " OR ";
         query += text;
     };
-    for (const std::string& start : word.starts) add(quoted(start) + " *");
+    for (const std::string& start : word.starts) add(inQuotes(start) + " *");
     for (const auto* words : {&word.whole, &word.begun})
         for (const std::string& other : *words)
-            if (!beginsWithAny(other, word.starts)) add(quoted(other));
+            if (!beginsWithAny(other, word.starts)) add(inQuotes(other));
     return query;
 }
 
