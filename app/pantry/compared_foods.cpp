@@ -45,12 +45,12 @@ QString unitText(const ComponentFacts& facts) {
     return QString::fromUtf8(facts.unit.data(), static_cast<qsizetype>(facts.unit.size()));
 }
 
-struct Ends {
+struct ValueEnds {
     double least, most;
 };
 
-Ends endsOf(const std::vector<Side>& sides) {
-    Ends ends{0, 0};
+ValueEnds endsOf(const std::vector<Side>& sides) {
+    ValueEnds ends{0, 0};
     bool first = true;
     for (const Side& side : sides) {
         if (!side.value) continue;
@@ -61,7 +61,7 @@ Ends endsOf(const std::vector<Side>& sides) {
     return ends;
 }
 
-Cell valueCell(const Side& side, const Ends& ends, bool differs) {
+Cell valueCell(const Side& side, const ValueEnds& ends, bool differs) {
     if (!side.value) return noDataCell();
     Cell cell = numberCell(numberAsPrinted(*side.value));
     if (!differs) return cell;
@@ -76,7 +76,7 @@ ComparedComponent comparedOf(const ComponentFacts& facts, const std::vector<Side
     const auto known =
         std::ranges::count_if(sides, [](const Side& side) { return side.value.has_value(); });
     const auto all = static_cast<std::ptrdiff_t>(sides.size());
-    const Ends ends = endsOf(sides);
+    const ValueEnds ends = endsOf(sides);
     row.same = known == all && ends.least == ends.most;
     const bool within = known >= 2 && allOverlap(sides);
     const bool differs = known >= 2 && ends.least != ends.most && !within;

@@ -23,7 +23,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::size_t kMostHits = 100;
+constexpr std::size_t kMostBrowsed = 100;
 constexpr std::size_t kPage = 100;
 constexpr int kScrollBarPx = 12;  ///< as the style sheet has it
 
@@ -177,7 +177,7 @@ void FoodBrowser::follow() {
 
 void FoodBrowser::search() {
     place_->hide();
-    FoodSearch found = kitchen_.searchFoods(field_->text(), kMostHits);
+    FoodSearch found = kitchen_.searchFoods(field_->text(), kMostBrowsed);
     const QString slip = slipText(found.slips);
     slip_->setText(slip);
     slip_->setVisible(!slip.isEmpty());

@@ -21,7 +21,7 @@ namespace nettare {
 namespace {
 
 constexpr int kNumberField = 104;
-constexpr int kNameColumn = 200;
+constexpr int kFormNameColumn = 200;
 constexpr std::array<AddedSugarKind, 4> kKinds{AddedSugarKind::BetweenNoneAndAll,
                                                AddedSugarKind::None, AddedSugarKind::AllOfItsSugars,
                                                AddedSugarKind::Stated};
@@ -152,7 +152,7 @@ void OwnFoodForm::buildComponents(QVBoxLayout& column) {
     grid->setHorizontalSpacing(kSpace2Px);
     grid->setVerticalSpacing(kSpace1Px);
     grid->setColumnStretch(3, 1);
-    grid->setColumnMinimumWidth(0, kNameColumn);
+    grid->setColumnMinimumWidth(0, kFormNameColumn);
     int row = 0;
     for (const ComponentFacts& facts : allComponents()) {
         if (facts.component == Component::SUGAD) continue;

@@ -11,34 +11,34 @@ namespace nettare {
 namespace {
 
 /// A kind with which the names of SR28 begin; the thing stands behind it.
-struct Kind {
+struct RowKind {
     std::string_view word;  ///< in lower case
     bool ofName;            ///< a cook says it too: "olive oil", but "salmon"
 };
 
-constexpr std::array kKinds{
-    Kind{"alcoholic beverage", false},
-    Kind{"beverages", false},
-    Kind{"bread", true},
-    Kind{"cereals", false},
-    Kind{"cheese", false},
-    Kind{"crustaceans", false},
-    Kind{"fish", false},
-    Kind{"game meat", false},
-    Kind{"mollusks", false},
-    Kind{"nuts", false},
-    Kind{"oil", true},
-    Kind{"salad dressing", false},
-    Kind{"sauce", true},
-    Kind{"sausage", true},
-    Kind{"seaweed", false},
-    Kind{"seeds", false},
-    Kind{"spices", false},
-    Kind{"sweeteners", false},
+constexpr std::array kRowKinds{
+    RowKind{"alcoholic beverage", false},
+    RowKind{"beverages", false},
+    RowKind{"bread", true},
+    RowKind{"cereals", false},
+    RowKind{"cheese", false},
+    RowKind{"crustaceans", false},
+    RowKind{"fish", false},
+    RowKind{"game meat", false},
+    RowKind{"mollusks", false},
+    RowKind{"nuts", false},
+    RowKind{"oil", true},
+    RowKind{"salad dressing", false},
+    RowKind{"sauce", true},
+    RowKind{"sausage", true},
+    RowKind{"seaweed", false},
+    RowKind{"seeds", false},
+    RowKind{"spices", false},
+    RowKind{"sweeteners", false},
 };
 
 /// Words that say what was done to a thing, or how much of it there is, and not what it is.
-constexpr std::array<std::string_view, 26> kStateWords{
+constexpr std::array<std::string_view, 26> kSaidOfIt{
     "raw",     "cooked",  "boiled",   "dry",       "dried",      "drained", "canned",
     "frozen",  "fresh",   "roasted",  "fried",     "baked",      "steamed", "grilled",
     "browned", "salted",  "unsalted", "sweetened", "ground",     "whole",   "ripe",
@@ -116,7 +116,7 @@ std::vector<std::string> thingWords(std::string_view part) {
     std::vector<std::string> found;
     const std::string text = spaced(part);
     for (const std::string_view word : words(text))
-        if (std::ranges::find(kStateWords, word) == kStateWords.end())
+        if (std::ranges::find(kSaidOfIt, word) == kSaidOfIt.end())
             found.push_back(singularOf(word));
     return found;
 }
@@ -126,11 +126,11 @@ std::vector<std::string> thingWords(std::string_view part) {
 std::vector<std::string> thingOf(std::string_view rowName) {
     const std::vector<std::string_view> parts = split(rowName, ',');
     const std::string first = lowerAscii(trimmed(parts.front()));
-    const auto* const kind = std::ranges::find(kKinds, first, &Kind::word);
-    for (std::size_t i = kind != kKinds.end() ? 1 : 0; i < parts.size(); ++i) {
+    const auto* const kind = std::ranges::find(kRowKinds, first, &RowKind::word);
+    for (std::size_t i = kind != kRowKinds.end() ? 1 : 0; i < parts.size(); ++i) {
         auto thing = thingWords(parts[i]);
         if (thing.empty()) continue;
-        if (kind != kKinds.end() && kind->ofName) thing.emplace_back(kind->word);
+        if (kind != kRowKinds.end() && kind->ofName) thing.emplace_back(kind->word);
         return thing;
     }
     return thingWords(parts.front());
