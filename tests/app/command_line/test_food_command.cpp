@@ -14,7 +14,7 @@ std::string shown(const std::vector<std::string>& arguments) {
     return outcome.out;
 }
 
-bool holds(const std::string& text, const std::string& part) {
+bool mentions(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
 }
 
@@ -23,7 +23,7 @@ bool holds(const std::string& text, const std::string& part) {
 TEST_CASE("a slip in a word of foods is told before what it found", "[commandline]") {
     const std::string found = shown({"foods", "courgete"});
     CHECK(found.starts_with("“courgete” was taken as courgette.\nusda-sr 28 11477 "));
-    CHECK_FALSE(holds(shown({"foods", "courgette"}), "taken as"));
+    CHECK_FALSE(mentions(shown({"foods", "courgette"}), "taken as"));
     CHECK(shown({"foods", "xylophone"}) == "No food of the table matches “xylophone”.\n");
 }
 
@@ -32,14 +32,14 @@ TEST_CASE("a food is shown with all that its table says", "[commandline]") {
     CHECK(onion.starts_with("onion, raw\nfrom     usda-sr 28 11282, "));
     // USDA SR28, 11282: refuse 10 %, 1 cup chopped = 160 g, energy 40 kcal, factors 6.25, 2.78,
     // 8.37 and 3.84; it has no value of added sugars.
-    CHECK(holds(onion, "refuse   10 %"));
-    CHECK(holds(onion,
-                "nitrogen to protein 6.25; kcal per g of protein 2.78, fat 8.37, "
-                "carbohydrate 3.84\n"));
-    CHECK(holds(onion, "  1 cup, chopped = 160 g"));
-    CHECK(holds(onion, "ENERC_KCAL "));
-    CHECK(holds(onion, "assumed"));
-    CHECK(holds(onion, "No data: "));
+    CHECK(mentions(onion, "refuse   10 %"));
+    CHECK(mentions(onion,
+                   "nitrogen to protein 6.25; kcal per g of protein 2.78, fat 8.37, "
+                   "carbohydrate 3.84\n"));
+    CHECK(mentions(onion, "  1 cup, chopped = 160 g"));
+    CHECK(mentions(onion, "ENERC_KCAL "));
+    CHECK(mentions(onion, "assumed"));
+    CHECK(mentions(onion, "No data: "));
     CHECK(shown({"food", "usda-sr", "28", "11282"}) == onion);
     CHECK(shown({"food", "usda-sr 28 11282"}) == onion);
 }
