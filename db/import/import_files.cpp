@@ -15,7 +15,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::size_t kBlock = std::size_t{1} << 18U;
+constexpr std::size_t kBytesOfStream = std::size_t{1} << 18U;
 
 Error notReadable(const std::string& path, const std::string& reason) {
     return errorIn(path, ErrorCode::FileNotReadable).with("reason", reason);
@@ -49,7 +49,7 @@ bool startsLikeZip(const std::string& path) {
 }  // namespace
 
 Result<std::string_view> ImportStream::next() {
-    buffer_.resize(kBlock);
+    buffer_.resize(kBytesOfStream);
     const auto filled = fill(buffer_.data(), buffer_.size());
     if (!filled) return fail(filled.error());
     const std::string_view bytes{buffer_.data(), *filled};
@@ -67,7 +67,7 @@ struct ImportFiles::Content {
         std::size_t size = 0;
     };
 
-    void add(Entry entry) { entries.try_emplace(lowerAscii(entry.name), std::move(entry)); }
+    void add(const Entry& entry) { entries.try_emplace(lowerAscii(entry.name), entry); }
     void addFile(const std::filesystem::path& file) {
         std::error_code unread;
         if (!std::filesystem::is_regular_file(file, unread)) return;

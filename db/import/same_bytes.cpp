@@ -15,11 +15,11 @@ bool sameBytes(const std::string& one, const std::string& other) {
     if (absent || std::filesystem::file_size(other, absent) != size || absent) return false;
     std::ifstream a{one, std::ios::binary};
     std::ifstream b{other, std::ios::binary};
-    constexpr std::size_t kBlock = 1U << 18U;
-    std::vector<char> ofA(kBlock);
-    std::vector<char> ofB(kBlock);
+    constexpr std::size_t kComparedAtOnce = 1U << 18U;
+    std::vector<char> ofA(kComparedAtOnce);
+    std::vector<char> ofB(kComparedAtOnce);
     for (auto left = size; left > 0;) {
-        const std::size_t next = std::min<std::uintmax_t>(left, kBlock);
+        const std::size_t next = std::min<std::uintmax_t>(left, kComparedAtOnce);
         if (!a.read(ofA.data(), static_cast<std::streamsize>(next)) ||
             !b.read(ofB.data(), static_cast<std::streamsize>(next)))
             return false;

@@ -94,7 +94,7 @@ std::string pieceOf(std::string_view foodName) {
     return plain ? singularOf(first) : std::string{};
 }
 
-std::string joined(const std::vector<std::string>& parts) {
+std::string joinedParts(const std::vector<std::string>& parts) {
     std::string text;
     for (const std::string& part : parts) {
         if (!text.empty()) text += ", ";
@@ -132,7 +132,7 @@ Sr28Measure readSr28Measure(std::string_view written, std::string_view foodName,
         if (head.size() > word.size() && head[word.size()] != ' ') continue;
         const std::string_view more = trimmed(std::string_view{head}.substr(word.size()));
         if (!more.empty()) parts.insert(parts.begin(), spelledOut(more));
-        return {std::string{unit}, joined(parts)};
+        return {std::string{unit}, joinedParts(parts)};
     }
     // "thigh with skin" is a thigh.
     for (const std::string_view joint : {" with ", " without "}) {
@@ -143,7 +143,7 @@ Sr28Measure readSr28Measure(std::string_view written, std::string_view foodName,
     }
     std::string unit = pieceUnit(std::move(head), parts, foodName, several);
     if (unit.empty()) return {std::string{trimmed(written)}, {}};
-    return {std::move(unit), joined(parts)};
+    return {std::move(unit), joinedParts(parts)};
 }
 
 }  // namespace nettare

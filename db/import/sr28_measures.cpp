@@ -17,7 +17,7 @@ enum MeasureField : std::size_t {
     kMeasureFields
 };
 
-HouseholdMeasure measureAt(Sr28Rows& rows, std::string_view foodName) {
+HouseholdMeasure measureOfRow(Sr28Rows& rows, std::string_view foodName) {
     HouseholdMeasure measure;
     measure.amount = rows.requiredNumber(kAmount);
     const Sr28Measure read =
@@ -42,7 +42,7 @@ Result<void> readSr28Measures(Sr28Import& import) {
         const auto food = import.writer.find(rows->raw(kMeasureFood));
         if (!food) rows->refuse(ErrorCode::RowWithoutFood, rows->raw(kMeasureFood));
         const std::string_view name = food ? std::string_view{import.codes.names[*food]} : "";
-        const HouseholdMeasure measure = measureAt(*rows, name);
+        const HouseholdMeasure measure = measureOfRow(*rows, name);
         if (measure.amount <= 0) rows->refuse(rows->raw(kAmount), "a number above 0");
         if (measure.grams <= 0) rows->refuse(rows->raw(kGrams), "a number above 0");
         if (!rows->refused()) static_cast<void>(import.writer.measure(*food, measure));

@@ -22,7 +22,7 @@ SQLite::Database& withTable(SQLite::Database& database) {
     return database;
 }
 
-void run(SQLite::Statement& statement) {
+void runOnce(SQLite::Statement& statement) {
     statement.exec();
     statement.reset();
 }
@@ -61,32 +61,32 @@ void StagedFoods::add(std::uint32_t id, const NewFood& food) {
         insert_.bind(12, static_cast<int>(*food.place));
     else
         insert_.bind(12);
-    run(insert_);
+    runOnce(insert_);
 }
 
 void StagedFoods::setGroup(std::uint32_t id, int group) {
     group_.bind(1, id);
     group_.bind(2, group);
-    run(group_);
+    runOnce(group_);
 }
 
 void StagedFoods::setFactors(std::uint32_t id, const ConversionFactors& factors) {
     factors_.bind(1, id);
     bindFactors(factors_, 2, factors);
-    run(factors_);
+    runOnce(factors_);
 }
 
 void StagedFoods::setPlace(std::uint32_t id, ProcessingPlace place) {
     place_.bind(1, id);
     place_.bind(2, static_cast<int>(place));
-    run(place_);
+    runOnce(place_);
 }
 
 void StagedFoods::addOtherNames(std::uint32_t id, const std::vector<std::string>& names) {
     if (names.empty()) return;
     names_.bind(1, id);
     bindText(names_, 2, fmt::format("{}", fmt::join(names, "\n")));
-    run(names_);
+    runOnce(names_);
 }
 
 }  // namespace nettare

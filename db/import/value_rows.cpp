@@ -19,8 +19,7 @@ void bindId(SQLite::Statement& row, int index, std::optional<int> id) {
 }  // namespace
 
 ValueRows::ValueRows(SQLite::Database& database)
-    : database_{&database},
-      insert_{database, "INSERT OR IGNORE INTO food_component VALUES (?, ?, ?, ?, ?, ?, ?)"} {}
+    : insert_{database, "INSERT OR IGNORE INTO food_component VALUES (?, ?, ?, ?, ?, ?, ?)"} {}
 
 bool ValueRows::add(std::uint32_t food, const NewValue& value) {
     if (food != current_) {

@@ -40,7 +40,6 @@ private:
     void note(std::uint32_t food, const NewValue& value);
     void growTo(std::uint32_t food);
 
-    SQLite::Database* database_;
     SQLite::Statement insert_;
     std::vector<NewValue> held_;  ///< of the food `current_`
     std::uint32_t current_ = 0;
