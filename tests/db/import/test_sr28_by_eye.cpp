@@ -148,7 +148,7 @@ TEST_CASE("names, refuse and factors read by eye stand in the table", "[import][
     const auto peppers = *table.find("11339");
     CHECK_FALSE(peppers->factors.nitrogen);
     CHECK_FALSE(peppers->factors.protein);
-    CHECK((*table.find("09056"))->otherNames ==
-          std::vector<std::string>{"Rubus ursinus var. loganobaccus"});
-    CHECK((*table.find("23560"))->otherNames == std::vector<std::string>{"hamburger"});
+    // Kitchen names of our own follow those that are published.
+    CHECK((*table.find("09056"))->otherNames.at(0) == "Rubus ursinus var. loganobaccus");
+    CHECK((*table.find("23560"))->otherNames.at(0) == "hamburger");
 }
