@@ -6,6 +6,8 @@
 #include <set>
 #include <string_view>
 
+#include "db/own_matches.h"
+
 namespace nettare {
 
 namespace {

@@ -4,8 +4,8 @@
 #include "app/session/kitchen_session.h"
 #include "app/session/moved_drafts.h"
 #include "app/session/now.h"
-#include "app/session/own_matches.h"
 #include "core/edit/food_row_edits.h"
+#include "db/own_matches.h"
 
 // The part of KitchenSession that is about foods.
 

@@ -219,15 +219,4 @@ void OwnFoods::askUses(const std::vector<TableRow>& rows, QObject* receiver,
         });
 }
 
-FoodHit hitOf(const TableFood& food) {
-    FoodHit hit;
-    hit.row = food.row;
-    hit.name = food.name;
-    hit.group = food.group;
-    hit.energyKcalPer100g = food.profile[Component::ENERC_KCAL];
-    hit.knownComponents = static_cast<int>(std::ranges::count_if(
-        food.profile.per100g, [](const auto& value) { return value.has_value(); }));
-    return hit;
-}
-
 }  // namespace nettare

@@ -72,7 +72,4 @@ private:
     QUndoStack stack_;
 };
 
-/// As a list shows a food that is at hand whole.
-[[nodiscard]] FoodHit hitOf(const TableFood& food);
-
 }  // namespace nettare

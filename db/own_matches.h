@@ -8,6 +8,9 @@
 
 namespace nettare {
 
+/// As a list shows a food that is at hand whole.
+[[nodiscard]] FoodHit hitOf(const TableFood& food);
+
 /// Own foods in use that hold all the words, each as the start of a word of theirs, by how well
 /// they match.
 struct OwnMatches {

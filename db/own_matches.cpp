@@ -1,10 +1,9 @@
-#include "app/session/own_matches.h"
+#include "db/own_matches.h"
 
 #include <algorithm>
 #include <map>
 #include <tuple>
 
-#include "app/session/own_foods.h"
 #include "db/match_quality.h"
 #include "db/search/asked_words.h"
 #include "db/search_words.h"
@@ -44,6 +43,17 @@ std::map<std::string, std::string> otherNames(const std::vector<OwnFoodRecord>& 
 }
 
 }  // namespace
+
+FoodHit hitOf(const TableFood& food) {
+    FoodHit hit;
+    hit.row = food.row;
+    hit.name = food.name;
+    hit.group = food.group;
+    hit.energyKcalPer100g = food.profile[Component::ENERC_KCAL];
+    hit.knownComponents = static_cast<int>(std::ranges::count_if(
+        food.profile.per100g, [](const auto& value) { return value.has_value(); }));
+    return hit;
+}
 
 OwnMatches ownMatches(const std::vector<OwnFoodRecord>& foods, const std::string& words) {
     OwnMatches matches;
