@@ -15,7 +15,7 @@ namespace nettare {
 
 namespace {
 
-using NameWords = std::vector<std::string>;
+using SplitWords = std::vector<std::string>;
 
 std::set<std::string> namesBefore() {
     std::ifstream file{NETTARE_TEST_DATA "/search/names_before_phrases.txt"};
@@ -27,11 +27,11 @@ std::set<std::string> namesBefore() {
 }
 
 /// True if all words of `part` stand in `whole` behind each other.
-bool standsIn(const NameWords& part, const NameWords& whole) {
+bool standsIn(const SplitWords& part, const SplitWords& whole) {
     return !std::ranges::search(whole, part).empty();
 }
 
-bool standsInHalf(const NameWords& name, bool heldOut) {
+bool standsInHalf(const SplitWords& name, bool heldOut) {
     return std::ranges::any_of(readPhrases(), [&](const Phrase& phrase) {
         return phrase.heldOut == heldOut && standsIn(name, searchWords(phrase.words));
     });
@@ -46,7 +46,7 @@ TEST_CASE("no kitchen name was taken from the phrases that are held out", "[phra
     for (const KitchenName& name : readKitchenNames(kitchenNamesText())) {
         if (before.contains(name.name)) continue;
         ++later;
-        const NameWords words = searchWords(name.name);
+        const SplitWords words = searchWords(name.name);
         if (standsInHalf(words, true) && !standsInHalf(words, false)) ++taken;
     }
     INFO(later << " names came after the phrases");
