@@ -45,7 +45,8 @@ void FoodCompleter::close() {
 
 std::optional<FoodOffer> FoodCompleter::best() const {
     const auto offers = foodOffers(kitchen_, foodWords_(field_.text()));
-    return offers.empty() ? std::nullopt : std::optional{offers.front()};
+    const bool fits = !offers.empty() && !offers.front().forgiven;
+    return fits ? std::optional{offers.front()} : std::nullopt;
 }
 
 void FoodCompleter::offer(const QString& text) {
@@ -56,7 +57,8 @@ void FoodCompleter::offer(const QString& text) {
     texts_->setStringList(texts);
     const QRect below{0, 0, std::max(field_.width(), kLeastListWidth), field_.height()};
     completer_->complete(below);
-    completer_->popup()->setCurrentIndex(completer_->completionModel()->index(0, 0));
+    if (!offers_.front().forgiven)
+        completer_->popup()->setCurrentIndex(completer_->completionModel()->index(0, 0));
 }
 
 }  // namespace nettare

@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <functional>
 
 #include "app/loading/kept_reference.h"
 #include "app/session/kitchen_session.h"
@@ -75,10 +76,21 @@ std::vector<FoodOffer> foodOffers(const KitchenSession& kitchen, const QString& 
         if (recipe.revisions > 0 && !itself && holds(QString::fromStdString(recipe.title), parts))
             offers.push_back(offerOf(recipe));
     }
-    for (const FoodHit& hit : kitchen.findFoods(words, kMostOffers))
-        if (std::ranges::find(known, hit.row) == known.end()) offers.push_back(offerOf(hit));
+    const FoodSearch search = kitchen.searchFoods(words, kMostOffers);
+    for (const FoodHit& hit : search.hits) {
+        if (std::ranges::find(known, hit.row) != known.end()) continue;
+        FoodOffer offer = offerOf(hit);
+        offer.forgiven = !search.slips.empty();
+        if (offer.forgiven) offer.text += OfferWords::tr(" · one slip forgiven");
+        offers.push_back(std::move(offer));
+    }
     if (offers.size() > kMostOffers) offers.erase(offers.begin() + kMostOffers, offers.end());
     return offers;
+}
+
+bool isFoodAsTyped(const KitchenSession& kitchen, const QString& words) {
+    return std::ranges::any_of(foodOffers(kitchen, words), std::logical_not{},
+                               &FoodOffer::forgiven);
 }
 
 void applyOffer(KitchenSession& kitchen, const Edit& edit, const FoodOffer& offer,

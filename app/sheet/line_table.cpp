@@ -46,9 +46,7 @@ QString meaningAnswer(const LineReading& meaning) {
 }
 
 QString foodWords(const KitchenSession& kitchen, const QString& text) {
-    const auto isFood = [&kitchen](const QString& words) {
-        return !foodOffers(kitchen, words).empty();
-    };
+    const auto isFood = [&kitchen](const QString& words) { return isFoodAsTyped(kitchen, words); };
     return QString::fromStdString(readNewLine(text, isFood).food);
 }
 
@@ -231,9 +229,7 @@ void LineTable::refuseNew(const QString& sentence) {
 
 void LineTable::add(const QString& text, const std::optional<FoodOffer>& chosen) {
     if (kitchen_.draft() == nullptr) return;
-    const auto isFood = [this](const QString& words) {
-        return !foodOffers(kitchen_, words).empty();
-    };
+    const auto isFood = [this](const QString& words) { return isFoodAsTyped(kitchen_, words); };
     const LineReading reading = readNewLine(text, isFood);
     if (reading.food.empty())
         return refuseNew(

@@ -193,6 +193,11 @@ TEST_CASE("a line without an amount or a food says what is missing") {
     pressKey(entry, Qt::Key_Return);
     CHECK(entry.property("refused").toBool());
     CHECK(demo.draft().document().find("lines")->items()->size() == 7);
+    // A slip is shown in the list, but never taken for the cook.
+    entry.clear();
+    typeText(entry, QStringLiteral("40 g zuchini"));
+    pressKey(entry, Qt::Key_Return);
+    CHECK(demo.draft().document().find("lines")->items()->size() == 7);
 }
 
 TEST_CASE("another food is chosen from the list that opens in the cell") {
