@@ -45,7 +45,8 @@ Result<std::vector<FoodHit>> foodsFor(const FoodTables& tables, std::string_view
     while (!words.empty()) {
         auto found = tables.search(words, kMostFoods);
         if (!found) return fail(found.error());
-        if (!found->hits.empty()) return std::move(found->hits);
+        // A slip is no food that the line names; `foods` forgives it.
+        if (!found->hits.empty() && found->slips.empty()) return std::move(found->hits);
         const std::size_t space = words.find(' ');
         words = space == std::string_view::npos ? "" : words.substr(space + 1);
     }

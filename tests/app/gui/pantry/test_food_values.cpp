@@ -70,7 +70,7 @@ TEST_CASE("added sugars are told by the food's rule, with its reason") {
 TEST_CASE("an energy that is there in one unit is shown converted in the other, and says so") {
     TableFood food = plainFood(1);
     food.profile.per100g[indexOf(ENERC_KCAL)] = 100;
-    const ValueRow& row = rowCalled(valueRows(food, {}), "Energy in kJ");
+    const ValueRow row = rowCalled(valueRows(food, {}), "Energy in kJ");
     CHECK(plainText(row.value) == QStringLiteral("418 kJ"));
     CHECK(row.how == QStringLiteral("converted from kcal, × 4.184"));
 }
