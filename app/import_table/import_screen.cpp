@@ -13,6 +13,7 @@
 #include "app/widgets/basis_switch.h"
 #include "app/widgets/message_line.h"
 #include "app/widgets/screen_header.h"
+#include "app/widgets/table_delegate.h"
 #include "app/words/error_sentence.h"
 #include "core/support/json.h"
 
@@ -149,8 +150,7 @@ QWidget* ImportScreen::buildReport() {
     rejected_->setObjectName(QStringLiteral("rejectedRows"));
     rejected_->setAccessibleName(tr("Rows that are left out, and why"));
     rejected_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    rejected_->setTabKeyNavigation(false);
-    rejected_->verticalHeader()->hide();
+    dressTable(*rejected_);
     rejected_->setColumnCount(1);
     rejected_->setHorizontalHeaderLabels({tr("Rows left out, and why")});
     rejected_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -241,7 +241,11 @@ void ImportScreen::follow() {
     bar_->setVisible(working);
     for (QWidget* widget : std::initializer_list<QWidget*>{kinds_, path_, file_, folder_, mapping_})
         widget->setEnabled(!working);
-    if (!missing.isEmpty()) message_->say(MessageKind::Info, missing);
+    if (!missing.isEmpty())
+        message_->say(MessageKind::Info, missing);
+    else if (toldMissing_)
+        message_->clear();
+    toldMissing_ = !missing.isEmpty();
 }
 
 ImportRequest ImportScreen::request(bool dryRun) const {
@@ -258,6 +262,7 @@ void ImportScreen::run(bool dryRun) {
     message_->clear();
     report_->clear();
     rejected_->hide();
+    mapping_->showRows(true);
     bar_->setValue(0);
     bar_->setFormat({});
     stopAsked_ = std::make_shared<std::atomic<bool>>(false);
@@ -288,6 +293,7 @@ void ImportScreen::ended(const Result<ImportReport>& result, bool dryRun) {
         return message_->say(MessageKind::Info, tr("Stopped. The tables are as they were."));
     if (!result) return message_->say(MessageKind::Warning, sentenceOf(result.error()));
     report_->setText(reportText(*result, dryRun));
+    mapping_->showRows(false);
     showRejected(*result);
     if (!dryRun) {
         kitchen_.reloadTables();

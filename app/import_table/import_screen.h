@@ -71,6 +71,7 @@ private:
     QLabel* report_;
     QTableWidget* rejected_;
     std::shared_ptr<std::atomic<bool>> stopAsked_;
+    bool toldMissing_ = false;
     TaskRunner tasks_;
 };
 

@@ -67,11 +67,13 @@ void MappingForm::build() {
 
     auto* names = new QFormLayout;
     names->setHorizontalSpacing(kSpace3Px);
+    names->setVerticalSpacing(kSpace2Px);
     names->addRow(tr("&Table"), table_);
     names->addRow(tr("&Release"), release_);
     names->addRow(tr("C&itation"), citation_);
     auto* signs = new QFormLayout;
     signs->setHorizontalSpacing(kSpace3Px);
+    signs->setVerticalSpacing(kSpace2Px);
     signs->addRow(tr("Columns stand &between"), separator_);
     signs->addRow(tr("&Decimal sign"), decimal_);
     signs->addRow(QString{}, zero_);
@@ -95,8 +97,8 @@ void MappingForm::build() {
     rows_->setObjectName(QStringLiteral("previewRows"));
     rows_->setAccessibleName(tr("The first rows of the file"));
     rows_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    rows_->verticalHeader()->hide();
-    rows_->setTabKeyNavigation(false);
+    dressTable(*rows_);
+    rows_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -148,6 +150,7 @@ void MappingForm::showPreview() {
             else
                 rows_->setItem(static_cast<int>(row) - 1, column, item);
         }
+    rows_->resizeColumnsToContents();
 }
 
 // Other columns come out, so what they are taken for is guessed anew by their headers.
@@ -156,6 +159,10 @@ void MappingForm::separatorChosen() {
     mapping_.separator = kSeparators.at(static_cast<std::size_t>(separator_->currentIndex()));
     showPreview();
     emit changed();
+}
+
+void MappingForm::showRows(bool shown) {
+    rows_->setVisible(shown);
 }
 
 CsvMapping MappingForm::mapping() const {

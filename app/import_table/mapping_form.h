@@ -27,6 +27,8 @@ public:
     [[nodiscard]] std::optional<Error> open(const std::string& path);
     void setMapping(const CsvMapping& mapping);
     [[nodiscard]] CsvMapping mapping() const;
+    /// The first rows give way to what an import reports.
+    void showRows(bool shown);
 
 signals:
     void changed();

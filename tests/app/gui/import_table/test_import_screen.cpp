@@ -48,8 +48,9 @@ public:
     }
     void chooseCsv(const QByteArray& text) {
         write("market.csv", text);
-        pressKey(child<QWidget>(*screen_, "importKind"), Qt::Key_End);
-        emit child<BasisSwitch>(*screen_, "importKind").chosen(2);
+        auto& kinds = child<BasisSwitch>(*screen_, "importKind");
+        kinds.setIndex(2);
+        emit kinds.chosen(2);
         screen_->setPath(path("market.csv"));
         settle();
     }
