@@ -1,5 +1,7 @@
 #include "db/own_matches.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -71,7 +73,7 @@ OwnMatches ownMatches(const std::vector<OwnFoodRecord>& foods, const std::string
         if (!own.inUse()) continue;
         const std::string& name = own.current.food.name;
         const std::string& more = others.at(own.id());
-        const std::vector<std::string> held = searchWords(name + "\n" + more);
+        const std::vector<std::string> held = searchWords(fmt::format("{}\n{}", name, more));
         const bool fits =
             std::ranges::all_of(asked, [&](const AskedWord& word) { return isHeldBy(held, word); });
         if (!fits) continue;

@@ -24,6 +24,16 @@ std::string listed(std::string_view heading, std::string_view what,
     return text;
 }
 
+/// Many a publisher lists a hundred components that the program does not compute with.
+std::string unnamedText(const std::map<std::string, std::size_t>& counts) {
+    if (counts.empty()) return {};
+    std::size_t values = 0;
+    for (const auto& [number, count] : counts) values += count;
+    return fmt::format(
+        "Stored, but no component of this program: {} values under {} of the publisher's numbers\n",
+        values, counts.size());
+}
+
 std::string rejectedText(const ImportReport& report) {
     if (report.rejected == 0) return "No row was rejected.\n";
     std::string text = fmt::format("{} rejected:\n", report.rejected);
@@ -39,8 +49,7 @@ std::string rejectedText(const ImportReport& report) {
 std::string importReportText(const ImportReport& report, bool dryRun) {
     return fmt::format("{} {}: {} foods, {} values, {} measures\n", report.table, report.release,
                        report.foods, report.values, report.measures) +
-           outcome(report, dryRun) +
-           listed("Stored, but no component of this program:", "values", report.unnamedComponents) +
+           outcome(report, dryRun) + unnamedText(report.unnamedComponents) +
            listed("Not stored, the publisher's list has no such number:", "values",
                   report.unknownComponents) +
            listed("Left out on purpose:", "foods", report.leftOut) + rejectedText(report) +

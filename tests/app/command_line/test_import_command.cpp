@@ -39,8 +39,7 @@ void writeSmallSr28(const ScratchKitchen& here) {
 }
 
 constexpr auto kFindings =
-    "Stored, but no component of this program:\n"
-    "  209          1 values\n"
+    "Stored, but no component of this program: 1 values under 1 of the publisher's numbers\n"
     "Not stored, the publisher's list has no such number:\n"
     "  999          1 values\n"
     "2 rejected:\n"
