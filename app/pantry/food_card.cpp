@@ -251,6 +251,7 @@ void FoodCard::showValues() {
 
 void FoodCard::showMeasures(const std::vector<FoodSeries>& series) {
     std::vector<CellsModel::Row> rows;
+    rows.reserve(series.size());
     for (const FoodSeries& each : series) rows.push_back(seriesRow(each));
     const QString from = own() != nullptr ? tr("own food") : tr("table");
     for (const HouseholdMeasure& measure : food_->measures)
