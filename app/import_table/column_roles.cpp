@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "core/food/own_food.h"
+
 namespace nettare {
 
 namespace {
@@ -80,6 +82,8 @@ std::vector<std::string> unitsFor(Component component) {
 QString missingOf(const CsvMapping& mapping) {
     if (mapping.table.empty() || mapping.release.empty() || mapping.citation.empty())
         return RoleWords::tr("Name the table, its release and how it is to be cited.");
+    if (mapping.table == kOwnTable)
+        return RoleWords::tr("“own” names your own foods; give the table another name.");
     if (mapping.numberColumn.empty() || mapping.nameColumn.empty())
         return RoleWords::tr("Say which column holds the number of a food, and which its name.");
     if (mapping.components.empty())
