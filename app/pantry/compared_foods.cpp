@@ -23,6 +23,7 @@ struct Side {
 
 std::vector<Side> sidesOf(const std::vector<TableFood>& foods, Component component) {
     std::vector<Side> sides;
+    sides.reserve(foods.size());
     for (const TableFood& food : foods)
         sides.push_back({food.profile[component], halfWidthOf(food.profile, component)});
     return sides;

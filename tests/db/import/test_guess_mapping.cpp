@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <catch2/catch.hpp>
 
 #include "db/import/csv_mapping.h"
@@ -45,7 +47,8 @@ TEST_CASE("INFOODS tagnames tell their component, and a unit only where one stan
     for (const ComponentFacts& facts : allComponents()) {
         const std::string tagname{facts.tagname};
         const std::string unit{facts.unit};
-        CHECK(guessed(tagname + " (" + unit + ")") == tagname + " " + unit);
+        CHECK(guessed(fmt::format("{} ({})", tagname, unit)) ==
+              fmt::format("{} {}", tagname, unit));
     }
     CHECK(guessed("PROCNT") == "PROCNT");
     CHECK(guessed("ENERC_KCAL") == "ENERC_KCAL kcal");

@@ -18,12 +18,12 @@ namespace {
 std::string unpacked(const Scratch& scratch) {
     const auto files = ImportFiles::open(NETTARE_SR28);
     REQUIRE(files);
-    const std::string folder = scratch.path("sr28");
+    std::string folder = scratch.path("sr28");
     std::filesystem::create_directory(folder);
     for (const std::string& name : files->names()) {
         auto stream = files->read(name);
         REQUIRE(stream);
-        std::ofstream out{folder + "/" + name, std::ios::binary};
+        std::ofstream out{std::filesystem::path{folder} / name, std::ios::binary};
         for (;;) {
             const auto bytes = (*stream)->next();
             REQUIRE(bytes);

@@ -28,7 +28,7 @@ std::set<std::string> namesBefore() {
 
 /// True if all words of `part` stand in `whole` behind each other.
 bool standsIn(const SplitWords& part, const SplitWords& whole) {
-    return !std::ranges::search(whole, part).empty();
+    return std::search(whole.begin(), whole.end(), part.begin(), part.end()) != whole.end();
 }
 
 bool standsInHalf(const SplitWords& name, bool heldOut) {
