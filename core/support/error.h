@@ -136,7 +136,7 @@ enum class ErrorCode {
     LedgerShortened,       ///< it has no entry that a revision names as its newest
     FoodVersionChanged,
     OwnFoodChanged,  ///< a version of an own food, or what happened to it
-    DraftDamaged,  ///< its edits do not apply, or the shelf tells something else
+    DraftDamaged,    ///< its edits do not apply, or the shelf tells something else
     // imports of public tables
     ImportStopped,
     ImportBusy,         ///< another import writes to that folder

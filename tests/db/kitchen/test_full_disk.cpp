@@ -131,7 +131,8 @@ TEST_CASE("a migration for which there is no room leaves the kitchen as it was",
         Kitchen kitchen = one.open();
         REQUIRE(kitchen.addRecipe(dish("soup"), kNoon));
     }
-    runSql(one.path(), "DROP TABLE recipe_search; DROP TABLE own_food_version; DROP TABLE own_food_event; "
+    runSql(one.path(),
+           "DROP TABLE recipe_search; DROP TABLE own_food_version; DROP TABLE own_food_event; "
            "DROP TABLE draft_food; PRAGMA user_version = 2");
     int refused = 0;
     for (int room = 0; room < 400; ++room) {
