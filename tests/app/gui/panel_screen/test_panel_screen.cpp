@@ -95,6 +95,7 @@ TEST_CASE("without a cooked weight the panel's place says what to do, and undo b
     CHECK(empty.text().contains(QStringLiteral("the cooked dish was not weighed")));
     keepScreenPictures(screen, QStringLiteral("panel-trouble"));
     QSignalSpy wanted{&screen, &PanelScreen::sheetWanted};
+    settle();
     click(child<QPushButton>(screen, "emptyAction"));
     CHECK(wanted.size() == 1);
     kitchen->draft()->undoStack().undo();
