@@ -5,26 +5,13 @@
 
 #include <algorithm>
 
+#include "core/recipe/words.h"
 #include "db/build_table/bind.h"
 #include "db/build_table/processing_place.h"
 
 namespace nettare {
 
 namespace {
-
-std::string_view wordOf(AddedSugarKind kind) {
-    switch (kind) {
-        case AddedSugarKind::None:
-            return "none";
-        case AddedSugarKind::AllOfItsSugars:
-            return "all";
-        case AddedSugarKind::Stated:
-            return "stated";
-        case AddedSugarKind::BetweenNoneAndAll:
-            return "between";
-    }
-    return {};
-}
 
 std::string joinedLines(const std::vector<std::string>& names) {
     return fmt::format("{}", fmt::join(names, "\n"));
@@ -57,7 +44,7 @@ void writeFoodRow(SQLite::Database& database, const TableFood& food, int rowOrde
     bindNumber(row, ++column, food.factors.protein);
     bindNumber(row, ++column, food.factors.fat);
     bindNumber(row, ++column, food.factors.carbohydrate);
-    bindText(row, ++column, wordOf(food.addedSugars.kind));
+    bindText(row, ++column, wordFor(food.addedSugars.kind, kAddedSugarWords));
     bindNumber(row, ++column,
                stated ? std::optional{food.addedSugars.statedPer100g} : std::nullopt);
     bindText(row, ++column, food.addedSugars.reason);

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "core/recipe/words.h"
 #include "db/build_table/bind.h"
 #include "db/build_table/row_rank.h"
 #include "db/columns.h"
@@ -39,20 +40,6 @@ void rankOfRow(sqlite3_context* context, int /*count*/, sqlite3_value** values) 
     const bool told = sqlite3_value_type(values[2]) != SQLITE_NULL;
     const ProcessingPlace place = placeOf(sqlite3_value_int(values[2]), told, name, group);
     sqlite3_result_int64(context, rowRank({.name = name, .group = group, .place = place}));
-}
-
-std::string_view sugarsWord(AddedSugarKind kind) {
-    switch (kind) {
-        case AddedSugarKind::None:
-            return "none";
-        case AddedSugarKind::AllOfItsSugars:
-            return "all";
-        case AddedSugarKind::Stated:
-            return "stated";
-        case AddedSugarKind::BetweenNoneAndAll:
-            return "between";
-    }
-    return {};
 }
 
 /// The names, one a line, with those that kitchens use for such a food.
@@ -114,7 +101,7 @@ private:
     }
     void bindTraits(const ImportedTraits& traits) {
         food_.bind(12, traits.plant ? 1 : 0);
-        bindText(food_, 17, sugarsWord(traits.addedSugars.kind));
+        bindText(food_, 17, wordFor(traits.addedSugars.kind, kAddedSugarWords));
         bindText(food_, 18, traits.addedSugars.reason);
     }
     void writeWords(const std::string& name, const std::string& otherNames) {
