@@ -148,11 +148,11 @@ QWidget* ImportScreen::buildReport() {
     report_->setWordWrap(true);
     report_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     rejected_->setObjectName(QStringLiteral("rejectedRows"));
-    rejected_->setAccessibleName(tr("Rows that are left out, and why"));
+    rejected_->setAccessibleName(tr("Rows and values that are left out, and why"));
     rejected_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     dressTable(*rejected_);
     rejected_->setColumnCount(1);
-    rejected_->setHorizontalHeaderLabels({tr("Rows left out, and why")});
+    rejected_->setHorizontalHeaderLabels({tr("Left out, and why")});
     rejected_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     rejected_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     auto* report = new QWidget;

@@ -52,8 +52,8 @@ QString reportText(const ImportReport& report, bool dryRun) {
         lines += ReportWords::tr("Left out, since the publisher's list does not have them: %1")
                      .arg(numbersText(report.unknownComponents));
     lines += report.rejected == 0
-                 ? ReportWords::tr("No row was left out.")
-                 : ReportWords::tr("Rows left out: %1").arg(count(report.rejected));
+                 ? ReportWords::tr("Nothing was left out.")
+                 : ReportWords::tr("Rows and values left out: %1").arg(count(report.rejected));
     return lines.join(QLatin1Char{'\n'});
 }
 
