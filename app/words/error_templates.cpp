@@ -354,6 +354,31 @@ std::string_view ofTheFigures(ErrorCode code) {
         case LabelAmountUnreadable:
             return "“{found}” on the label of {food} is no amount; write it as printed, without "
                    "the unit.";
+        case LabelNeedsServing:
+            return "the label of {food} gives no size of its serving; add its grams or millilitres "
+                   "as printed.";
+        case LabelNeedsDensity:
+            return "the label of {food} speaks of millilitres; add what one millilitre weighs: "
+                   "weigh 100 ml of it.";
+        case AddedSugarsAboveSugars:
+            return "{found} g of added sugars are stated for {food}, which has at most {most} g of "
+                   "sugars per 100 g; correct one of the two.";
+        case LabelFoodUnknown:
+            return "this kitchen has no label called “{found}”; leave the name out to add a new "
+                   "one.";
+        case LabelFoodAmbiguous:
+            return "several labels of this kitchen begin with “{found}”: {known}; write one of "
+                   "them whole.";
+        case NotALabel:
+            return "{food} was typed from another source than a package; change it in the pantry.";
+        case PhotoTooLarge:
+            return "the photograph is larger than {most} MiB; choose a smaller one.";
+        case PhotoNotAnImage:
+            return "the photograph is neither a JPEG nor a PNG file; choose one of these.";
+        case PhotoMissing:
+            return "the kitchen has no photograph of that hash; add it again.";
+        case PhotoChanged:
+            return "a photograph of a package is not the one that was kept; restore a backup.";
         case RecipeCycle:
             return "a recipe cannot be an ingredient of itself: {path}; take one of them out.";
         case NestingTooDeep:

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/food/label_facts.h"
 #include "core/food/measure.h"
 #include "core/food/profile.h"
 
@@ -37,7 +38,7 @@ struct AddedSugars {
     std::string reason;        ///< why, for the cook
 };
 
-/// One food of a public table with all that its row says.
+/// One food of a public table, or of a kitchen's own, with all that its row says.
 struct TableFood {
     TableRow row;
     std::string name;                     ///< as the table prints it
@@ -51,6 +52,8 @@ struct TableFood {
     AddedSugars addedSugars;
     std::vector<HouseholdMeasure> measures;
     std::vector<std::string> otherNames;  ///< that a search finds it by as well
+    /// Of a product whose package was read: figures go by it, and `profile` is what it comes to.
+    std::optional<LabelFacts> label;
 };
 
 }  // namespace nettare

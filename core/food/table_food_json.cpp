@@ -1,5 +1,6 @@
 #include "core/food/table_food_json.h"
 
+#include "core/food/label_json.h"
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -133,6 +134,17 @@ HouseholdMeasure readMeasure(ObjectReader& reader) {
     return measure;
 }
 
+std::optional<LabelFacts> readItsLabel(ObjectReader& food) {
+    if (!food.has("label")) return std::nullopt;
+    ObjectReader reader = food.object("label");
+    const LabelEntry entry = readLabel(reader);
+    if (food.failure()) return std::nullopt;
+    auto label = labelFrom(entry, reader.pointer());
+    if (label) return std::move(*label);
+    food.failure() = label.error();
+    return std::nullopt;
+}
+
 void readNames(ObjectReader& food, std::vector<std::string>& names) {
     for (const auto& [json, pointer] : food.items("other_names", 0, kMostEntries)) {
         const std::string* name = json.text();
@@ -163,6 +175,7 @@ Json tableFoodJson(const TableFood& food) {
     json.set("measures", std::move(measures));
     Json names = Json::array();
     for (const std::string& name : food.otherNames) names.append(Json{name});
+    if (food.label) json.set("label", labelJson(*food.label));
     return json.set("other_names", std::move(names));
 }
 
@@ -184,6 +197,7 @@ Result<TableFood> readTableFood(const Json& json) {
         food.measures.push_back(readMeasure(measure));
     }
     readNames(reader, food.otherNames);
+    food.label = readItsLabel(reader);
     reader.finish();
     if (failure) return fail(*failure);
     return food;

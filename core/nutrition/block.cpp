@@ -10,18 +10,21 @@ namespace nettare {
 
 namespace {
 
-/// Sensitivity of all components to the serving of a label: every label amount is printed /
-/// serving.
-void dependOnServing(Block& block, const Composition& composition, const Leaf& leaf) {
-    if (!composition.servingGrams) return;
+/// Sensitivity of all components to the grams that a label speaks of: every label amount is printed
+/// / these grams.
+void dependOnLabel(Block& block, const Composition& composition, const Leaf& leaf) {
+    if (!composition.labelGrams) return;
     const double grams = leaf.grams.value();
-    double* row = block.row(composition.servingSource);
-    for (std::size_t k = 0; k < kComponentCount; ++k) {
-        const ComponentAmount& amount = composition.amounts[k];
-        if (!amount.onServing || (leaf.drip && block.dripMissing[k])) continue;
-        const double part = -grams * amount.perGram / *composition.servingGrams;
-        const double sum = row[k] + part;
-        row[k] = std::fabs(sum) <= 1e-12 * std::fabs(part) ? 0 : sum;
+    for (const LinearForm::Term& term : composition.labelGrams->terms()) {
+        double* row = block.row(term.source);
+        for (std::size_t k = 0; k < kComponentCount; ++k) {
+            const ComponentAmount& amount = composition.amounts[k];
+            if (!amount.onLabel || (leaf.drip && block.dripMissing[k])) continue;
+            const double part =
+                -grams * amount.perGram / composition.labelGrams->value() * term.sensitivity;
+            const double sum = row[k] + part;
+            row[k] = std::fabs(sum) <= 1e-12 * std::fabs(part) ? 0 : sum;
+        }
     }
 }
 
@@ -53,9 +56,9 @@ void addAmounts(Block& block, const Composition& composition, const Leaf& leaf) 
             continue;
         }
         // A label amount is servings x printed: grams / serving first keeps it exact.
-        block.known[k] += amount.onServing ? grams / *composition.servingGrams *
-                                                 (amount.perGram * *composition.servingGrams)
-                                           : grams * amount.perGram;
+        const double label = amount.onLabel ? composition.labelGrams->value() : 1;
+        block.known[k] +=
+            amount.onLabel ? grams / label * (amount.perGram * label) : grams * amount.perGram;
     }
 }
 
@@ -90,7 +93,7 @@ void addLeaf(Block& block, const Leaf& leaf, const Composition& composition) {
             if (!leaf.drip || !block.dripMissing[k])
                 row[k] += term.sensitivity * composition.amounts[k].perGram;
     }
-    dependOnServing(block, composition, leaf);
+    dependOnLabel(block, composition, leaf);
     auto same = std::ranges::find(block.foods, leaf.food, &Block::FoodPart::food);
     if (same == block.foods.end()) same = block.foods.insert(same, {leaf.food, 0});
     same->grams += grams;

@@ -1,12 +1,12 @@
 #include "core/nutrition/composition.h"
 
+#include <algorithm>
 #include <cmath>
 
-#include "core/label/us_printed_interval.h"
+#include "core/label/label_interval.h"
+#include "core/label/label_values.h"
 #include "core/nutrition/composition_parts.h"
 #include "core/nutrition/label_source.h"
-#include "core/support/json.h"
-#include "core/support/text.h"
 
 namespace nettare {
 
@@ -47,31 +47,39 @@ void addStated(const Food& food, std::uint32_t index, Composition& composition) 
 
 namespace {
 
-/// The printed figure without its unit and grouping commas; where it is "less than", the middle of
-/// what it stands for. The text is one that usPrintedInterval() has read.
-double printedValue(const std::string& printed, const DecimalInterval& interval) {
-    std::string figure{trimmed(printed)};
-    if (figure.front() < '0' || figure.front() > '9') return interval.closed().middle();
-    figure.erase(figure.find_last_of("0123456789") + 1);
-    const auto number = Decimal::read(replaced(figure, ",", ""));
-    return number ? number->value() : interval.closed().middle();
+/// The source that a printed line is: its rounding moves the component it is or gives.
+Component sourceOf(const LabelFacts& label, const LabelValue& value, const LabelValue::Part& part) {
+    return componentOf(label.amounts[part.amount].line).value_or(value.component);
 }
 
-/// An error of a label's line, at its place below the food.
-Error ofLabelLine(ErrorCode code, const LabelAmount& line, std::size_t index) {
-    const std::string place = pointerTo("/label/declares", index);
-    const ComponentFacts& facts = factsOf(line.component);
-    if (code == ErrorCode::ComponentUnknown)
-        return Error{code}.with("found", facts.tagname).at(place + "/component");
-    return Error{code}
-        .with("found", line.printed)
-        .with("component", facts.name)
-        .at(place + "/printed");
+/// What a unit of the printed line moves, by its rounding and by the product's deviation from it.
+void addLabelSources(const LabelFacts& label, const LabelValue& value, std::uint32_t food,
+                     double declaration, Composition& composition) {
+    const double grams = labelGrams(label);
+    for (const LabelValue::Part& part : value.parts) {
+        const SourceKey key = compositionKey(food, sourceOf(label, value, part));
+        const EffectList effects{{value.component, part.factor / grams}};
+        const double off = (part.low + part.high) / 2 - part.printed;
+        const double width = part.high - part.low;
+        composition.sources.push_back(
+            {rectangle(key, std::sqrt(width * width / 12 + off * off), off), effects});
+        if (declaration > 0)
+            composition.sources.push_back({rectangle({SourceKind::Declaration, food, key.second},
+                                                     rectangular(2 * declaration * part.printed)),
+                                           effects});
+    }
 }
 
-/// Grams of a part cannot exceed the grams of the serving.
-double boundedHigh(Component component, double high, double servingGrams) {
-    return factsOf(component).unit == "g" && high > servingGrams ? servingGrams : high;
+/// Without a printed fibre nobody knows the carbohydrate with it, but it is no less.
+void boundCarbohydrate(const LabelFacts& label, Composition& composition) {
+    const std::string* printed = label.printed(LabelOnly::CHOAVL);
+    ComponentAmount& whole = composition.amounts[indexOf(Component::CHOCDF)];
+    if (printed == nullptr || whole.origin != Origin::Missing) return;
+    const auto interval = labelInterval(label, {LabelOnly::CHOAVL, *printed});
+    if (!interval) return;
+    whole.low = interval->low.value() / labelGrams(label);
+    composition.withoutFibre =
+        Interval{whole.low, std::min(1.0, interval->high.value() / labelGrams(label))};
 }
 
 }  // namespace
@@ -79,36 +87,26 @@ double boundedHigh(Component component, double high, double servingGrams) {
 std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assumptions& assumptions,
                               Composition& composition) {
     if (!food.label) return std::nullopt;
-    const LinearForm serving = servingGrams(*food.label, index);
-    composition.servingGrams = serving.value();
-    composition.servingSource = serving.terms().front().source;
-    const double declaration = assumptions.declarationSpread.value();
-    for (std::size_t i = 0; i < food.label->amounts.size(); ++i) {
-        const LabelAmount& line = food.label->amounts[i];
-        ComponentAmount& amount = composition.amounts[indexOf(line.component)];
-        const auto interval = usPrintedInterval(line.component, line.printed);
-        if (!interval) return ofLabelLine(interval.error().code, line, i);
-        if (amount.origin != Origin::Missing) continue;
-        const double value = printedValue(line.printed, *interval);
-        const double low = interval->low.value();
-        const double high = boundedHigh(line.component, interval->high.value(), serving.value());
-        if (low > high) return ofLabelLine(ErrorCode::LabelAmountImpossible, line, i);
-        const double off = (low + high) / 2 - value;
-        const double u = std::sqrt((high - low) * (high - low) / 12 + off * off);
-        amount.origin = Origin::Label;
-        amount.onServing = true;
-        amount.perGram = value / serving.value();
-        amount.low = low / serving.value();
-        amount.high = high / serving.value();
-        const double perUnit = 1 / serving.value();
-        composition.sources.push_back({rectangle(compositionKey(index, line.component), u, off),
-                                       EffectList{{line.component, perUnit}}});
-        if (declaration > 0)
-            composition.sources.push_back({rectangle({SourceKind::Declaration, index,
-                                                      compositionKey(index, line.component).second},
-                                                     rectangular(2 * declaration * value)),
-                                           EffectList{{line.component, perUnit}}});
+    const LabelFacts& label = *food.label;
+    const auto values = labelValues(label);
+    if (!values) return values.error().at("/label" + values.error().pointer);
+    LinearForm basis = labelBasis(label, index);
+    // Figures of 100 g have no grams of their own that could move them.
+    const bool moves = !basis.terms().empty();
+    const double grams = basis.value();
+    if (moves) composition.labelGrams = std::move(basis);
+    const double declaration =
+        label.declarationSpread.value_or(assumptions.declarationSpread).value();
+    const bool fibreStated = composition[Component::FIBTG].origin != Origin::Missing;
+    for (const LabelValue& value : *values) {
+        ComponentAmount& amount = composition.amounts[indexOf(value.component)];
+        // With a stated fibre the printed one is no part of the carbohydrate.
+        const bool replaced = fibreStated && value.parts.size() > 1;
+        if (amount.origin != Origin::Missing || replaced) continue;
+        amount = {Origin::Label, moves, value.value / grams, value.low / grams, value.high / grams};
+        addLabelSources(label, value, index, declaration, composition);
     }
+    boundCarbohydrate(label, composition);
     return std::nullopt;
 }
 
@@ -124,6 +122,7 @@ void addTable(const Food& food, Composition& composition) {
         const auto value = food.table->profile[facts.component];
         if (amount.origin != Origin::Missing || !value) continue;
         if (energyKnown && (facts.component == ENERC_KCAL || facts.component == ENERC_KJ)) continue;
+        if (composition.withoutFibre && facts.component == CHOCDF) continue;
         amount.origin = Origin::Table;
         amount.perGram = *value / 100;
     }

@@ -4,7 +4,8 @@
 #include <optional>
 #include <vector>
 
-#include "core/nutrition/source.h"
+#include "core/nutrition/linear_form.h"
+#include "core/quantity/interval.h"
 #include "core/support/result.h"
 
 namespace nettare {
@@ -25,7 +26,7 @@ enum class Origin : unsigned char {
 /// One component of a food, in its unit per gram of food.
 struct ComponentAmount {
     Origin origin = Origin::Missing;
-    bool onServing = false;      ///< a label amount: printed / serving grams
+    bool onLabel = false;        ///< a label amount: printed / grams that the label speaks of
     double perGram = 0;          ///< of a known one
     double low = 0;              ///< of a missing one; of a label's, what it may stand for
     std::optional<double> high;  ///< the same; nothing where no bound is known
@@ -66,10 +67,11 @@ struct CompositionSource {
 struct Composition {
     PerComponent<ComponentAmount> amounts{};
     std::vector<CompositionSource> sources;
-    /// Serving of the label, if any component stands on it: value and its source. A label amount
-    /// per gram is printed / serving grams, so this source moves all of them together.
-    std::optional<double> servingGrams;
-    Source servingSource;
+    /// Grams that the label speaks of, if any component stands on it. A label amount per gram is
+    /// printed / these grams, so that their sources move all of them together.
+    std::optional<LinearForm> labelGrams;
+    /// Carbohydrate without fibre per gram, where a label gives that and no fibre.
+    std::optional<Interval> withoutFibre;
 
     [[nodiscard]] const ComponentAmount& operator[](Component c) const {
         return amounts[indexOf(c)];

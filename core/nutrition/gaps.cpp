@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <initializer_list>
 
 #include "core/nutrition/composition_parts.h"
@@ -15,17 +16,17 @@ bool known(const Composition& composition, Component c) {
 }
 
 void settle(Composition& composition, Component c, Origin origin, double perGram,
-            bool onServing = false) {
+            bool onLabel = false) {
     ComponentAmount& amount = composition.amounts[indexOf(c)];
     amount.origin = origin;
     amount.perGram = perGram;
-    amount.onServing = onServing;
+    amount.onLabel = onLabel;
 }
 
 void convertEnergy(Composition& composition, Component from, Component to, double factor) {
     if (known(composition, to) || !known(composition, from)) return;
     settle(composition, to, Origin::Converted, composition[from].perGram * factor,
-           composition[from].onServing);
+           composition[from].onLabel);
 }
 
 /// Ends of a known amount: a label's printed one stands for its whole interval.
@@ -60,30 +61,46 @@ void boundParts(Composition& composition, Component parent,
     for (const Component part : parts) boundByRest(composition, part, *most, parts);
 }
 
+/// What a label prints without fibre bounds both sides of it.
+void boundBesideFibre(Composition& composition) {
+    if (!composition.withoutFibre) return;
+    const auto lower = [&](Component part, double most) {
+        ComponentAmount& amount = composition.amounts[indexOf(part)];
+        if (amount.origin == Origin::Missing && amount.high)
+            amount.high = std::min(*amount.high, std::max(0.0, most));
+    };
+    lower(SUGAR, composition.withoutFibre->high);
+    const ComponentAmount& whole = composition[CHOCDF];
+    if (whole.origin == Origin::Missing && whole.high)
+        lower(FIBTG, *whole.high - composition.withoutFibre->low);
+}
+
 void boundAll(Composition& composition) {
     for (const Component part : {WATER, ASH, PROCNT, FAT, CHOCDF, ALC})
         boundByRest(composition, part, 1, {WATER, ASH, PROCNT, FAT, CHOCDF, ALC});
     boundParts(composition, FAT, {FASAT, FATRN, FAMS, FAPU});
     boundParts(composition, CHOCDF, {FIBTG, SUGAR});
+    boundBesideFibre(composition);
 }
 
 /// Added sugars: by the food's trait; without one, between none and all of its sugars.
 void settleAddedSugars(const Food& food, Composition& composition) {
     if (known(composition, SUGAD)) return;
     const ComponentAmount& sugars = composition[SUGAR];
-    const bool traitGiven = food.addedSugarsGiven || (food.table && !food.label);
-    const AddedSugarKind kind =
-        traitGiven ? food.addedSugars.kind : AddedSugarKind::BetweenNoneAndAll;
+    const bool rowsProduct = food.table && (!food.label || food.labelOfRow);
+    const AddedSugarKind kind = food.addedSugarsGiven || rowsProduct
+                                    ? food.addedSugars.kind
+                                    : AddedSugarKind::BetweenNoneAndAll;
     ComponentAmount& added = composition.amounts[indexOf(SUGAD)];
     const bool noSugars = known(composition, SUGAR) && sugars.perGram == 0;
     if (kind != AddedSugarKind::None && noSugars && mostOf(sugars) > 0)
-        settle(composition, SUGAD, Origin::AllSugars, 0, sugars.onServing);
+        settle(composition, SUGAD, Origin::AllSugars, 0, sugars.onLabel);
     else if (kind == AddedSugarKind::None || noSugars)
         settle(composition, SUGAD, noSugars ? Origin::ByParent : Origin::ByKind, 0);
     else if (kind == AddedSugarKind::Stated)
         settle(composition, SUGAD, Origin::Stated, food.addedSugars.statedPer100g / 100);
     else if (kind == AddedSugarKind::AllOfItsSugars && known(composition, SUGAR))
-        settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onServing);
+        settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onLabel);
     else
         added.high = known(composition, SUGAR) ? std::optional{mostOf(sugars)} : sugars.high;
 }

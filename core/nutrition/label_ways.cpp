@@ -25,6 +25,24 @@ std::optional<double> measuresPerUnit(const Line& line, const LabelFacts& label)
     return volumes ? std::optional{asked->factor.value() / own->factor.value()} : std::nullopt;
 }
 
+/// One unit of the line by the label: so many of its servings, or millilitres by its density.
+std::optional<LinearForm> gramsEach(const LineContext& context, const LabelFacts& label,
+                                    WayExplanation& why) {
+    if (label.needsDensity()) why.gramsPerMl = label.density->gramsPerMl.value();
+    const auto measures =
+        label.householdAmount ? measuresPerUnit(context.line, label) : std::nullopt;
+    if (measures) {
+        why.basis = WayBasis::LabelServings;
+        why.measuresPerUnit = *measures / label.householdAmount->middle();
+        return servingGrams(label, context.foodIndex).times(why.measuresPerUnit);
+    }
+    why.basis = WayBasis::LabelDensity;
+    const Unit* unit = context.line.unit;
+    const bool volume = unit != nullptr && unit->kind == UnitKind::Volume && !unit->isVague();
+    if (!volume || !label.needsDensity()) return std::nullopt;
+    return labelMillilitres(label, context.foodIndex, unit->factor.value());
+}
+
 /// The content of one pack with the last digit that its print shows, in its own unit.
 LinearForm declaredContent(const LineContext& context) {
     const Amount& amount = context.line.each->amount;
@@ -46,18 +64,13 @@ LinearForm declaredContent(const LineContext& context) {
 std::optional<OpenWay> servingsWay(const LineContext& context) {
     if (!context.food.label || context.line.toTaste) return std::nullopt;
     const LabelFacts& label = *context.food.label;
-    const auto measures = measuresPerUnit(context.line, label);
-    if (!measures) return std::nullopt;
-    const double servings = *measures / label.householdAmount.middle();
     OpenWay way;
     way.way = Way::Label;
-    way.why.basis = WayBasis::LabelServings;
-    way.why.measuresPerUnit = servings;
+    const auto each = gramsEach(context, label, way.why);
+    if (!each) return std::nullopt;
     way.why.count = context.line.amount.middle();
-    way.why.gramsEach = label.servingGrams.value() * servings;
-    way.grams = servingGrams(label, context.foodIndex)
-                    .times(servings)
-                    .times(amountOf(context.line, context.number));
+    way.why.gramsEach = each->value();
+    way.grams = each->times(amountOf(context.line, context.number));
     fillUp(context, way);
     return way;
 }

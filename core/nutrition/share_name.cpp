@@ -34,7 +34,8 @@ std::string seriesName(const Dossier& dossier, std::size_t index) {
 /// The serving, the amount, or both.
 std::string labelName(std::string_view component, const std::vector<Contribution>& parts) {
     const auto isServing = [](const Contribution& part) {
-        return part.source.key.kind == SourceKind::LabelServing;
+        return part.source.key.kind == SourceKind::LabelServing ||
+               part.source.key.kind == SourceKind::LabelDensity;
     };
     if (std::ranges::all_of(parts, isServing)) return "label serving";
     return fmt::format("label {}{}", component,

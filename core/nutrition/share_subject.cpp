@@ -89,6 +89,7 @@ ShareSubject subjectOf(const Source& source, const Cooked& cooked,
         case SourceKind::RatioScatter:
             return {SubjectOf::Series, first};
         case SourceKind::LabelServing:
+        case SourceKind::LabelDensity:
         case SourceKind::Declaration:
             return {SubjectOf::FoodLabel, first};
         case SourceKind::MeasureMean:

@@ -22,7 +22,8 @@ enum class SourceKind : std::uint8_t {
     RatioScatter,    ///< first = series, second = line
     PackContent,     ///< last digit of a declared content; second = line
     PackDeclared,    ///< deviation of a content from its declaration; second = line
-    LabelServing,    ///< rounding of the serving grams; first = food
+    LabelServing,    ///< rounding of the serving size; first = food
+    LabelDensity,    ///< what a millilitre of its product weighs; first = food
     MeasureMean,     ///< mean of a table measure; first = food, second = measure
     MeasureScatter,  ///< the pieces of this line; first = food, second = line
     MeasureAssumed,  ///< assumed spread of a table measure; first = food, second = measure

@@ -1,5 +1,6 @@
 #include <fmt/core.h>
 
+#include "core/label/label_values.h"
 #include "core/nutrition/source.h"
 
 namespace nettare {
@@ -26,10 +27,8 @@ std::string compositionName(const Food& food, Component component) {
     const std::string_view tagname = factsOf(component).tagname;
     for (const StatedValue& stated : food.stated)
         if (stated.component == component) return fmt::format("{}, {} stated", food.name, tagname);
-    if (food.label)
-        for (const LabelAmount& amount : food.label->amounts)
-            if (amount.component == component)
-                return fmt::format("{}, {} by its label", food.name, tagname);
+    if (food.label && labelGives(*food.label, component))
+        return fmt::format("{}, {} by its label", food.name, tagname);
     const bool assumed = !food.table->profile.spread[indexOf(component)].standardError;
     return fmt::format("{}, {} by {}{}", food.name, tagname, food.table->row.text(),
                        assumed ? ", spread assumed" : "");
@@ -72,6 +71,8 @@ std::string nameOf(const Source& source, const Dossier& dossier) {
             return fmt::format("{}: content against declaration", line());
         case SourceKind::LabelServing:
             return fmt::format("{}, serving of its label", food());
+        case SourceKind::LabelDensity:
+            return fmt::format("{}, density of its label", food());
         case SourceKind::MeasureMean:
             return "mean of " + measureName(dossier, key);
         case SourceKind::MeasureScatter:

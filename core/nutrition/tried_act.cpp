@@ -131,11 +131,8 @@ PutBack weighPieces(Dossier& dossier, const Cooked& cooked) {
 
 /// A serving that no line counts by, so that the label speaks of values alone.
 LabelFacts labelOf(const Composition& composition) {
-    LabelFacts label{LabelRules::Us,
-                     Decimal{kServingGrams, 0},
-                     Amount{Fraction{1}, Fraction{1}, "1"},
-                     "serving of 30 g",
-                     {}};
+    LabelFacts label;
+    label.servingSize = Decimal{kServingGrams, 0};
     for (const ComponentFacts& facts : allComponents()) {
         const ComponentAmount& amount = composition[facts.component];
         if (!labelsPrint(facts.component) || amount.origin == Origin::Missing) continue;

@@ -12,6 +12,7 @@ enum class WayBasis {
     Readings,        ///< weighed on this line
     OwnSeries,       ///< the cook's own pieces or measures
     LabelServings,   ///< servings by the label's own measure
+    LabelDensity,    ///< millilitres by the label's density
     PackContent,     ///< pieces of what their pack declares
     TableMeasure,    ///< measures of the table
     MeasureDensity,  ///< density by a measure of the same food

@@ -69,7 +69,9 @@ PathDraft seriesDraft(const PathWork& work, const Line& line, const OpenWay& way
 
 void byServings(PathDraft& draft, const Line& line, const Food& food, const OpenWay& way) {
     byCount(draft, line, way);
-    draft.by(pathNumber(food.label->servingGrams.value(), " g"));
+    const bool millilitres = food.label->servingInMillilitres;
+    draft.by(pathNumber(food.label->servingSize->value(), millilitres ? " ml" : " g"));
+    if (millilitres) byDensityOf(draft, way);
     if (way.why.measuresPerUnit != 1) draft.byRatio(way.why.measuresPerUnit);
 }
 
@@ -121,6 +123,7 @@ PathDraft foundDraft(const PathWork& work, const Line& line, const OpenWay& way)
             byCount(draft, line, way);
             draft.by(pathNumber(way.why.gramsEach, " g", 2));
             break;
+        case WayBasis::LabelDensity:
         case WayBasis::MeasureDensity:
         case WayBasis::StatedDensity:
         case WayBasis::MannerOfSpeech:

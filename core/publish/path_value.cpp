@@ -1,6 +1,7 @@
 #include <fmt/core.h>
 
 #include "core/nutrition/composition_parts.h"
+#include "core/publish/label_basis_text.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/path_work.h"
 
@@ -13,7 +14,7 @@ constexpr double kKilojoulesEach = 4.184;
 /// What the values of a food are per: 100 g, or a serving of its label.
 double gramsPer(const PathWork& work, std::size_t food, Component component) {
     const Composition& composition = work.cooked.compositions[food];
-    return composition[component].onServing ? *composition.servingGrams : 100;
+    return composition[component].onLabel ? composition.labelGrams->value() : 100;
 }
 
 const StatedValue* statedValue(const Food& food, Component component) {
@@ -39,8 +40,7 @@ std::string spreadWords(const Food& food, Component component) {
 
 std::string labelWords(const Food& food) {
     const LabelFacts& label = *food.label;
-    return fmt::format("{}: its label, in {} {} ({} g)", food.name, label.householdAmount.text(),
-                       label.householdUnit, label.servingGrams.text());
+    return fmt::format("{}: its label, in {}", food.name, labelBasisText(label));
 }
 
 std::string statedWords(const Food& food, Component component) {
@@ -148,7 +148,7 @@ PathDraft contentDraft(const PathWork& work, std::size_t food, PathDraft grams, 
     draft.step.way = grams.step.way;
     draft.by(std::move(grams), " g");
     const double per = gramsPer(work, food, work.component);
-    const bool serving = !missing && work.amountOf(food).onServing;
+    const bool serving = !missing && work.amountOf(food).onLabel;
     if (serving) draft.by(pathNumber(per, " g"), true);
     draft.by(missing ? missingValue(work, food, *missing) : valueDraft(work, food), work.unit());
     if (!serving) draft.by(pathNumber(100, " g"), true);
@@ -165,9 +165,10 @@ LinearForm contentOf(const PathWork& work, const Leaf& leaf) {
         for (const Effect& effect : source.effects)
             if (effect.component == work.component)
                 content.depend(source.source, grams * effect.perGram);
-    if (amount.onServing)
-        content.depend(composition.servingSource,
-                       -grams * amount.perGram / *composition.servingGrams);
+    if (amount.onLabel)
+        for (const LinearForm::Term& term : composition.labelGrams->terms())
+            content.depend(term.source, -grams * amount.perGram / composition.labelGrams->value() *
+                                            term.sensitivity);
     return content;
 }
 

@@ -5,6 +5,7 @@
 #include "core/nutrition/size_of_thing.h"
 #include "core/nutrition/weigh.h"
 #include "core/nutrition/written_amount.h"
+#include "core/publish/label_basis_text.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/number_text.h"
 #include "core/recipe/words.h"
@@ -76,9 +77,12 @@ std::string seriesText(const Told& told) {
 
 std::string servingsText(const Told& told) {
     const LabelFacts& label = *told.food.label;
-    return fmt::format("{} × {} g (label: {} {} = {} g)", told.amount(),
-                       shortNumber(told.why().gramsEach), label.householdAmount.text(),
-                       label.householdUnit, label.servingGrams.text());
+    std::string serving = labelServingText(label);
+    if (label.needsDensity())
+        serving += fmt::format("{}{} g a mL", serving.empty() ? "" : ", ",
+                               label.density->gramsPerMl.text());
+    return fmt::format("{} × {} g (label: {})", told.amount(), shortNumber(told.why().gramsEach),
+                       serving);
 }
 
 /// "usda-sr 28 04053: 1 cup = 216 g"
@@ -181,6 +185,7 @@ std::string basisText(const Told& told) {
         case WayBasis::OwnSeries:
             return seriesText(told);
         case WayBasis::LabelServings:
+        case WayBasis::LabelDensity:
             return servingsText(told);
         case WayBasis::PackContent:
             return packText(told);

@@ -25,6 +25,7 @@ struct Food {
     std::string identity;
     std::optional<TableFood> table;
     std::optional<LabelFacts> label;
+    bool labelOfRow = false;  ///< else of the document, which may be another product
     std::vector<StatedValue> stated;
     AddedSugars addedSugars;
     bool addedSugarsGiven = false;  ///< by the document; else by the table row

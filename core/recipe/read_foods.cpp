@@ -17,26 +17,6 @@ TableRow readTableRow(ObjectReader& food) {
     return row;
 }
 
-/// "label": amounts stay as printed; what they stand for is the business of core/label.
-LabelEntry readLabel(ObjectReader& food) {
-    ObjectReader reader = food.object("label");
-    LabelEntry label;
-    label.rules = reader.oneOf("rules", kRulesWords);
-    label.servingGrams = reader.decimal("serving_grams", NumberSign::Positive);
-    ObjectReader serving = reader.object("serving");
-    label.householdAmount = serving.text("amount", kAmountLength);
-    label.householdUnit = serving.text("unit", kNameLength);
-    serving.finish();
-    for (const auto& [json, pointer] : reader.items("declares", 1, kComponentCount)) {
-        ObjectReader line{json, pointer, reader.failure()};
-        const Component component = readComponent(line);
-        label.amounts.push_back({component, line.text("printed", kAmountLength)});
-        line.finish();
-    }
-    reader.finish();
-    return label;
-}
-
 /// "stated": a value of the cook's own, with its reason.
 StatedValue readStated(ObjectReader& reader) {
     StatedValue value{};
@@ -82,7 +62,10 @@ FoodEntry readFood(ObjectReader& reader, const Json& json) {
     const bool label = reader.has("label");
     const bool stated = reader.has("stated");
     if (table) food.table = readTableRow(reader);
-    if (label) food.label = readLabel(reader);
+    if (label) {
+        ObjectReader printed = reader.object("label");
+        food.label = readLabel(printed);
+    }
     for (const auto& [value, pointer] : reader.items("stated", stated ? 1 : 0, kComponentCount)) {
         ObjectReader entry{value, pointer, reader.failure()};
         food.stated.push_back(readStated(entry));

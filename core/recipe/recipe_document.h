@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/food/food_state.h"
-#include "core/food/label_facts.h"
+#include "core/food/label_json.h"
 #include "core/food/table_food.h"
 #include "core/quantity/decimal.h"
 #include "core/quantity/unit.h"
@@ -80,15 +80,6 @@ struct AddedSugarsEntry {
     AddedSugarKind kind;
     Decimal per100g;     ///< g, for Stated
     std::string reason;  ///< why, for whoever asks
-};
-
-/// A label as printed: the household measure is still text.
-struct LabelEntry {
-    LabelRules rules = LabelRules::Us;
-    Decimal servingGrams;              ///< the 14 of "1 tbsp (14 g)"; > 0
-    std::string householdAmount;       ///< the 1 of it
-    std::string householdUnit;         ///< the tbsp of it, or a piece word
-    std::vector<LabelAmount> amounts;  ///< per serving, as printed and without units
 };
 
 /// A food: any of a label, a table row, stated values; or a kept recipe.

@@ -63,11 +63,10 @@ void DossierBuilder::addKept(Scope& scope, const FoodEntry& entry, const std::st
 std::optional<LabelFacts> DossierBuilder::label(const FoodEntry& entry,
                                                 const std::string& pointer) {
     if (!entry.label) return std::nullopt;
-    if (const auto twice = componentTwice(entry.label->amounts, pointer + "/label/declares"))
-        note(*twice);
-    return LabelFacts{entry.label->rules, entry.label->servingGrams,
-                      amount(entry.label->householdAmount, pointer + "/label/serving/amount"),
-                      entry.label->householdUnit, entry.label->amounts};
+    auto label = labelFrom(*entry.label, pointer + "/label");
+    if (label) return std::move(*label);
+    note(label.error());
+    return std::nullopt;
 }
 
 void DossierBuilder::addTableRow(const FoodEntry& entry, const std::string& pointer, Food& food) {
@@ -81,6 +80,9 @@ void DossierBuilder::addTableRow(const FoodEntry& entry, const std::string& poin
     food.table = **row;
     food.plant = food.plant || food.table->plant;
     food.addedSugars = food.table->addedSugars;
+    if (food.label || !food.table->label) return;
+    food.label = food.table->label;
+    food.labelOfRow = true;
 }
 
 void DossierBuilder::addFood(Scope& scope, const FoodEntry& entry, const std::string& pointer) {

@@ -103,8 +103,6 @@ inline constexpr std::array<Word<MeasureSystem>, 5> kSystemWords{{
     {"australian", MeasureSystem::Australian},
 }};
 
-inline constexpr std::array<Word<LabelRules>, 1> kRulesWords{{{"us", LabelRules::Us}}};
-
 /// Unit symbols that a document may use.
 inline constexpr std::array<std::string_view, 31> kUnitSymbols{
     "g",       "kg",       "mg",     "oz",        "lb",       "ml",           "mL",     "cl",

@@ -82,7 +82,7 @@ private:
     void addFood(const Composition& composition, const LinearForm& grams) {
         const ComponentAmount& amount = composition.amounts[k_];
         if (amount.origin == Origin::Missing) return;
-        const double serving = amount.onServing ? *composition.servingGrams : 1;
+        const double serving = amount.onLabel ? composition.labelGrams->value() : 1;
         LinearForm perServing{amount.perGram * serving};
         for (const CompositionSource& entry : composition.sources)
             for (const Effect& effect : entry.effects)
@@ -91,9 +91,8 @@ private:
         if (perServing.value() == 0 && perServing.terms().empty()) return;
         known_ += grams.value() * amount.perGram;
         FigurePlan::Product product{addSum(grams), addSum(perServing), {}};
-        if (amount.onServing) {
-            product.serving = addSum(serving);
-            move(composition.servingSource, *product.serving, 1);
+        if (amount.onLabel) {
+            product.serving = addSum(*composition.labelGrams);
         }
         plan_.products.push_back(product);
     }

@@ -84,6 +84,16 @@ enum class ErrorCode {
     // labels
     LabelAmountImpossible,  ///< no lawful rounding prints it
     LabelAmountUnreadable,
+    LabelNeedsServing,       ///< amounts per serving, or a household measure, and no serving size
+    LabelNeedsDensity,       ///< millilitres, and nothing says what one weighs
+    AddedSugarsAboveSugars,  ///< "found" g are stated of "food", which has at most "most"
+    LabelFoodUnknown,        ///< no labelled food of the kitchen is called "found"
+    LabelFoodAmbiguous,      ///< several begin so: "known"
+    NotALabel,               ///< own food "food" was typed from another source
+    PhotoTooLarge,           ///< more than "most" MiB
+    PhotoNotAnImage,         ///< neither JPEG nor PNG
+    PhotoMissing,            ///< the kitchen has none of that hash
+    PhotoChanged,            ///< it is no longer what its hash says
     // figures and panels
     RecipeCycle,
     NestingTooDeep,

@@ -36,6 +36,11 @@ Context newContext() {
 
 }  // namespace
 
+bool isSha256(std::string_view text) {
+    return text.size() == 64 &&
+           text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
 std::string sha256(std::string_view bytes) {
     Digest digest{};
     unsigned int length = 0;

@@ -9,6 +9,9 @@ namespace nettare {
 /// SHA-256 (FIPS 180-4) of the bytes, as 64 lower-case hexadecimal digits.
 [[nodiscard]] std::string sha256(std::string_view bytes);
 
+/// Whether the text has the form of such a hash.
+[[nodiscard]] bool isSha256(std::string_view text);
+
 /// The same of bytes that come in pieces.
 class Sha256 {
 public:

@@ -1,6 +1,7 @@
 #include "odd_texts.h"
 
 #include "core/food/component.h"
+#include "core/food/label_words.h"
 #include "core/recipe/words.h"
 
 #include <algorithm>
@@ -62,7 +63,7 @@ std::vector<std::string> allWords() {
     add(kBasisWords);
     add(kAddedSugarWords);
     add(kSystemWords);
-    add(kRulesWords);
+    add(kLabelRulesWords);
     for (const std::string_view unit : kUnitSymbols) words.emplace_back(unit);
     for (const ComponentFacts& facts : allComponents()) words.emplace_back(facts.tagname);
     return words;

@@ -116,23 +116,24 @@ TEST_CASE("a food is a composition or another recipe, never both", "[recipe]") {
 }
 
 TEST_CASE("what a food declares or states is refused at its place", "[recipe]") {
-    checkChanges({{"/foods/0/label/rules", R"("eu")", ErrorCode::NotOneOf, "/foods/0/label/rules"},
-                  {"/foods/0/label/serving_grams", R"("0")", ErrorCode::NotPositive,
-                   "/foods/0/label/serving_grams"},
-                  {"/foods/0/label/serving/unit", R"("")", ErrorCode::EmptyText,
-                   "/foods/0/label/serving/unit"},
-                  {"/foods/0/label/declares/1/component", R"("fat")", ErrorCode::ComponentUnknown,
-                   "/foods/0/label/declares/1/component"},
-                  {"/foods/0/table/number", "17", ErrorCode::WrongKind, "/foods/0/table/number"},
-                  {"/foods/0/stated/0/per_100g", R"("-1")", ErrorCode::NegativeMass,
-                   "/foods/0/stated/0/per_100g"},
-                  {"/foods/0/added_sugars/kind", R"("some")", ErrorCode::NotOneOf,
-                   "/foods/0/added_sugars/kind"},
-                  {"/foods/0/added_sugars/kind", R"("all")", ErrorCode::UnknownKey,
-                   "/foods/0/added_sugars/per_100g"},
-                  {"/foods/1/added_sugars/kind", R"("stated")", ErrorCode::MissingKey,
-                   "/foods/1/added_sugars"},
-                  {"/foods/0/plant", R"("no")", ErrorCode::WrongKind, "/foods/0/plant"}});
+    checkChanges(
+        {{"/foods/0/label/rules", R"("mars")", ErrorCode::NotOneOf, "/foods/0/label/rules"},
+         {"/foods/0/label/serving_grams", R"("0")", ErrorCode::NotPositive,
+          "/foods/0/label/serving_grams"},
+         {"/foods/0/label/serving/unit", R"("")", ErrorCode::EmptyText,
+          "/foods/0/label/serving/unit"},
+         {"/foods/0/label/declares/1/component", R"("fat")", ErrorCode::ComponentUnknown,
+          "/foods/0/label/declares/1/component"},
+         {"/foods/0/table/number", "17", ErrorCode::WrongKind, "/foods/0/table/number"},
+         {"/foods/0/stated/0/per_100g", R"("-1")", ErrorCode::NegativeMass,
+          "/foods/0/stated/0/per_100g"},
+         {"/foods/0/added_sugars/kind", R"("some")", ErrorCode::NotOneOf,
+          "/foods/0/added_sugars/kind"},
+         {"/foods/0/added_sugars/kind", R"("all")", ErrorCode::UnknownKey,
+          "/foods/0/added_sugars/per_100g"},
+         {"/foods/1/added_sugars/kind", R"("stated")", ErrorCode::MissingKey,
+          "/foods/1/added_sugars"},
+         {"/foods/0/plant", R"("no")", ErrorCode::WrongKind, "/foods/0/plant"}});
 }
 
 TEST_CASE("a line or a residue of the wrong form is refused", "[recipe]") {

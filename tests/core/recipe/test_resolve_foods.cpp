@@ -46,8 +46,8 @@ TEST_CASE("a food takes its composition from table, label and statement", "[reci
     const Food& quark = dossier->foods[0];
     CHECK(quark.name == "quark");
     CHECK(quark.table->name == "quark, of the test");
-    CHECK(quark.label->servingGrams.text() == "30");
-    CHECK(quark.label->householdAmount.low() == Fraction{2});
+    CHECK(quark.label->servingSize->text() == "30");
+    CHECK(quark.label->householdAmount->low() == Fraction{2});
     CHECK(quark.label->householdUnit == "tbsp");
     CHECK(quark.label->amounts.size() == 2);
     CHECK(quark.stated.size() == 2);

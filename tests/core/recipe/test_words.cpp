@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/food/component.h"
+#include "core/food/label_words.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
 
@@ -67,7 +68,10 @@ TEST_CASE("the words of a document are those of the published form", "[recipe]")
     CHECK(enumAt("counting/properties/ranges") == wordsOf(kRangeWords));
     CHECK(enumAt("counting/properties/makes") == wordsOf(kRangeWords));
     CHECK(enumAt("target/properties/per") == wordsOf(kBasisWords));
-    CHECK(enumAt("label/properties/rules") == wordsOf(kRulesWords));
+    CHECK(enumAt("label/properties/rules") == wordsOf(kLabelRulesWords));
+    CHECK(enumAt("label/properties/per") == wordsOf(kLabelPerWords));
+    CHECK(enumAt("label/properties/basis") == wordsOf(kLabelStateWords));
+    CHECK(enumAt("label_assent/properties/finding") == wordsOf(kLabelFindingWords));
 
     Json schema = publishedForm();
     WordList systems;
@@ -110,15 +114,15 @@ TEST_CASE("only pints and the like need a country in a metric kitchen", "[recipe
 
 TEST_CASE("the form has no list of words beside these", "[recipe]") {
     // state, kind twice, use, way, per, rules, measures, added sugars twice, unit, component, fill,
-    // state of a food, counting four times
-    CHECK(enumsIn(publishedForm()) == 18);
+    // state of a food, counting four times, per and basis of a label, finding, only on labels
+    CHECK(enumsIn(publishedForm()) == 22);
 }
 
 TEST_CASE("the limits of the form are those of the reader", "[recipe]") {
     CHECK(limitAt("/definitions/name/maxLength") == kNameLength);
     CHECK(limitAt("/definitions/prose/maxLength") == kProseLength);
     CHECK(limitAt("/definitions/amount/maxLength") == kAmountLength);
-    CHECK(limitAt("/definitions/label/properties/declares/maxItems") == kComponentCount);
+    CHECK(limitAt("/definitions/label/properties/declares/maxItems") == kLabelLineCount);
     CHECK(limitAt("/properties/lines/maxItems") == kMostEntries);
     CHECK(limitAt("/properties/version/const") == kRecipeVersion);
     Json schema = publishedForm();

@@ -126,7 +126,7 @@ double CoverageKitchens::drawLabel() {
     const double serving = uniform(14.5, 20.5);
     LabelFacts& label = *dossier_.foods[4].label;
     label.amounts.front().printed = *usAmountText(Component::NA, sodium);
-    label.servingGrams = roundedToStep(Decimal::fromDouble(serving), {1, 0});
+    label.servingSize = roundedToStep(Decimal::fromDouble(serving), {1, 0});
     const double shown = netGrams(dossier_, dossier_.readings.back());
     const double grams =
         shown + uniform(-kFineStep / 2, kFineStep / 2) - uniform(-kFineStep / 2, kFineStep / 2);

@@ -1,0 +1,52 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/food/label_facts.h"
+#include "core/quantity/interval.h"
+
+namespace nettare {
+
+/// What was likely meant: one digit slipped, a decimal point, two digits changed places.
+struct LabelSlip {
+    std::optional<LabelLine> line;  ///< nothing: the size of the serving
+    std::string printed;            ///< as it stands in the label
+    std::string instead;            ///< as it likely is on the package
+};
+
+/// Amounts of a label that cannot all be right, however they were rounded and whatever lawful
+/// method gave the energy.
+struct LabelFinding {
+    LabelFindingKind kind{};
+    /// The amounts it is about, the one to mark first in front; empty: the serving alone.
+    std::vector<LabelLine> lines;
+    bool serving = false;  ///< the size of the serving is one of them
+    /// What the label says, as an interval, and what the others make of it, in `unit`: 95 to 105
+    /// kcal against 308 to 320. Not used by NotLawful.
+    Interval says, others;
+    std::string unit;
+    std::optional<LabelSlip> slip;  ///< the likeliest one; nothing where none explains it
+    std::string about;              ///< the amounts as text, for an assent: "ENERC_KCAL 100, ..."
+    bool assented = false;          ///< the cook said "it is as printed"
+};
+
+/// What a millilitre of like foods weighs, least and most, and whose measures say so.
+struct LikeDensity {
+    double least = 0, most = 0;  ///< g per mL
+    std::string of;              ///< "12 measures of yogurt"
+};
+
+/// All findings of a label, assented ones too; in the order of LabelFindingKind. Amounts that
+/// cannot be read make no finding here: printedInterval() refuses them. Pure; under a millisecond.
+[[nodiscard]] std::vector<LabelFinding> checkLabel(const LabelFacts& label,
+                                                   const std::optional<LikeDensity>& like = {});
+
+/// The label with the likely slip put right.
+[[nodiscard]] LabelFacts withSlip(const LabelFacts& label, const LabelSlip& slip);
+
+/// The label with "it is as printed" for the finding.
+[[nodiscard]] LabelFacts withAssent(const LabelFacts& label, const LabelFinding& finding);
+
+}  // namespace nettare

@@ -1,0 +1,57 @@
+#include "core/label/read_printed.h"
+
+#include <algorithm>
+#include <string>
+
+#include "core/support/text.h"
+
+namespace nettare {
+
+namespace {
+
+constexpr std::string_view kDigits = "0123456789";
+
+/// "1,200" as "1200"; nothing where the commas do not part groups of three.
+std::optional<std::string> withoutGroups(std::string_view figure) {
+    const std::size_t whole = std::min(figure.find('.'), figure.size());
+    const auto groups = split(figure.substr(0, whole), ',');
+    const std::string_view first = groups.front();
+    const bool opens = !first.empty() && first.size() <= 3 && first.front() != '0';
+    if (groups.size() > 1 && !opens) return std::nullopt;
+    for (std::size_t i = 1; i < groups.size(); ++i)
+        if (groups[i].size() != 3) return std::nullopt;
+    return replaced(figure.substr(0, whole), ",", "") + std::string{figure.substr(whole)};
+}
+
+/// The figure in front of the unit or of nothing. Any other unit stays, and makes the text
+/// unreadable.
+std::string_view withoutUnit(std::string_view text, std::string_view own) {
+    const std::size_t unitAt = text.find_last_of(kDigits) + 1;
+    const std::string_view unit = trimmed(text.substr(unitAt));
+    const bool micrograms = own == "µg" && (unit == "mcg" || unit == "µg");
+    return own.empty() || unit == lowerAscii(own) || micrograms ? text.substr(0, unitAt) : text;
+}
+
+}  // namespace
+
+std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_view unit) {
+    const std::string lower = lowerAscii(trimmed(printed));
+    std::string_view text = lower;
+    bool lessThan = false;
+    for (const std::string_view opening : {"contains less than ", "less than ", "<"}) {
+        if (!text.starts_with(opening)) continue;
+        lessThan = true;
+        text = trimmed(text.substr(opening.size()));
+        break;
+    }
+    const auto plain = withoutGroups(withoutUnit(text, unit));
+    const auto figure = plain ? Decimal::read(*plain) : std::nullopt;
+    if (!figure || plain->front() == '-') return std::nullopt;
+    return PrintedAmount{lessThan, *figure};
+}
+
+Decimal lastDigitOf(Decimal figure) {
+    return {1, -figure.decimals()};
+}
+
+}  // namespace nettare

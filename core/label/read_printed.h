@@ -1,0 +1,19 @@
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/label/print_rule.h"
+
+namespace nettare {
+
+/// An amount as packages print it: "120", "1,200", "0.5", "less than 1", "contains less than 1",
+/// "<5", each with or without its unit, in any case. An empty unit lets any one pass. Nothing for
+/// what is no amount, or less than nothing.
+[[nodiscard]] std::optional<PrintedAmount> readPrinted(std::string_view printed,
+                                                       std::string_view unit);
+
+/// 0.1 for "2.5", 1 for "20": a zero before the point counts as a digit that was printed.
+[[nodiscard]] Decimal lastDigitOf(Decimal figure);
+
+}  // namespace nettare
