@@ -1,5 +1,8 @@
 #include <fmt/core.h>
 
+#include <algorithm>
+
+#include "core/label/label_values.h"
 #include "core/nutrition/composition_parts.h"
 #include "core/publish/label_basis_text.h"
 #include "core/publish/measure_text.h"
@@ -86,6 +89,47 @@ std::string perText(double grams, Component component) {
     return fmt::format("{} per {} g", factsOf(component).unit, shortNumber(grams));
 }
 
+/// "“1.3” stands for 1.25 to 1.35 g": what the rounding of the label leaves open.
+std::string standsFor(const LabelFacts& label, const LabelValue::Part& part) {
+    const LabelAmount& amount = label.amounts[part.amount];
+    return fmt::format("“{}” stands for {} to {} {}", amount.printed, shortNumber(part.low),
+                       shortNumber(part.high), unitOf(amount.line));
+}
+
+/// A line of a label that is no component, as printed: "1.3 g of salt".
+PathDraft printedDraft(const LabelFacts& label, const LabelValue::Part& part,
+                       const std::string& food) {
+    const LabelLine& line = label.amounts[part.amount].line;
+    PathDraft draft =
+        pathDraft(PathKind::Value, fmt::format("{} per {}", unitOf(line), labelBasisText(label)),
+                  fmt::format("{}: {} by its label", food, nameOf(line)));
+    const PathNumber number = pathNumber(part.printed, {}, 2);
+    draft.value = number.value;
+    draft.decimals = number.decimals;
+    draft.step.more = standsFor(label, part);
+    return draft;
+}
+
+/// What the label prints: the amount itself, sodium as salt, carbohydrate without its fibre.
+void byPrintedLines(PathDraft& draft, const Food& food, Component component) {
+    const auto values = labelValues(*food.label);
+    const auto value = std::ranges::find(*values, component, &LabelValue::component);
+    if (value == values->end()) return;
+    if (value->isPlain()) {
+        draft.step.more = standsFor(*food.label, value->parts.front());
+        return;
+    }
+    for (const LabelValue::Part& part : value->parts) {
+        PathDraft printed = printedDraft(*food.label, part, food.name);
+        if (value->parts.size() > 1) {
+            draft.add(std::move(printed));
+            continue;
+        }
+        draft.by(std::move(printed), " g");
+        draft.by(pathNumber(part.factor, " mg/g"));
+    }
+}
+
 PathDraft knownValue(const PathWork& work, std::size_t index, Component component) {
     const Food& food = work.dossier.foods[index];
     const ComponentAmount& amount = work.cooked.compositions[index][component];
@@ -96,6 +140,7 @@ PathDraft knownValue(const PathWork& work, std::size_t index, Component componen
         pathNumber(amount.perGram * grams, {}, factsOf(component).decimals + 1);
     draft.value = number.value;
     draft.decimals = number.decimals;
+    if (amount.origin == Origin::Label) byPrintedLines(draft, food, component);
     if (amount.origin == Origin::Table) draft.step.more = spreadWords(food, component);
     if (amount.origin == Origin::Converted) {
         const bool toKilojoules = component == Component::ENERC_KJ;

@@ -64,6 +64,7 @@ energy per portion of 2 pieces of Test dish, this batch; ± is 95 %
                     −5.07 g ± 0.1 = −28 g × 12.5 g / 69 g  its share of the 12.5 g of marinade that stayed; it is 41 % of the mixture
                         12.5 g ± 0.1 = 12.5 g − 0.0 g  marinade: weighed on “fine scale”, readability 0.1 g
                 120 kcal per 14 g ± 5.7  paste: its label, in 1 tbsp (14 g)
+                  (“120” stands for 115 to 125 kcal)
 )");
 }
 
