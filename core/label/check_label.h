@@ -27,9 +27,12 @@ struct LabelFinding {
     /// kcal against 308 to 320. Not used by NotLawful.
     Interval says, others;
     std::string unit;
+    std::string like;  ///< UnlikeMeasure: LikeDensity::of; empty where no like foods were given
     std::optional<LabelSlip> slip;  ///< the likeliest one; nothing where none explains it
-    std::string about;              ///< the amounts as text, for an assent: "ENERC_KCAL 100, ..."
-    bool assented = false;          ///< the cook said "it is as printed"
+    /// The amounts as text, for an assent, in the order of a label whatever stands in front:
+    /// "ENERC_KCAL 100, FAT 0, CHOCDF 60, PROCNT 18".
+    std::string about;
+    bool assented = false;  ///< the cook said "it is as printed"
 };
 
 /// What a millilitre of like foods weighs, least and most, and whose measures say so.

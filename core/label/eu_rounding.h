@@ -12,4 +12,8 @@ namespace nettare {
 /// by significant figures, and where labels of the EU and the UK have no such line.
 [[nodiscard]] std::optional<PrintRule> euAmountRule(const LabelLine& line);
 
+/// To how many significant figures the same guidance rounds a vitamin or mineral, 2 or 3; nothing
+/// for other lines.
+[[nodiscard]] std::optional<int> euSignificantFigures(const LabelLine& line);
+
 }  // namespace nettare

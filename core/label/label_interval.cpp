@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/label/eu_printed_interval.h"
+#include "core/label/label_lines.h"
 #include "core/label/read_printed.h"
 #include "core/label/us_printed_interval.h"
 #include "core/label/us_serving.h"
@@ -23,13 +24,29 @@ Error ofLine(ErrorCode code, const LabelLine& line, std::string_view printed) {
 
 }  // namespace
 
+DecimalInterval asWritten(const PrintedAmount& printed) {
+    if (printed.lessThan) return {Decimal{}, printed.figure, true, false};
+    return halfUnitAround(printed.figure, lastDigitOf(printed.figure));
+}
+
+std::optional<DecimalInterval> amountsPrintedAs(LabelRules rules, const LabelLine& line,
+                                                const PrintedAmount& printed) {
+    if (rules == LabelRules::Eu) return euAmountsPrintedAs(line, printed);
+    // Sugar alcohol has the steps of the other carbohydrates: 21 CFR 101.9(c)(6)(iv).
+    const Component component = componentOf(line).value_or(Component::SUGAR);
+    if (const auto rule = usAmountRule(component)) return usAmountsPrintedAs(*rule, printed);
+    return asWritten(printed);
+}
+
 Result<DecimalInterval> printedInterval(LabelRules rules, const LabelLine& line,
                                         std::string_view printed) {
-    if (rules == LabelRules::Eu) return euPrintedInterval(line, printed);
-    if (const auto component = componentOf(line)) return usPrintedInterval(*component, printed);
-    return line == LabelLine{LabelOnly::POLYL}
-               ? usPrintedInterval(Component::SUGAR, printed)
-               : Result<DecimalInterval>{fail(ofLine(ErrorCode::ComponentUnknown, line, printed))};
+    if (printedLine(rules, line) == nullptr)
+        return fail(ofLine(ErrorCode::ComponentUnknown, line, printed));
+    const auto amount = readPrinted(printed, unitOf(line));
+    if (!amount) return fail(ofLine(ErrorCode::LabelAmountUnreadable, line, printed));
+    const auto interval = amountsPrintedAs(rules, line, *amount);
+    if (!interval) return fail(ofLine(ErrorCode::LabelAmountImpossible, line, printed));
+    return *interval;
 }
 
 Result<DecimalInterval> labelInterval(const LabelFacts& label, const LabelAmount& amount) {
@@ -38,9 +55,7 @@ Result<DecimalInterval> labelInterval(const LabelFacts& label, const LabelAmount
         !isAsPrinted(label, amount))
         return interval;
     const auto printed = readPrinted(amount.printed, unitOf(amount.line));
-    if (!printed) return interval;
-    if (printed->lessThan) return DecimalInterval{Decimal{}, printed->figure, true, false};
-    return halfUnitAround(printed->figure, lastDigitOf(printed->figure));
+    return printed ? asWritten(*printed) : interval;
 }
 
 double printedFigure(std::string_view printed, const DecimalInterval& interval) {

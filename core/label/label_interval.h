@@ -3,10 +3,20 @@
 #include <string_view>
 
 #include "core/food/label_facts.h"
+#include "core/label/print_rule.h"
 #include "core/quantity/interval.h"
 #include "core/support/result.h"
 
 namespace nettare {
+
+/// printedInterval() of an amount that was read; nothing where no rounding of the rules prints it.
+/// The line is one that labels of these rules have.
+[[nodiscard]] std::optional<DecimalInterval> amountsPrintedAs(LabelRules rules,
+                                                              const LabelLine& line,
+                                                              const PrintedAmount& printed);
+
+/// Half of its last digit to either side; from nothing up to it where it is "less than".
+[[nodiscard]] DecimalInterval asWritten(const PrintedAmount& printed);
 
 /// The true amounts, in the line's unit, for which some lawful rounding of the rules prints this
 /// text. US: usPrintedInterval(). EU and UK: the Commission guidance of December 2012, which is no

@@ -10,6 +10,8 @@ namespace nettare {
 namespace {
 
 constexpr std::string_view kDigits = "0123456789";
+/// Longer than any package prints an amount.
+constexpr std::size_t kLongestPrinted = 60;
 
 /// "1,200" as "1200"; nothing where the commas do not part groups of three.
 std::optional<std::string> withoutGroups(std::string_view figure) {
@@ -35,6 +37,7 @@ std::string_view withoutUnit(std::string_view text, std::string_view own) {
 }  // namespace
 
 std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_view unit) {
+    if (printed.size() > kLongestPrinted) return std::nullopt;
     const std::string lower = lowerAscii(trimmed(printed));
     std::string_view text = lower;
     bool lessThan = false;

@@ -9,7 +9,7 @@ namespace nettare {
 
 /// An amount as packages print it: "120", "1,200", "0.5", "less than 1", "contains less than 1",
 /// "<5", each with or without its unit, in any case. An empty unit lets any one pass. Nothing for
-/// what is no amount, or less than nothing.
+/// what is no amount, less than nothing, or longer than 60 bytes.
 [[nodiscard]] std::optional<PrintedAmount> readPrinted(std::string_view printed,
                                                        std::string_view unit);
 

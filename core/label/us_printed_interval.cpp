@@ -19,6 +19,12 @@ std::optional<DecimalInterval> recommendedInterval(PrintRule bands, const Printe
 
 }  // namespace
 
+std::optional<DecimalInterval> usAmountsPrintedAs(const UsAmountRule& rule,
+                                                  const PrintedAmount& printed) {
+    return rule.recommended ? recommendedInterval(rule.bands, printed)
+                            : amountsPrintedAs(rule.bands, printed);
+}
+
 Result<DecimalInterval> usPrintedInterval(Component component, std::string_view printed) {
     const auto refuse = [&](ErrorCode code) {
         return fail(
@@ -28,8 +34,7 @@ Result<DecimalInterval> usPrintedInterval(Component component, std::string_view 
     if (!rule) return refuse(ErrorCode::ComponentUnknown);
     const auto amount = readPrinted(printed, factsOf(component).unit);
     if (!amount) return refuse(ErrorCode::LabelAmountUnreadable);
-    const auto interval = rule->recommended ? recommendedInterval(rule->bands, *amount)
-                                            : amountsPrintedAs(rule->bands, *amount);
+    const auto interval = usAmountsPrintedAs(*rule, *amount);
     if (!interval) return refuse(ErrorCode::LabelAmountImpossible);
     return *interval;
 }

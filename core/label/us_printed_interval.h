@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/food/component.h"
+#include "core/label/us_rounding.h"
 #include "core/quantity/interval.h"
 #include "core/support/result.h"
 
@@ -20,6 +21,10 @@ namespace nettare {
 /// "found" and "component".
 [[nodiscard]] Result<DecimalInterval> usPrintedInterval(Component component,
                                                         std::string_view printed);
+
+/// The same for an amount that was read; nothing where the rule prints no such text.
+[[nodiscard]] std::optional<DecimalInterval> usAmountsPrintedAs(const UsAmountRule& rule,
+                                                                const PrintedAmount& printed);
 
 /// The true grams of a serving that is printed so (> 0): "14 g" stands for 13.5 to 14.5. By the
 /// steps of 21 CFR 101.9(b)(7); a figure finer than those steps by half of its last digit.

@@ -1,0 +1,175 @@
+#include "core/label/label_slip.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "core/label/label_interval.h"
+#include "core/label/lawful_energy.h"
+#include "core/label/read_printed.h"
+#include "core/label/us_rounding.h"
+
+namespace nettare {
+
+namespace {
+
+using Kinds = unsigned;
+
+/// How far honest labels lie from the usual method, as a share of the energy: the middle half of
+/// SR28 by its own factors is within 4 % of 4-4-9; Annex XIV leaves nothing but rounding.
+constexpr double kUsEnergySpread = 0.04;
+constexpr double kEuEnergySpread = 0.01;
+/// A figure that the rules round to, for one that none prints: what was meant, most likely.
+constexpr double kNearestLawful = 2.0;
+/// The size of a serving is read twice, by weight and by measure.
+constexpr double kServingSlip = 1.0;
+
+Kinds kindBit(LabelFindingKind kind) {
+    return Kinds{1} << static_cast<unsigned>(kind);
+}
+
+Kinds kindsOf(const std::vector<LabelClash>& clashes) {
+    Kinds kinds = 0;
+    for (const LabelClash& clash : clashes) kinds |= kindBit(clash.kind);
+    return kinds;
+}
+
+/// What rounding leaves open in the sum of the lines that give energy, as a variance in kcal².
+double roundingVariance(const LabelNumbers& numbers) {
+    double variance = 0;
+    const auto count = [&](CheckedLine line, double factor) {
+        if (numbers[line]) variance += std::pow(factor * numbers[line]->width(), 2) / 12;
+    };
+    count(CheckedLine::Fat, 9);
+    count(CheckedLine::Carbohydrate, 4);
+    count(CheckedLine::Protein, 4);
+    count(CheckedLine::Kilocalories, 1);
+    return variance;
+}
+
+double outside(double value, Interval interval) {
+    return value < interval.low    ? interval.low - value
+           : value > interval.high ? value - interval.high
+                                   : 0;
+}
+
+/// Half the square of the distance between the printed energy and that of the usual method, in
+/// units of what rounding and method leave open; 0 where the label does not say.
+double disagreement(const LabelNumbers& numbers) {
+    const auto usual = usualEnergy(numbers);
+    if (!usual) return 0;
+    const double variance = roundingVariance(numbers);
+    const double share = numbers.rules == LabelRules::Us ? kUsEnergySpread : kEuEnergySpread;
+    double sum = 0;
+    const auto compare = [&](CheckedLine line, double unit) {
+        if (!numbers[line]) return;
+        const double printed = numbers.printed[static_cast<std::size_t>(line)] / unit;
+        const double spread = std::pow(share * std::max(printed, usual->high), 2);
+        sum += std::pow(outside(printed, *usual), 2) / (2 * (variance + spread + 1e-9));
+    };
+    compare(CheckedLine::Kilocalories, 1);
+    compare(CheckedLine::Kilojoules, 4.184);
+    return sum;
+}
+
+/// The search for the slip behind one kind of finding.
+struct SlipSearch {
+    const LabelNumbers& numbers;
+    const LabelSurroundings& surroundings;
+    Kinds before;
+    LabelFindingKind kind;
+    std::optional<LabelSlip> best{};
+    double least = 0;
+
+    /// Whether the label with the slip put right has lost the finding and got no other.
+    [[nodiscard]] bool settles(const LabelNumbers& tried) const {
+        const Kinds after = kindsOf(labelClashes(tried, surroundings));
+        return (after & ~before) == 0 && (after & kindBit(kind)) == 0;
+    }
+
+    [[nodiscard]] bool isBetter(double unlikely) const { return !best || unlikely < least; }
+
+    void tryLine(CheckedLine line);
+    void tryAmount(CheckedLine line, const LabelAmount& amount, const PrintedAmount& instead,
+                   const std::string& text, double unlikely);
+    void tryServing();
+};
+
+/// The printed text with another figure: "<5 g" as "<0.5 g". US labels drop zeros after the point.
+std::string withFigure(LabelRules rules, const std::string& printed, Decimal instead) {
+    const std::string figure =
+        (rules == LabelRules::Us ? withoutTrailingZeros(instead) : instead).text();
+    constexpr std::string_view digits = "0123456789";
+    const std::size_t first = printed.find_first_of(digits);
+    const std::size_t last = printed.find_last_of(digits);
+    return printed.substr(0, first) + figure + printed.substr(last + 1);
+}
+
+void SlipSearch::tryAmount(CheckedLine line, const LabelAmount& amount,
+                           const PrintedAmount& instead, const std::string& text, double unlikely) {
+    if (!isBetter(unlikely)) return;
+    LabelNumbers tried = numbers;
+    if (!tried.setLine(line, instead)) return;
+    const double cost = unlikely + disagreement(tried);
+    if (!isBetter(cost) || !settles(tried)) return;
+    best = LabelSlip{amount.line, amount.printed, text};
+    least = cost;
+}
+
+void SlipSearch::tryLine(CheckedLine line) {
+    const LabelLine asked = labelLine(numbers.rules, line);
+    const auto& amounts = surroundings.label.amounts;
+    const auto amount = std::ranges::find(amounts, asked, &LabelAmount::line);
+    if (amount == amounts.end()) return;
+    const auto printed = readPrinted(amount->printed, unitOf(asked));
+    if (!printed) return;
+    for (const SlipCandidate& candidate : slipCandidates(printed->figure))
+        tryAmount(line, *amount, {printed->lessThan, candidate.figure},
+                  withFigure(numbers.rules, amount->printed, candidate.figure), candidate.unlikely);
+}
+
+void SlipSearch::tryServing() {
+    const auto& size = surroundings.label.servingSize;
+    if (!size) return;
+    for (const SlipCandidate& candidate : slipCandidates(*size)) {
+        const double cost = candidate.unlikely + kServingSlip + disagreement(numbers);
+        if (!isBetter(cost) || candidate.figure <= Decimal{}) continue;
+        LabelNumbers tried = numbers;
+        tried.setServing(surroundings.label, candidate.figure);
+        if (!settles(tried)) continue;
+        best = LabelSlip{std::nullopt, size->text(), withoutTrailingZeros(candidate.figure).text()};
+        least = cost;
+    }
+}
+
+}  // namespace
+
+std::optional<LabelSlip> likelySlip(const LabelNumbers& numbers,
+                                    const LabelSurroundings& surroundings,
+                                    const std::vector<LabelClash>& clashes,
+                                    const LabelClash& clash) {
+    SlipSearch search{numbers, surroundings, kindsOf(clashes), clash.kind};
+    for (const CheckedLine line : clash.lines) search.tryLine(line);
+    if (clash.serving) search.tryServing();
+    return search.best;
+}
+
+std::optional<LabelSlip> likelySlip(const LabelNumbers& numbers,
+                                    const LabelSurroundings& surroundings,
+                                    const std::vector<LabelClash>& clashes,
+                                    const LabelAmount& unlawful) {
+    const auto printed = readPrinted(unlawful.printed, unitOf(unlawful.line));
+    if (!printed || printed->lessThan) return std::nullopt;
+    const auto nearest = usAmountText(componentOf(unlawful.line).value_or(Component::SUGAR),
+                                      printed->figure.value());
+    const auto line = checkedLine(numbers.rules, unlawful.line);
+    if (!line && nearest) return LabelSlip{unlawful.line, unlawful.printed, *nearest};
+    if (!line) return std::nullopt;
+    SlipSearch search{numbers, surroundings, kindsOf(clashes), LabelFindingKind::NotLawful};
+    if (nearest)
+        search.tryAmount(*line, unlawful, *readPrinted(*nearest, {}), *nearest, kNearestLawful);
+    search.tryLine(*line);
+    return search.best;
+}
+
+}  // namespace nettare
