@@ -7,6 +7,7 @@
 #include "db/kitchen/store_ledger.h"
 #include "db/kitchen/store_opening.h"
 #include "db/kitchen/store_own_foods.h"
+#include "db/kitchen/store_photos.h"
 #include "db/kitchen/store_recipes.h"
 #include "db/kitchen/store_revisions.h"
 #include "db/kitchen/store_uses.h"
@@ -118,6 +119,13 @@ Result<TableRow> Kitchen::saveOwnFood(const OwnFood& own, const std::string& at)
 }
 Result<void> Kitchen::addOwnFoodEvent(const OwnFoodEvent& event) {
     return inKitchen(path(), [&] { return addOwnEvent(*store_, event); });
+}
+
+Result<std::string> Kitchen::keepPhoto(std::string_view bytes, const std::string& at) {
+    return inKitchen(path(), [&] { return addPhoto(*store_, bytes, at); });
+}
+Result<std::optional<std::string>> Kitchen::photo(const std::string& hash) const {
+    return inKitchen(path(), [&] { return photoBytes(*store_, hash); });
 }
 
 Result<ChainedEntry> Kitchen::record(const LedgerEntry& entry) {

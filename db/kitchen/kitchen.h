@@ -101,9 +101,13 @@ struct StoredRevision {
 struct KitchenCheck {
     std::size_t recipes = 0, revisions = 0, ledgerEntries = 0, foodVersions = 0;
     std::size_t ownVersions = 0;  ///< of own foods
+    std::size_t photos = 0;
     std::string ledgerHead;
     std::vector<Error> faults;  ///< empty where all is well
 };
+
+/// A photograph of a package is at most so large, in MiB.
+inline constexpr std::size_t kMostPhotoMib = 20;
 
 /// A kitchen: what a cook made, in one file (*.nettare). Every change is one transaction and is on
 /// the disk when the call returns. Revisions, food versions and the ledger are only ever added to.
@@ -197,6 +201,13 @@ public:
     [[nodiscard]] Result<TableRow> saveOwnFood(const OwnFood& own, const std::string& at);
     /// Writes down what happens to one. Fails: OwnFoodNotFound, OwnFoodIntoItself.
     [[nodiscard]] Result<void> addOwnFoodEvent(const OwnFoodEvent& event);
+
+    // Photographs of packages
+    /// Keeps one, once; answers the SHA-256 of its bytes, by which labels name it. Fails:
+    /// PhotoTooLarge ("most"), PhotoNotAnImage (neither JPEG nor PNG).
+    [[nodiscard]] Result<std::string> keepPhoto(std::string_view bytes, const std::string& at);
+    /// The bytes of one; nothing where it is not here. Fails: PhotoChanged.
+    [[nodiscard]] Result<std::optional<std::string>> photo(const std::string& hash) const;
 
     // Ledger
     /// Appends what a scale showed; answers the entry with its sequence, previous hash and hash.

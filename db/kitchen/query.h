@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace nettare {
 
@@ -23,6 +24,11 @@ public:
 
     Query& with(const std::string& text) {
         statement_.bind(++bound_, text);
+        return *this;
+    }
+    /// The bytes must live until the query ends.
+    Query& withBytes(std::string_view bytes) {
+        statement_.bindNoCopy(++bound_, bytes.data(), static_cast<int>(bytes.size()));
         return *this;
     }
     Query& with(std::int64_t number) {
@@ -45,6 +51,7 @@ public:
         }
     }
 
+    /// The text there, or the bytes.
     [[nodiscard]] std::string text(int column) { return statement_.getColumn(column).getString(); }
     [[nodiscard]] std::int64_t number(int column) {
         return statement_.getColumn(column).getInt64();

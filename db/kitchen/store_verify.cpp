@@ -41,7 +41,7 @@ Result<KitchenCheck> checkKitchen(KitchenStore& store) {
     // One reading transaction: all parts see the same state.
     SQLite::Transaction transaction{store.database};
     for (const auto part : {checkPages, checkForeignKeys, checkLedger, checkFoods, checkOwnFoods,
-                            checkRevisions, checkDrafts})
+                            checkPhotos, checkRevisions, checkDrafts})
         look(store, check, part);
     return check;
 }

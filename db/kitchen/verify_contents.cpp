@@ -64,6 +64,15 @@ void checkOwnFoods(KitchenStore& store, KitchenCheck& check) {
     checkWhatCounts(store, check);
 }
 
+void checkPhotos(KitchenStore& store, KitchenCheck& check) {
+    Query row = store.query("SELECT hash, bytes FROM label_photo ORDER BY position");
+    while (row.next()) {
+        ++check.photos;
+        if (const std::string hash = row.text(0); sha256(row.text(1)) != hash)
+            check.faults.push_back(store.error(ErrorCode::PhotoChanged).with("found", hash));
+    }
+}
+
 void checkDrafts(KitchenStore& store, KitchenCheck& check) {
     Query row = store.query(
         "SELECT recipe.id, draft.title, draft.document_hash FROM recipe LEFT JOIN draft ON "

@@ -19,6 +19,9 @@ void checkFoods(KitchenStore& store, KitchenCheck& check);
 /// Own foods: their versions against their hashes and numbers, and that one counts of each.
 void checkOwnFoods(KitchenStore& store, KitchenCheck& check);
 
+/// Photographs against their hashes.
+void checkPhotos(KitchenStore& store, KitchenCheck& check);
+
 /// Drafts: that their edits apply, and that the shelf tells of the document that comes of it.
 void checkDrafts(KitchenStore& store, KitchenCheck& check);
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "core/edit/edit.h"
 #include "core/food/table_food.h"
@@ -23,6 +24,10 @@
 
 /// A row of a table, with a value that tells its versions apart.
 [[nodiscard]] nettare::TableFood rowOf(const std::string& number, double energyKcal);
+
+/// The beginning of a photograph, and no more of it: enough to be told from other files.
+inline constexpr std::string_view kSmallPng{"\x89PNG\r\n\x1a\n with a label", 21};
+inline constexpr std::string_view kSmallJpeg{"\xff\xd8\xff\xe0 with a label", 17};
 
 /// What a scale showed; the id is made from the number.
 [[nodiscard]] nettare::LedgerEntry shown(int number, const std::string& grams);

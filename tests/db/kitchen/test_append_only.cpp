@@ -32,6 +32,7 @@ void fill(const OneKitchen& one) {
     REQUIRE(kitchen.saveOwnFood(own, kNoon));
     REQUIRE(kitchen.keep(id, toKeep(dish("a"), "")));
     REQUIRE(kitchen.keep(id, toKeep(dish("a"), "again")));
+    REQUIRE(kitchen.keepPhoto(kSmallPng, kNoon));
 }
 
 }  // namespace
@@ -65,6 +66,11 @@ TEST_CASE("nothing recorded, kept or pinned can be edited or removed, even in ra
         {"INSERT INTO own_food_event (food, kind, version, at) SELECT food, 'counts', 2, at FROM "
          "own_food_event",
          "what happens to an own food names versions that are there"},
+        {"UPDATE label_photo SET bytes = x'ffd8ff'",
+         "a photograph is never edited; other bytes are another photograph"},
+        {"DELETE FROM label_photo", "a photograph is never removed; labels may rest on it"},
+        {"INSERT INTO label_photo SELECT * FROM label_photo",
+         "this photograph is there already and stays as it is"},
     };
     for (const auto& [sql, sentence] : refusals) {
         INFO(sql);
@@ -92,6 +98,13 @@ TEST_CASE("what stands there cannot be replaced by an insert either", "[kitchen]
                   "INSERT OR REPLACE INTO food_version (position, hash, food) SELECT position, "
                   "hash, '{}' FROM food_version LIMIT 1") ==
           "this food version is there already and stays as it is");
+    for (
+        const char* sql :
+        {"INSERT OR REPLACE INTO label_photo SELECT position, hash, media_type, kept_at, x'ffd8ff' "
+         "FROM label_photo",
+         "INSERT OR REPLACE INTO label_photo SELECT position, replace(hash, 'a', 'b'), media_type, "
+         "kept_at, x'ffd8ff' FROM label_photo"})
+        CHECK(refusal(one.path(), sql) == "this photograph is there already and stays as it is");
     CHECK(one.open().verify()->faults.empty());
 }
 
