@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/food/without_label.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/json_reader.h"
 #include "core/support/text.h"
@@ -124,6 +125,13 @@ void readComponents(EntryReader& reader, const OwnFoodEntry& entry, const OwnFoo
     }
 }
 
+bool isTypedOver(const OwnFoodEntry& entry, const OwnFoodEntry& was) {
+    return !std::ranges::equal(entry.per100g, was.per100g,
+                               [](const std::string& typed, const std::string& before) {
+                                   return trimmed(typed) == before;
+                               });
+}
+
 /// The unit of energy that was left as it was belongs to another value now.
 void keepEnergyOne(const OwnFoodEntry& entry, const OwnFoodEntry& was, OwnFood& own) {
     const auto typed = [&](Component unit) {
@@ -183,7 +191,7 @@ OwnFoodEntry entryOf(const OwnFood& own) {
 
 OwnFood copyOf(const TableFood& row) {
     OwnFood own;
-    own.food = row;
+    own.food = withoutLabel(row);
     own.food.row = TableRow{std::string{kOwnTable}, "", ""};
     own.origin.copiedFrom = row.row;
     own.origin.copiedName = row.name;
@@ -195,6 +203,7 @@ Result<OwnFood> ownFoodFrom(const OwnFoodEntry& entry, const OwnFood& before,
     const OwnFoodEntry was = entryOf(before);
     OwnFood own = before;
     EntryReader reader;
+    if (isTypedOver(entry, was)) own.food = withoutLabel(own.food);
     own.food.name = reader.text("/name", entry.name, kNameLength);
     own.food.plant = entry.plant;
     readComponents(reader, entry, was, usualSpread, own);

@@ -32,13 +32,15 @@ struct OwnFoodEntry {
 /// What a form begins with: the food as text.
 [[nodiscard]] OwnFoodEntry entryOf(const OwnFood& own);
 
-/// A copy of a row of a table to begin from: its values, and no source yet.
+/// A copy of a row of a table to begin from: its values, and no source yet. A labelled food leaves
+/// its label behind, see withoutLabel(): what is typed into the copy counts.
 [[nodiscard]] OwnFood copyOf(const TableFood& row);
 
 /// The food that was typed. What `before` has as well stays to the last digit, with its published
 /// spread; what is new takes the relative spread assumed for the food before, else `usualSpread`.
 /// Where only one of the two units of energy changed, the other becomes missing, since the two are
-/// one fact. The row stays that of `before`.
+/// one fact. A label stays until a value is typed over, then withoutLabel() is what the others are.
+/// The row stays that of `before`.
 /// Fails: EmptyText, TextTooLong, TextNotClean, NotADecimal, NegativeMass, NotPositive, OutOfRange
 /// (more than 100 g of 100 g), NotADate; at "/name", "/components/PROCNT", "/measures/0/grams" ...
 [[nodiscard]] Result<OwnFood> ownFoodFrom(const OwnFoodEntry& entry, const OwnFood& before,

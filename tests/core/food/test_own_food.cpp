@@ -1,7 +1,9 @@
 #include <catch2/catch.hpp>
+#include <cmath>
 
 #include "core/food/own_food_entry.h"
 #include "core/food/own_food_json.h"
+#include "core/label/label_values.h"
 #include "core/support/time_form.h"
 
 namespace nettare {
@@ -194,6 +196,68 @@ TEST_CASE("an own food without a source or with something else beside it is not 
     json = ownFoodJson(own);
     json.set("more", Json{true});
     CHECK(readOwnFood(json).error().code == ErrorCode::UnknownKey);
+}
+
+namespace {
+
+/// Fennel seed sweets: 100 kcal in 25 g, less than 1 g of fat, none of protein.
+TableFood sweets() {
+    TableFood food = fennel();
+    LabelFacts label;
+    label.servingSize = Decimal{25, 0};
+    label.amounts = {{ENERC_KCAL, "100"}, {CHOCDF, "24"}, {PROCNT, "0"}};
+    food.row = {"own", "2", "3f2b8c1e-0d4a-4b6f-9e21-7c5d8a90b1f2"};
+    food.profile = labelProfile(label);
+    food.label = std::move(label);
+    return food;
+}
+
+}  // namespace
+
+TEST_CASE("a copy of a labelled food leaves the label behind and keeps what it comes to",
+          "[own][label]") {
+    const OwnFood copy = copyOf(sweets());
+    CHECK_FALSE(copy.food.label);
+    CHECK(copy.origin.copiedFrom == sweets().row);
+    CHECK(copy.food.profile[ENERC_KCAL] == 400.0);
+    OwnFoodEntry entry = begun(copy);
+    typed(entry, CHOCDF) = "95";
+    const auto own = ownFoodFrom(entry, copy, {});
+    REQUIRE(own);
+    CHECK_FALSE(own->food.label);
+    CHECK(own->food.profile[CHOCDF] == 95.0);
+    CHECK(own->origin.changed == std::vector{CHOCDF});
+}
+
+TEST_CASE("what a label's rounding leaves open stays open in a copy", "[own][label]") {
+    const Profile copied = copyOf(sweets()).food.profile;
+    // 100 kcal stand for 95 to 105, 25 g for 24.5 to 25.5; a printed 0 has nothing to be
+    // relative to.
+    const double energy = 5 / 100.0;
+    const double serving = 0.5 / 25;
+    CHECK(*copied.spread[indexOf(ENERC_KCAL)].assumedRelative ==
+          Approx(std::sqrt((energy * energy + serving * serving) / 3)));
+    CHECK(copied[PROCNT] == 0.0);
+    CHECK_FALSE(copied.spread[indexOf(PROCNT)].assumedRelative);
+    TableFood spread = sweets();
+    spread.label->declarationSpread = Decimal{2, -1};
+    CHECK(*copyOf(spread).food.profile.spread[indexOf(ENERC_KCAL)].assumedRelative ==
+          Approx(std::sqrt((energy * energy + serving * serving + 0.2 * 0.2) / 3)));
+}
+
+TEST_CASE("a label counts until a value is typed over it", "[own][label]") {
+    OwnFood labelled;
+    labelled.food = sweets();
+    labelled.origin = {"package label", "2026-05-16", "", {}, "", {}};
+    OwnFoodEntry entry = entryOf(labelled);
+    entry.name = "fennel sweets";
+    CHECK(ownFoodFrom(entry, labelled, {})->food.label);
+    typed(entry, CHOCDF) = "95";
+    const auto own = ownFoodFrom(entry, labelled, {});
+    REQUIRE(own);
+    CHECK_FALSE(own->food.label);
+    CHECK(own->food.profile[ENERC_KCAL] == 400.0);
+    CHECK(own->food.profile.spread[indexOf(ENERC_KCAL)].assumedRelative);
 }
 
 TEST_CASE("a day is a day of the calendar's form", "[text]") {
