@@ -219,7 +219,7 @@ std::string_view ofTheShape(ErrorCode code) {
         case OneOfNeeded:
             return "exactly one of these keys is needed here: {known}.";
         case WrongFormat:
-            return "the format “{found}” is not a recipe document; it must say “nettare recipe”.";
+            return "the format “{found}” is not {wanted}; it must say “{known}”.";
         case NewerFormat:
             return "version {found} of this kind of file is not known, this program reads version "
                    "{known}; update the program or correct the number.";

@@ -16,7 +16,11 @@ void readForm(ObjectReader& root, const Json& json) {
     const Json* version = json.find("version");
     const double* number = versionIsThere ? version->number() : nullptr;
     if (format != kRecipeFormat)
-        root.failure() = Error{ErrorCode::WrongFormat}.with("found", format).at("/format");
+        root.failure() = Error{ErrorCode::WrongFormat}
+                             .with("found", format)
+                             .with("wanted", "a recipe document")
+                             .with("known", kRecipeFormat)
+                             .at("/format");
     else if (!versionIsThere)
         root.failure() = Error{ErrorCode::MissingKey}.with("key", "version");
     else if (number == nullptr)

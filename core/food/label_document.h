@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/food/label_json.h"
+#include "core/food/own_food.h"
+
+namespace nettare {
+
+/// The form that this program writes and the newest that it reads.
+inline constexpr std::string_view kLabelFormat = "nettare label";
+inline constexpr int kLabelVersion = 1;
+
+/// A label document: a package with its name, before what belongs together is checked.
+struct LabelDocument {
+    std::string name, group;
+    LabelEntry label;
+    std::optional<AddedSugars> addedSugars;
+    bool plant = false;
+    std::string source, note;
+};
+
+/// Reads the shape of a label document; accepts exactly what resources/schema/label.schema.json
+/// accepts. Fails like readRecipe() and readLabel() do, with a pointer; WrongFormat, NewerFormat.
+[[nodiscard]] Result<LabelDocument> readLabelShape(const Json& json);
+
+/// The food of a document, of the table of own foods and without version and number: its label,
+/// what it comes to, and the package as where it comes from. Fails like labelFrom().
+[[nodiscard]] Result<OwnFood> labelledFood(const LabelDocument& document);
+
+/// Both. Fails as they do.
+[[nodiscard]] Result<OwnFood> readLabelDocument(const Json& json);
+
+/// The document of a food that has a label.
+[[nodiscard]] Json labelDocumentJson(const OwnFood& own);
+
+}  // namespace nettare
