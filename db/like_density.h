@@ -1,0 +1,18 @@
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/label/check_label.h"
+#include "db/food_tables.h"
+
+namespace nettare {
+
+/// What a millilitre of foods like the one of that name weighs, by the volume measures of the best
+/// foods that the tables have for it. What stands behind the first comma is left aside, and of
+/// what is left the last words count where the whole is no food: "thick yogurt" is like yogurt.
+/// Nothing where fewer than three foods have such a measure. Fails: TableUnreadable.
+[[nodiscard]] Result<std::optional<LikeDensity>> likeDensity(const FoodTables& tables,
+                                                             std::string_view name);
+
+}  // namespace nettare
