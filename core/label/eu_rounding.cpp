@@ -10,7 +10,7 @@ using enum PrintKind;
 
 constexpr Decimal kNoAmount{};
 constexpr Decimal kTenGrams{10, 0};
-constexpr Decimal kHalfGram{5, -1};
+constexpr Decimal kHalfAGram{5, -1};
 constexpr Decimal kTenthGram{1, -1};
 constexpr Decimal kHundredthGram{1, -2};
 constexpr Decimal kSaltFloor{125, -4};
@@ -22,9 +22,9 @@ constexpr std::array kEuEnergy{
 
 /// 0.5 or less: "0" or "<0.5"; to 0.1 below 10; to 1 from there.
 constexpr std::array kEuParts{
-    PrintBand{Zero, kNoAmount, kNoAmount, true, kHalfGram, true},
-    PrintBand{LessThan, kHalfGram, kNoAmount, true, kHalfGram, true},
-    PrintBand{Nearest, kTenthGram, kHalfGram, false, kTenGrams, false},
+    PrintBand{Zero, kNoAmount, kNoAmount, true, kHalfAGram, true},
+    PrintBand{LessThan, kHalfAGram, kNoAmount, true, kHalfAGram, true},
+    PrintBand{Nearest, kTenthGram, kHalfAGram, false, kTenGrams, false},
     PrintBand{Nearest, Decimal{1, 0}, kTenGrams, true, std::nullopt, false},
 };
 

@@ -18,7 +18,7 @@ constexpr double kDropped = 3.5;
 constexpr double kEasilyDropped = 2.5;
 
 /// Longer figures are no amounts of food.
-constexpr std::size_t kMostDigits = 7;
+constexpr std::size_t kLongestFigure = 7;
 
 /// Digits that look alike in print, or are neighbours on a keypad.
 bool looksAlike(char a, char b) {
@@ -35,7 +35,7 @@ struct FigureDigits {
 
     /// Nothing where the number would begin with a zero that nobody prints.
     [[nodiscard]] std::optional<Decimal> figure() const {
-        if (digits.empty() || decimals < 0 || digits.size() > kMostDigits) return std::nullopt;
+        if (digits.empty() || decimals < 0 || digits.size() > kLongestFigure) return std::nullopt;
         const std::size_t whole = digits.size() - std::min(digits.size(), std::size_t(decimals));
         if (whole == 0 || (whole > 1 && digits.front() == '0')) return std::nullopt;
         std::int64_t coefficient = 0;
@@ -114,7 +114,7 @@ std::vector<SlipCandidate> slipCandidates(Decimal printed) {
     FigureDigits typed{printed.text(), printed.decimals()};
     std::erase(typed.digits, '.');
     CandidateList list{printed};
-    if (typed.digits.size() > kMostDigits) return {};
+    if (typed.digits.size() > kLongestFigure) return {};
     list.all.reserve(32 * (typed.digits.size() + 1));
     addOtherDigits(list, typed);
     addDroppedDigits(list, typed);

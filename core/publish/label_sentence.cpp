@@ -75,7 +75,7 @@ bool isEnergy(const LabelLine& line) {
 }
 
 /// A finding of a label on the way to words.
-struct Told {
+struct FindingInWords {
     const LabelFacts& label;
     const LabelFinding& finding;
 
@@ -93,8 +93,8 @@ struct Told {
     [[nodiscard]] std::string says() const { return betweenText(finding.unit, finding.says); }
 };
 
-std::vector<std::string> Told::amountsBut(const std::optional<LabelLine>& left,
-                                          bool withEnergy) const {
+std::vector<std::string> FindingInWords::amountsBut(const std::optional<LabelLine>& left,
+                                                    bool withEnergy) const {
     std::vector<std::string> amounts;
     std::vector<std::string> zeros;
     for (const PrintedLine& line : printedLines(label.rules)) {
@@ -109,7 +109,7 @@ std::vector<std::string> Told::amountsBut(const std::optional<LabelLine>& left,
 }
 
 /// What the label need not print and what could still be the reason; empty where nothing is.
-std::string unprintedText(const Told& told) {
+std::string unprintedText(const FindingInWords& told) {
     const bool eu = told.label.rules == LabelRules::Eu;
     const bool more = told.finding.says.low > told.finding.others.high;
     // What is not printed would show in both energies.
@@ -125,14 +125,14 @@ std::string unprintedText(const Told& told) {
 }
 
 /// Imported labels often convert kilojoules instead of counting them by their own factors.
-bool isConverted(const Told& told) {
+bool isConverted(const FindingInWords& told) {
     const std::string* kilocalories = told.label.printed(Component::ENERC_KCAL);
     if (kilocalories == nullptr || told.finding.unit != "kJ") return false;
     const auto read = readPrinted(*kilocalories, {});
     return read && std::fabs(told.finding.says.middle() - 4.184 * read->figure.value()) <= 2.6;
 }
 
-std::string energyText(const Told& told) {
+std::string energyText(const FindingInWords& told) {
     const std::vector<std::string> parts = told.amountsBut(std::nullopt);
     const std::string_view unit = told.finding.unit;
     if (parts.empty()) return fmt::format("Nothing of that weight has {} {}.", told.says(), unit);
@@ -140,14 +140,14 @@ std::string energyText(const Told& told) {
                        parts.size() == 1 ? "makes" : "make", told.others(), unit, told.says());
 }
 
-std::string kilojoulesText(const Told& told) {
+std::string kilojoulesText(const FindingInWords& told) {
     const std::string text = fmt::format(
         "{} {} {} kJ; the label says {}.", listed(told.amountsBut(Component::ENERC_KJ, true)),
         told.finding.lines.size() == 2 ? "is" : "are together", told.others(), told.says());
     return isConverted(told) ? text + " It is 4.184 × the kilocalories." : text;
 }
 
-std::string partsText(const Told& told, const LabelLine& whole) {
+std::string partsText(const FindingInWords& told, const LabelLine& whole) {
     const auto parts = told.amountsBut(whole);
     if (parts.size() == 1)
         return fmt::format("{} is more than {}.", parts.front(), told.amount(whole));
@@ -155,14 +155,14 @@ std::string partsText(const Told& told, const LabelLine& whole) {
                        told.amount(whole));
 }
 
-std::string weightText(const Told& told) {
+std::string weightText(const FindingInWords& told) {
     return fmt::format("{} weigh at least {} g, and the {} is {} g.",
                        listed(told.amountsBut(std::nullopt)),
                        shortAmount("g", told.finding.others.low),
                        told.finding.serving ? "serving" : "amount they are of", told.says());
 }
 
-std::string measureText(const Told& told) {
+std::string unlikeMeasureText(const FindingInWords& told) {
     const std::string serving = shortened(labelServingText(told.label), kMostShown);
     if (told.finding.unit != "g per mL")
         return fmt::format("{}: such a measure holds {} {}.", serving, told.others(),
@@ -174,7 +174,7 @@ std::string measureText(const Told& told) {
                        shortened(told.finding.like, kMostShown), told.others());
 }
 
-std::string slipText(const Told& told) {
+std::string slipText(const FindingInWords& told) {
     if (!told.finding.slip) return {};
     const LabelSlip& slip = *told.finding.slip;
     if (slip.line)
@@ -183,7 +183,7 @@ std::string slipText(const Told& told) {
                        told.label.servingInMillilitres ? "mL" : "g");
 }
 
-std::string clashText(const Told& told) {
+std::string clashText(const FindingInWords& told) {
     switch (told.finding.kind) {
         case LabelFindingKind::NotLawful:
             return fmt::format("No rounding of the rules prints {}.",
@@ -206,7 +206,7 @@ std::string clashText(const Told& told) {
         case LabelFindingKind::TooHeavy:
             return weightText(told);
         case LabelFindingKind::UnlikeMeasure:
-            return measureText(told);
+            return unlikeMeasureText(told);
     }
     return {};
 }
@@ -214,7 +214,7 @@ std::string clashText(const Told& told) {
 }  // namespace
 
 std::string findingSentence(const LabelFacts& label, const LabelFinding& finding) {
-    const Told told{label, finding};
+    const FindingInWords told{label, finding};
     const std::string text = clashText(told) + slipText(told);
     return finding.kind == LabelFindingKind::Energy ? text + unprintedText(told) : text;
 }
