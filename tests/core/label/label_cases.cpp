@@ -37,6 +37,21 @@ LabelCase labelCaseOf(const std::vector<std::string>& fields) {
     return row;
 }
 
+std::vector<LabelCase> casesOfFile(const std::string& path) {
+    std::ifstream file{path};
+    std::vector<LabelCase> rows;
+    bool header = true;
+    for (std::string line; std::getline(file, line);) {
+        if (line.empty() || line.front() == '#') continue;
+        const auto fields = csvFields(line);
+        REQUIRE(fields.size() == 5);
+        if (!header) rows.push_back(labelCaseOf(fields));
+        header = false;
+    }
+    REQUIRE_FALSE(rows.empty());
+    return rows;
+}
+
 }  // namespace
 
 double LabelCase::number(const std::string& key) const {
@@ -59,18 +74,11 @@ bool LabelCase::accepts(const std::string& printed) const {
 }
 
 std::vector<LabelCase> labelCases() {
-    std::ifstream file{NETTARE_TEST_DATA "/label/us_rounding_cases.csv"};
-    std::vector<LabelCase> rows;
-    bool header = true;
-    for (std::string line; std::getline(file, line);) {
-        if (line.empty() || line.front() == '#') continue;
-        const auto fields = csvFields(line);
-        REQUIRE(fields.size() == 5);
-        if (!header) rows.push_back(labelCaseOf(fields));
-        header = false;
-    }
-    REQUIRE_FALSE(rows.empty());
-    return rows;
+    return casesOfFile(NETTARE_TEST_DATA "/label/us_rounding_cases.csv");
+}
+
+std::vector<LabelCase> euLabelCases() {
+    return casesOfFile(NETTARE_TEST_DATA "/label/eu_rounding_cases.csv");
 }
 
 std::vector<LabelCase> labelCases(const std::string& topic) {
@@ -91,6 +99,8 @@ Component componentOfCase(const std::string& nutrient) {
         {"fiber", Component::FIBTG},
         {"added_sugars", Component::SUGAD},
         {"protein_corrected", Component::PROCNT},
+        {"vitamin_A", Component::VITA_RAE},
+        {"vitamin_B12", Component::VITB12},
         {"vitamin_D", Component::VITD},
         {"calcium", Component::CA},
         {"iron", Component::FE},

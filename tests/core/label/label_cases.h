@@ -8,7 +8,8 @@
 
 namespace nettare {
 
-/// One row of tests/data/label/us_rounding_cases.csv; the file says what its columns are.
+/// One row of tests/data/label/us_rounding_cases.csv or eu_rounding_cases.csv; the first says what
+/// the columns are.
 struct LabelCase {
     std::string id;
     std::string topic;
@@ -23,9 +24,12 @@ struct LabelCase {
     [[nodiscard]] bool accepts(const std::string& printed) const;
 };
 
-/// All rows, or those of one topic; fails the test where there are none.
+/// All rows of the US, or those of one topic; fails the test where there are none.
 [[nodiscard]] std::vector<LabelCase> labelCases();
 [[nodiscard]] std::vector<LabelCase> labelCases(const std::string& topic);
+
+/// All rows of the EU.
+[[nodiscard]] std::vector<LabelCase> euLabelCases();
 
 /// The component that the file calls so: "vitamin_D", "saturated_fat".
 [[nodiscard]] Component componentOfCase(const std::string& nutrient);
