@@ -26,7 +26,8 @@ std::int64_t randomMillionths(const LabelLine& line, std::mt19937& random) {
     for (auto i = random() % 6; i > 0; --i) below /= 10;
     // One draw alone would not reach 4,000 kJ.
     const auto wide = static_cast<std::int64_t>(random()) * 2 + static_cast<std::int64_t>(random());
-    return wide % below;
+    // Half a step of less than a hundredth would be finer than a millionth.
+    return wide % below + (unitOf(line) == "g" || energy ? 0 : 10'000);
 }
 
 std::int64_t millionthsOf(Decimal end) {
