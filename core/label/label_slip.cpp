@@ -1,9 +1,11 @@
 #include "core/label/label_slip.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <string>
 
+#include "core/label/eu_rounding.h"
 #include "core/label/label_interval.h"
 #include "core/label/lawful_energy.h"
 #include "core/label/read_printed.h"
@@ -21,6 +23,10 @@ constexpr double kUsEnergySpread = 0.04;
 constexpr double kEuEnergySpread = 0.01;
 /// A figure that the rules round to, for one that none prints: what was meant, most likely.
 constexpr double kNearestLawful = 2.0;
+/// A second slip in the same label.
+constexpr double kOtherFinding = 5.0;
+/// A print that the guidance of the EU does not ask for.
+constexpr double kBesideGuidance = 2.5;
 /// The size of a serving is read twice, by weight and by measure.
 constexpr double kServingSlip = 1.0;
 
@@ -53,23 +59,39 @@ double outside(double value, Interval interval) {
                                    : 0;
 }
 
-/// Half the square of the distance between the printed energy and that of the usual method, in
-/// units of what rounding and method leave open; 0 where the label does not say.
-double disagreement(const LabelNumbers& numbers) {
+/// Half the square of a distance in units of its standard deviation.
+double improbability(double distance, double variance) {
+    return distance * distance / (2 * variance);
+}
+
+/// How badly the kilojoules go with the kilocalories and the rest, whose rounding is the same.
+double kilojoulesOff(const LabelNumbers& numbers) {
+    if (numbers.rules == LabelRules::Us || !numbers[CheckedLine::Kilojoules]) return 0;
+    const auto then = euLawfulEnergy(numbers).kilojoulesThen;
+    if (!then) return 0;
+    const double spread = then->width() / 4 + 0.3;
+    return improbability(numbers[CheckedLine::Kilojoules]->middle() - then->middle(),
+                         spread * spread);
+}
+
+/// How badly the printed energy goes with the usual method: the distance in units of what rounding
+/// and the choice of method leave open; 0 where the label does not say.
+double energyOff(const LabelNumbers& numbers) {
     const auto usual = usualEnergy(numbers);
-    if (!usual) return 0;
-    const double variance = roundingVariance(numbers);
+    const auto& kilocalories = numbers[CheckedLine::Kilocalories];
+    const auto& kilojoules = numbers[CheckedLine::Kilojoules];
+    if (!usual || (!kilocalories && !kilojoules)) return 0;
+    const double printed =
+        kilocalories ? numbers.printed[static_cast<std::size_t>(CheckedLine::Kilocalories)]
+                     : kilojoules->middle() / 4.184;
     const double share = numbers.rules == LabelRules::Us ? kUsEnergySpread : kEuEnergySpread;
-    double sum = 0;
-    const auto compare = [&](CheckedLine line, double unit) {
-        if (!numbers[line]) return;
-        const double printed = numbers.printed[static_cast<std::size_t>(line)] / unit;
-        const double spread = std::pow(share * std::max(printed, usual->high), 2);
-        sum += std::pow(outside(printed, *usual), 2) / (2 * (variance + spread + 1e-9));
-    };
-    compare(CheckedLine::Kilocalories, 1);
-    compare(CheckedLine::Kilojoules, 4.184);
-    return sum;
+    const double method = share * std::max(printed, usual->high);
+    return improbability(outside(printed, *usual),
+                         roundingVariance(numbers) + method * method + 0.1);
+}
+
+double disagreement(const LabelNumbers& numbers) {
+    return energyOff(numbers) + kilojoulesOff(numbers);
 }
 
 /// The search for the slip behind one kind of finding.
@@ -81,10 +103,12 @@ struct SlipSearch {
     std::optional<LabelSlip> best{};
     double least = 0;
 
-    /// Whether the label with the slip put right has lost the finding and got no other.
-    [[nodiscard]] bool settles(const LabelNumbers& tried) const {
+    /// What is left open by the label with the slip put right, as a cost; nothing where it keeps
+    /// the finding or gets another.
+    [[nodiscard]] std::optional<double> leftOpen(const LabelNumbers& tried) const {
         const Kinds after = kindsOf(labelClashes(tried, surroundings));
-        return (after & ~before) == 0 && (after & kindBit(kind)) == 0;
+        if ((after & ~before) != 0 || (after & kindBit(kind)) != 0) return std::nullopt;
+        return kOtherFinding * std::popcount(after);
     }
 
     [[nodiscard]] bool isBetter(double unlikely) const { return !best || unlikely < least; }
@@ -110,8 +134,12 @@ void SlipSearch::tryAmount(CheckedLine line, const LabelAmount& amount,
     if (!isBetter(unlikely)) return;
     LabelNumbers tried = numbers;
     if (!tried.setLine(line, instead)) return;
-    const double cost = unlikely + disagreement(tried);
-    if (!isBetter(cost) || !settles(tried)) return;
+    double cost = unlikely + disagreement(tried);
+    if (!isBetter(cost)) return;
+    const auto open = leftOpen(tried);
+    if (!open) return;
+    cost += *open;
+    if (!isBetter(cost)) return;
     best = LabelSlip{amount.line, amount.printed, text};
     least = cost;
 }
@@ -123,20 +151,27 @@ void SlipSearch::tryLine(CheckedLine line) {
     if (amount == amounts.end()) return;
     const auto printed = readPrinted(amount->printed, unitOf(asked));
     if (!printed) return;
-    for (const SlipCandidate& candidate : slipCandidates(printed->figure))
-        tryAmount(line, *amount, {printed->lessThan, candidate.figure},
-                  withFigure(numbers.rules, amount->printed, candidate.figure), candidate.unlikely);
+    const auto rule = numbers.rules == LabelRules::Eu ? euAmountRule(asked) : std::nullopt;
+    for (const SlipCandidate& candidate : slipCandidates(printed->figure)) {
+        const PrintedAmount instead{printed->lessThan, candidate.figure};
+        const bool beside = rule && !amountsPrintedAs(*rule, instead);
+        tryAmount(line, *amount, instead,
+                  withFigure(numbers.rules, amount->printed, candidate.figure),
+                  candidate.unlikely + (beside ? kBesideGuidance : 0));
+    }
 }
 
 void SlipSearch::tryServing() {
     const auto& size = surroundings.label.servingSize;
     if (!size) return;
     for (const SlipCandidate& candidate : slipCandidates(*size)) {
-        const double cost = candidate.unlikely + kServingSlip + disagreement(numbers);
-        if (!isBetter(cost) || candidate.figure <= Decimal{}) continue;
+        if (candidate.figure <= Decimal{}) continue;
         LabelNumbers tried = numbers;
         tried.setServing(surroundings.label, candidate.figure);
-        if (!settles(tried)) continue;
+        const auto open = leftOpen(tried);
+        if (!open) continue;
+        const double cost = candidate.unlikely + kServingSlip + disagreement(numbers) + *open;
+        if (!isBetter(cost)) continue;
         best = LabelSlip{std::nullopt, size->text(), withoutTrailingZeros(candidate.figure).text()};
         least = cost;
     }

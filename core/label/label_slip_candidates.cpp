@@ -11,11 +11,11 @@ namespace {
 constexpr double kTypedTwice = 1.0;
 constexpr double kPoint = 1.5;
 constexpr double kExchanged = 1.5;
-constexpr double kAlike = 2.3;  ///< a digit for one that looks like it or lies beside it
+constexpr double kAlike = 2.6;  ///< a digit for one that looks like it or lies beside it
 constexpr double kOther = 3.0;
-constexpr double kTooMany = 3.5;
-constexpr double kDropped = 3.5;
-constexpr double kEasilyDropped = 2.5;
+constexpr double kTooMany = 4.0;
+constexpr double kDropped = 4.5;
+constexpr double kEasilyDropped = 3.5;
 
 /// Longer figures are no amounts of food.
 constexpr std::size_t kLongestFigure = 7;

@@ -23,12 +23,14 @@ constexpr Interval kFatFactor{8.37, 9.02};
 constexpr double kMostCarbohydrateFactor = 4.2;
 /// Cocoa without sugar.
 constexpr double kLeastCarbohydrateFactor = 1.33;
-// Low factors of carbohydrate are those of fibre and organic acids, so that it also has at least
-// 3.4 kcal/g less 4.7 per gram of fibre and 0.93 per gram of acid, which is at most 6 % of a food
-// (lemon juice). Fitted to SR28: with the ranges above every row stays within, but baking powders,
-// four diet products made of acids or sugar alcohols, and a row whose three factors are all 4.
-constexpr double kCarbohydrateFactor = 3.4;
-constexpr double kFibreTakes = 4.7;
+// Low factors are those of foods with much fibre or organic acids. Protein and carbohydrate
+// together therefore also have at least 2.75 and 3.4 kcal/g less 5.2 per gram of fibre and 0.93 per
+// gram of acid, which is at most 6 % of a food (lemon juice). Fitted to SR28: with the ranges above
+// every row stays within, but three baking powders, four diet products made of acids or sugar
+// alcohols, and a row whose three factors are all 4. What holds for foods holds for their mixtures.
+constexpr double kProteinTogether = 2.75;
+constexpr double kCarbohydrateTogether = 3.4;
+constexpr double kFibreTakes = 5.2;
 constexpr double kAcidTakes = 0.93;
 constexpr double kMostAcidShare = 0.06;
 // Option E, bomb calorimetry less 1.25 kcal per gram of protein: heats of combustion of
@@ -54,18 +56,18 @@ double restOfWeight(const LabelNumbers& label) {
     return std::max(rest, 0.0);
 }
 
-/// The least energy of the carbohydrate by factors that the law names for it or SR28 publishes.
-double leastOfCarbohydrate(const LabelNumbers& label, double carbohydrate, double fibre,
-                           double polyols) {
+/// The least energy of protein and carbohydrate by factors that the law names or SR28 publishes.
+double leastWithoutFat(const LabelNumbers& label, double protein, double carbohydrate,
+                       double fibre) {
     const double sugars = printedOr(label, Sugars, kNoGrams).low;
-    const double others = std::max(carbohydrate - polyols, 0.0);
-    const double acids = std::clamp(others - fibre - sugars, 0.0,
+    const double acids = std::clamp(carbohydrate - fibre - sugars, 0.0,
                                     kMostAcidShare * label.grams.value_or(Interval{}).high);
     const double specific =
-        std::max(kLeastCarbohydrateFactor * others,
-                 kCarbohydrateFactor * others - kFibreTakes * fibre - kAcidTakes * acids);
-    // Option C: what is not digestible has nothing, and a sugar alcohol may have as little.
-    const double digestible = 4 * std::max(others - fibre, 0.0);
+        std::max(kProteinFactor.low * protein + kLeastCarbohydrateFactor * carbohydrate,
+                 kProteinTogether * protein + kCarbohydrateTogether * carbohydrate -
+                     kFibreTakes * fibre - kAcidTakes * acids);
+    // Option C: what is not digestible has nothing.
+    const double digestible = 4 * protein + 4 * std::max(carbohydrate - fibre, 0.0);
     return std::min(specific, digestible);
 }
 
@@ -128,8 +130,9 @@ Interval usLawfulEnergy(const LabelNumbers& label) {
     const Interval fibre = printedOr(label, Fibre, {0, 1});
     const Interval polyols = printedOr(label, Polyols, kNoGrams);
     const Interval alcohol = printedOr(label, Alcohol, kNoGrams);
-    return {kFatFactor.low * fat.low + kProteinFactor.low * protein.low +
-                leastOfCarbohydrate(label, carbohydrate.low, fibre.high, polyols.high) +
+    // A sugar alcohol may have as little as nothing.
+    const double digested = std::max(carbohydrate.low - polyols.high, 0.0);
+    return {kFatFactor.low * fat.low + leastWithoutFat(label, protein.low, digested, fibre.high) +
                 kLeastAlcohol * alcohol.low,
             kMostFat * fat.high + kMostProtein * protein.high +
                 kMostCarbohydrateFactor * carbohydrate.high + kMostAlcohol * alcohol.high};
