@@ -48,11 +48,11 @@ double published(const std::map<std::string, std::string>& row, const std::strin
 }
 
 /// Some part is missing where this is NaN; trans fat and alcohol then count as none.
-Composition compositionOf(const std::map<std::string, std::string>& food,
-                          const std::map<std::string, std::string>& values) {
+FoodMakeup compositionOf(const std::map<std::string, std::string>& food,
+                         const std::map<std::string, std::string>& values) {
     const auto value = [&](const char* tagname) { return published(values, tagname); };
     const auto orNone = [](double number) { return std::isnan(number) ? 0 : number; };
-    Composition made;
+    FoodMakeup made;
     made.name = food.at("name");
     made.protein = value("PROCNT");
     made.fat = value("FAT");
@@ -74,12 +74,12 @@ Composition compositionOf(const std::map<std::string, std::string>& food,
     return made;
 }
 
-bool isComplete(const Composition& made) {
+bool isComplete(const FoodMakeup& made) {
     return !std::isnan(made.ownEnergy + made.saturates + made.mono + made.poly + made.fibre +
                        made.sugars + made.cholesterol + made.sodium);
 }
 
-bool partsFit(const Composition& made) {
+bool partsFit(const FoodMakeup& made) {
     return made.sugars + made.fibre <= made.carbohydrate &&
            made.saturates + made.trans + made.mono + made.poly <= made.fat;
 }
@@ -104,8 +104,8 @@ std::string euPrint(const LabelLine& line, double amount, std::mt19937& random) 
 
 }  // namespace
 
-Composition Composition::times(double factor) const {
-    Composition made = *this;
+FoodMakeup FoodMakeup::times(double factor) const {
+    FoodMakeup made = *this;
     for (double* part : {&made.protein, &made.fat, &made.saturates, &made.trans, &made.mono,
                          &made.poly, &made.carbohydrate, &made.fibre, &made.sugars, &made.alcohol,
                          &made.cholesterol, &made.sodium, &made.ownEnergy})
@@ -113,13 +113,13 @@ Composition Composition::times(double factor) const {
     return made;
 }
 
-const std::vector<Composition>& starterCompositions() {
-    static const std::vector<Composition> all = [] {
+const std::vector<FoodMakeup>& starterMakeups() {
+    static const std::vector<FoodMakeup> all = [] {
         const StarterRows foods = starterRows("foods.txt");
         const StarterRows values = starterRows("components.txt");
-        std::vector<Composition> made;
+        std::vector<FoodMakeup> made;
         for (const auto& [number, food] : foods) {
-            const Composition row = compositionOf(food, values.at(number));
+            const FoodMakeup row = compositionOf(food, values.at(number));
             if (isComplete(row) && partsFit(row)) made.push_back(row);
         }
         return made;
@@ -127,14 +127,14 @@ const std::vector<Composition>& starterCompositions() {
     return all;
 }
 
-Composition randomComposition(std::mt19937& random) {
-    const auto& all = starterCompositions();
-    Composition mixture;
+FoodMakeup randomMakeup(std::mt19937& random) {
+    const auto& all = starterMakeups();
+    FoodMakeup mixture;
     const auto ingredients = 1 + random() % 3;
     double rest = 1;
     for (std::size_t i = 0; i < ingredients; ++i) {
         const double part = i + 1 == ingredients ? rest : rest * share(random);
-        const Composition one = all[random() % all.size()].times(part);
+        const FoodMakeup one = all[random() % all.size()].times(part);
         rest -= part;
         mixture.name += (i == 0 ? "" : " + ") + one.name;
         mixture.protein += one.protein;
@@ -154,7 +154,7 @@ Composition randomComposition(std::mt19937& random) {
     return mixture;
 }
 
-double energyOf(const Composition& food, EnergyMethod method, std::mt19937& random) {
+double energyOf(const FoodMakeup& food, EnergyMethod method, std::mt19937& random) {
     const double alcohol = 7 * food.alcohol;
     switch (method) {
         case EnergyMethod::OwnFactors:
@@ -171,9 +171,9 @@ double energyOf(const Composition& food, EnergyMethod method, std::mt19937& rand
     return 0;
 }
 
-LabelFacts honestUsLabel(const Composition& per100g, double grams, EnergyMethod method,
+LabelFacts honestUsLabel(const FoodMakeup& per100g, double grams, EnergyMethod method,
                          std::mt19937& random) {
-    const Composition food = per100g.times(grams / 100);
+    const FoodMakeup food = per100g.times(grams / 100);
     using enum Component;
     LabelFacts label;
     label.servingSize = Decimal::read(*usServingMetricText(grams));
@@ -200,7 +200,7 @@ LabelFacts honestUsLabel(const Composition& per100g, double grams, EnergyMethod 
     return label;
 }
 
-LabelFacts honestEuLabel(const Composition& food, bool withFibre, std::mt19937& random) {
+LabelFacts honestEuLabel(const FoodMakeup& food, bool withFibre, std::mt19937& random) {
     using enum Component;
     const double available = food.carbohydrate - food.fibre;
     LabelFacts label;

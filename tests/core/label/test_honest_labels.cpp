@@ -18,7 +18,7 @@ std::string textOfLabel(const LabelFacts& label) {
     return text;
 }
 
-void checkHonest(const LabelFacts& label, const Composition& food) {
+void checkHonest(const LabelFacts& label, const FoodMakeup& food) {
     const auto findings = checkLabel(label);
     if (findings.empty()) return;
     FAIL_CHECK(food.name << "\n"
@@ -32,17 +32,17 @@ TEST_CASE("a thousand labels composed honestly by each lawful method have no fin
     std::mt19937 random{20161126};
     for (int method = 0; method < kEnergyMethodCount; ++method)
         for (int i = 0; i < kHonestLabels; ++i) {
-            const Composition food = randomComposition(random);
+            const FoodMakeup food = randomMakeup(random);
             const double grams = 5 + static_cast<double>(random() % 2500) / 10;
             checkHonest(honestUsLabel(food, grams, static_cast<EnergyMethod>(method), random),
                         food);
         }
     for (int i = 0; i < 2 * kHonestLabels; ++i) {
-        const Composition food = randomComposition(random);
+        const FoodMakeup food = randomMakeup(random);
         checkHonest(honestEuLabel(food, i % 2 == 0, random), food);
     }
-    INFO(starterCompositions().size() << " rows");
-    CHECK(starterCompositions().size() > 300);
+    INFO(starterMakeups().size() << " rows");
+    CHECK(starterMakeups().size() > 300);
 }
 
 }  // namespace nettare

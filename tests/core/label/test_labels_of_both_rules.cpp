@@ -35,7 +35,7 @@ TEST_CASE("labels of one food under both rules overlap in every component they s
     std::mt19937 random{1169};
     std::map<Component, int> compared;
     for (int i = 0; i < 2000; ++i) {
-        const Composition food = randomComposition(random);
+        const FoodMakeup food = randomMakeup(random);
         const double grams = 5 + static_cast<double>(random() % 2500) / 10;
         const bool withFibre = i % 2 == 0;
         const auto us = per100gOf(honestUsLabel(food, grams, EnergyMethod::FourFourNine, random));

@@ -35,7 +35,7 @@ void requireFound(const SlipCount& count) {
 }
 
 LabelFacts randomUsLabel(std::mt19937& random) {
-    const Composition food = randomComposition(random);
+    const FoodMakeup food = randomMakeup(random);
     const double grams = 5 + static_cast<double>(random() % 2500) / 10;
     const auto method = static_cast<EnergyMethod>(random() % kEnergyMethodCount);
     return honestUsLabel(food, grams, method, random);
@@ -75,7 +75,7 @@ TEST_CASE("of a thousand EU labels with one digit slipped 95 in a hundred are ca
     std::mt19937 random{8};
     const auto makeLabel = [](std::mt19937& source) {
         const bool withFibre = source() % 2 == 0;
-        return honestEuLabel(randomComposition(source), withFibre, source);
+        return honestEuLabel(randomMakeup(source), withFibre, source);
     };
     requireFound(countSlips(makeLabel, 0, random));
 }
