@@ -82,7 +82,7 @@ Result<LabelDocument> readLabelShape(const Json& json) {
 
 Result<OwnFood> labelledFood(const LabelDocument& document) {
     auto label = labelFrom(document.label, "/label");
-    if (!label) return fail(label.error());
+    if (!label) return fail(label.error().with("food", document.name));
     OwnFood own;
     own.food.row = TableRow{std::string{kOwnTable}, "", ""};
     own.food.name = document.name;

@@ -19,7 +19,9 @@ Result<LabelValue::Part> partOf(const LabelFacts& label, std::size_t index, doub
     const auto interval = labelInterval(label, amount);
     if (!interval) {
         if (interval.error().code == ErrorCode::ComponentUnknown)
-            return fail(interval.error().at(place + "/component"));
+            return fail(Error{ErrorCode::ComponentUnknown}
+                            .with("found", tagnameOf(amount.line))
+                            .at(place + "/component"));
         return fail(Error{interval.error().code}
                         .with("found", amount.printed)
                         .with("component", nameOf(amount.line))

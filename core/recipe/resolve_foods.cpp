@@ -65,7 +65,7 @@ std::optional<LabelFacts> DossierBuilder::label(const FoodEntry& entry,
     if (!entry.label) return std::nullopt;
     auto label = labelFrom(*entry.label, pointer + "/label");
     if (label) return std::move(*label);
-    note(label.error());
+    note(label.error().with("food", entry.name));
     return std::nullopt;
 }
 

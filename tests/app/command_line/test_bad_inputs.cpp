@@ -32,8 +32,8 @@ const std::vector<BadInput> kBadShapes{
     {{{"/lines", "[]"}}, ", /lines: the list is empty; give at least one entry."},
     {{{"/lines/0", R"("prawns")"}},
      ", /lines/0: an object in curly brackets is expected here, not text; change it."},
-    {{{"/foods/2/label/rules", R"("eu")"}},
-     ", /foods/2/label/rules: “eu” is not known here; write one of: us."},
+    {{{"/foods/2/label/rules", R"("uk")"}},
+     ", /foods/2/label/rules: “uk” is not known here; write one of: us, eu."},
     {{{"/format", R"("other recipe")"}},
      ", /format: the format “other recipe” is not a recipe document; it must say “nettare "
      "recipe”."},
