@@ -91,6 +91,7 @@ private:
         if (*panelCommand_) return panel_;
         if (*foodsCommand_) return foods_;
         if (*foodCommand_) return food_;
+        if (*labelCommand_) return label_;
         if (*importCommand_) return import_;
         if (*lineCommand_) return line_;
         if (*addCommand_) return add_;
@@ -121,6 +122,7 @@ private:
         const auto isGiven = [](const CLI::App* command) { return bool{*command}; };
         const bool given = bool{*kitchenOption_};
         if (auto wrong = wrongAll(given)) return wrong;
+        if (auto wrong = wrongLabel(given)) return wrong;
         if (!given && std::ranges::any_of(kitchenCommands_, isGiven))
             return wrongCall("“" + word + "” works on a kitchen, name it: nettare --kitchen FILE " +
                              word);
@@ -153,6 +155,18 @@ private:
         if (of_ != "batch")
             return wrongCall(
                 "--all gives figures of this batch, as they were kept, leave --of out");
+        return std::nullopt;
+    }
+
+    /// `label` with what only a kitchen can do, or with options that contradict each other.
+    std::optional<PrintAndExit> wrongLabel(bool kitchenGiven) const {
+        if (!*labelCommand_) return std::nullopt;
+        if (label_.keep && !kitchenGiven)
+            return wrongCall(
+                "--keep works on a kitchen, name it: nettare --kitchen FILE label DOC --keep");
+        if (!label_.writePhoto.empty() && !kitchenGiven)
+            return wrongCall("--write-photo works on a kitchen, name it with --kitchen FILE");
+        if (label_.keep && label_.json) return wrongCall("--keep has no JSON, leave --json out");
         return std::nullopt;
     }
 
@@ -247,6 +261,7 @@ private:
 
     void addOthers() {
         addFoods();
+        addLabel();
         lineCommand_ =
             addCommand("line", "Read an ingredient line, and find its grams", kLineExamples);
         lineCommand_->add_option("LINE", line_.words, "The line as a cook writes it")->required();
@@ -268,6 +283,33 @@ private:
                          "Its number, alone or behind its table and release, as “foods” shows them")
             ->required();
         foodCommand_->add_flag("--json", food_.json, "The same for other programs, as JSON");
+    }
+
+    void addLabel() {
+        labelCommand_ =
+            addCommand("label", "Check the label of a package, or keep it", kLabelExamples);
+        labelCommand_
+            ->add_option("DOC", label_.document,
+                         "Label or recipe document (JSON); with --kitchen and without --keep the "
+                         "name of a labelled food there")
+            ->required();
+        labelCommand_->add_flag("--json", label_.json, "The same for other programs, as JSON");
+        CLI::Option* keep = labelCommand_->add_flag(
+            "--keep", label_.keep, "Keep it in the kitchen, unless a finding stands open");
+        labelCommand_
+            ->add_option("--of", label_.of,
+                         "The labelled food that this is a new package of (default: a new food)")
+            ->type_name("NAME")
+            ->needs(keep);
+        labelCommand_
+            ->add_option("--photo", label_.photo, "Photograph of the package (JPEG or PNG)")
+            ->type_name("FILE")
+            ->needs(keep);
+        labelCommand_
+            ->add_option("--write-photo", label_.writePhoto,
+                         "File for the photograph that the kitchen keeps of it")
+            ->type_name("FILE")
+            ->excludes(keep);
     }
 
     void addImport() {
@@ -312,6 +354,7 @@ private:
     CLI::App* panelCommand_ = nullptr;
     CLI::App* foodsCommand_ = nullptr;
     CLI::App* foodCommand_ = nullptr;
+    CLI::App* labelCommand_ = nullptr;
     CLI::App* importCommand_ = nullptr;
     CLI::App* lineCommand_ = nullptr;
     CLI::App* demoCommand_ = nullptr;
@@ -332,6 +375,7 @@ private:
     PanelCommand panel_;
     FoodsCommand foods_;
     FoodCommand food_;
+    LabelCommand label_;
     ImportCommand import_;
     LineCommand line_;
     DemoCommand demo_;

@@ -58,6 +58,15 @@ struct FoodCommand {
     bool json = false;
 };
 
+struct LabelCommand {
+    std::string document;  ///< path; with a kitchen and without `keep` the name of a labelled food
+    bool json = false;
+    bool keep = false;       ///< the document's label in the kitchen
+    std::string of;          ///< the labelled food that it is the next version of; empty: a new one
+    std::string photo;       ///< path of a photograph of the package; empty: none
+    std::string writePhoto;  ///< path for the one that the kitchen keeps; empty: not wanted
+};
+
 struct ImportCommand {
     ImportKind kind = ImportKind::Sr28;
     std::string path;
@@ -98,8 +107,8 @@ struct PrintAndExit {
 
 using Command =
     std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand, PanelCommand,
-                 FoodsCommand, FoodCommand, ImportCommand, LineCommand, DemoCommand, AddCommand,
-                 ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
+                 FoodsCommand, FoodCommand, LabelCommand, ImportCommand, LineCommand, DemoCommand,
+                 AddCommand, ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

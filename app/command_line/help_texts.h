@@ -17,8 +17,8 @@ inline constexpr std::string_view kFooter =
     "  nettare --kitchen spring.nettare add skewers.json patties.json\n"
     "  nettare --kitchen spring.nettare figures charred --revision 1\n"
     "“nettare COMMAND --help” has more.\n\n"
-    "Exit codes: 0 done, 1 refused (one sentence on standard error) or faults found by “verify”,\n"
-    "2 wrong usage.\n"
+    "Exit codes: 0 done, 1 refused (one sentence on standard error), faults found by “verify” or\n"
+    "findings of “label”, 2 wrong usage.\n"
     "Figures are estimates. Labels and claims are governed by local law; this is no medical "
     "advice.";
 
@@ -64,6 +64,17 @@ inline constexpr std::string_view kFoodExamples =
     "Examples:\n"
     "  nettare food 11282\n"
     "  nettare food usda-sr 28 11282 --json";
+
+inline constexpr std::string_view kLabelExamples =
+    "Shows what each printed amount stands for under the rules of its label, and which amounts\n"
+    "cannot all be right, with the likeliest slip. --keep lists the published figures that a new\n"
+    "package would move by more than their rounding. The exit code is 1 where a finding stands\n"
+    "open; the document may say that an amount is as printed.\n"
+    "Examples:\n"
+    "  nettare label yogurt.label.json\n"
+    "  nettare --kitchen spring.nettare label yogurt.label.json --keep\n"
+    "  nettare --kitchen spring.nettare label yogurt-2.label.json --keep --of \"thick yogurt\"\n"
+    "  nettare --kitchen spring.nettare label \"thick yogurt\" --json";
 
 inline constexpr std::string_view kImportExamples =
     "sr28 is the USDA National Nutrient Database for Standard Reference, release 28 (ASCII), fdc "

@@ -10,6 +10,7 @@
 #include "app/command_line/import_command.h"
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
+#include "app/command_line/label_command.h"
 #include "app/command_line/line_command.h"
 #include "app/files/table_places.h"
 #include "app/words/error_sentence.h"
@@ -48,6 +49,11 @@ private:
     }
     Result<int> one(const FoodsCommand& command) { return done(showFoods(command, loader_, out_)); }
     Result<int> one(const FoodCommand& command) { return done(showFood(command, loader_, out_)); }
+    Result<int> one(const LabelCommand& command) {
+        const auto sound = command.keep ? keptLabel(command) : shownLabel(command);
+        if (!sound) return fail(sound.error());
+        return *sound ? 0 : 1;
+    }
     Result<int> one(const ImportCommand& command) { return done(importFoods(command, out_, err_)); }
     Result<int> one(const LineCommand& command) { return done(showLine(command, loader_, out_)); }
     Result<int> one(const DemoCommand& command) { return done(showDemo(command, loader_, out_)); }
@@ -72,6 +78,18 @@ private:
     Result<int> one(const BackupCommand& command) {
         return done(toRead(),
                     [&](const Kitchen* kitchen) { return backUpKitchen(command, *kitchen, out_); });
+    }
+
+    Result<bool> shownLabel(const LabelCommand& command) {
+        if (!path_) return showLabel(command, nullptr, loader_, out_);
+        const auto kitchen = toRead();
+        if (!kitchen) return fail(kitchen.error());
+        return showLabel(command, *kitchen, loader_, out_);
+    }
+    Result<bool> keptLabel(const LabelCommand& command) {
+        auto kitchen = Kitchen::open(*path_, KitchenAccess::Write);
+        if (!kitchen) return fail(kitchen.error());
+        return keepLabel(command, *kitchen, loader_, out_);
     }
 
     static Result<int> done(const Result<void>& result) {

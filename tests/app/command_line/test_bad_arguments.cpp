@@ -15,9 +15,9 @@ struct BadCall {
 };
 
 const std::string kCommands =
-    "figures, path, statement, panel, foods, food, line, demo, import, add, list, revisions, "
-    "verify, "
-    "backup";
+    "figures, path, statement, panel, foods, food, label, line, demo, import, add, list, "
+    "revisions, "
+    "verify, backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {
@@ -50,6 +50,18 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
         {{"statement"}, "RECIPE is required"},
         {{"foods"}, "WORDS is required"},
         {{"food"}, "NUMBER is required"},
+        {{"label"}, "DOC is required"},
+        {{"label", "a.json", "b.json"}, "The following argument was not expected: b.json"},
+        {{"label", "a.json", "--keep"},
+         "--keep works on a kitchen, name it: nettare --kitchen FILE label DOC --keep"},
+        {{"label", "a.json", "--of", "yogurt"}, "--of requires --keep"},
+        {{"label", "a.json", "--photo", "pack.jpg"}, "--photo requires --keep"},
+        {{"label", "a.json", "--write-photo", "pack.jpg"},
+         "--write-photo works on a kitchen, name it with --kitchen FILE"},
+        {{"--kitchen", "k", "label", "a.json", "--keep", "--write-photo", "b"},
+         "--keep excludes --write-photo"},
+        {{"--kitchen", "k", "label", "a.json", "--keep", "--json"},
+         "--keep has no JSON, leave --json out"},
         {{"import"}, "KIND is required"},
         {{"import", "sr28"}, "PATH is required"},
         {{"import", "xls", "a.xls"}, "KIND: xls not in {sr28,fdc,csv}"},

@@ -26,7 +26,7 @@ TEST_CASE("what is wrong with a photograph of a package is said with what to do"
     CHECK(errorSentence(Error{ErrorCode::PhotoNotAnImage}) ==
           "the photograph is neither a JPEG nor a PNG file; choose one of these.");
     CHECK(errorSentence(Error{ErrorCode::PhotoMissing}) ==
-          "the kitchen has no photograph of that hash; add it again.");
+          "the kitchen keeps no photograph of this label; add one with its next version.");
     CHECK(errorSentence(Error{ErrorCode::PhotoChanged}) ==
           "a photograph of a package is not the one that was kept; restore a backup.");
 }
