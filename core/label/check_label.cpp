@@ -19,8 +19,7 @@ bool isAssented(const LabelFacts& label, const LabelFinding& finding) {
 
 /// "14 g", "1 cup = 240 mL"
 std::string servingAbout(const LabelFacts& label) {
-    const std::string size =
-        label.servingSize->text() + (label.servingInMillilitres ? " mL" : " g");
+    std::string size = label.servingSize->text() + (label.servingInMillilitres ? " mL" : " g");
     if (!label.householdAmount) return size;
     return fmt::format("{} {} = {}", label.householdAmount->text(), label.householdUnit, size);
 }

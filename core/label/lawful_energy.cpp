@@ -127,7 +127,8 @@ Interval usLawfulEnergy(const LabelNumbers& label) {
     const Interval fat = printedOr(label, Fat, missing);
     const Interval protein = printedOr(label, Protein, missing);
     const Interval carbohydrate = printedOr(label, Carbohydrate, missing);
-    const Interval fibre = printedOr(label, Fibre, {0, 1});
+    // The law asks for fibre from 1 g on; before protein is there, that line may still come.
+    const Interval fibre = printedOr(label, Fibre, {0, label[Protein] ? 1 : carbohydrate.high});
     const Interval polyols = printedOr(label, Polyols, kNoGrams);
     const Interval alcohol = printedOr(label, Alcohol, kNoGrams);
     // A sugar alcohol may have as little as nothing.

@@ -10,8 +10,9 @@ namespace nettare {
 /// The energy that the other lines of a US label can have, in kcal, however they were rounded: the
 /// smallest interval that holds what every lawful method of 21 CFR 101.9(c)(1)(i) gives. A line
 /// that is missing may be anything the weight leaves; fibre that is not printed is below 1 g, since
-/// the law asks for it from there on; sugar alcohols and alcohol count where they are printed.
-/// Factors approved for single foods, as for allulose, are left out.
+/// the law asks for it from there on, once protein is printed, which follows it; sugar alcohols and
+/// alcohol count where they are printed. Factors approved for single foods, as for allulose, are
+/// left out.
 [[nodiscard]] Interval usLawfulEnergy(const LabelNumbers& label);
 
 /// The energy of the other lines of a label of the EU or the UK by the factors of Regulation (EU)

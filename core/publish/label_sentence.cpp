@@ -220,7 +220,7 @@ std::string findingSentence(const LabelFacts& label, const LabelFinding& finding
 }
 
 std::string intervalText(const DecimalInterval& interval) {
-    const std::string low = printedDecimal(withoutTrailingZeros(interval.low));
+    std::string low = printedDecimal(withoutTrailingZeros(interval.low));
     const std::string high = printedDecimal(withoutTrailingZeros(interval.high));
     if (interval.low == interval.high) return low;
     if (interval.low == Decimal{} && interval.lowIncluded && !interval.highIncluded)

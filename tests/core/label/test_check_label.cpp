@@ -135,6 +135,24 @@ TEST_CASE("kilojoules and kilocalories have each their own factors", "[label]") 
     CHECK(kindsFound(withoutLine(euBiscuit(), FIBTG)).empty());
 }
 
+TEST_CASE("a label that is typed from top to bottom has no finding before it is whole", "[label]") {
+    // Bran: 11 g of carbohydrate with 9 g of fibre, which follows it.
+    const LabelFacts bran = withLine(
+        withLine(withLine(withLine(usBiscuit(), ENERC_KCAL, "25"), FAT, "0.5"), CHOCDF, "11"),
+        FIBTG, "9");
+    for (const LabelFacts& whole :
+         {usBiscuit(), euBiscuit(),
+          withLine(withLine(withLine(bran, FASAT, "0"), SUGAR, "1"), SUGAD, "0")}) {
+        LabelFacts typed = whole;
+        typed.amounts.clear();
+        for (const LabelAmount& amount : whole.amounts) {
+            typed.amounts.push_back(amount);
+            CAPTURE(tagnameOf(amount.line));
+            CHECK(kindsFound(typed).empty());
+        }
+    }
+}
+
 TEST_CASE("as printed is remembered until one of the amounts changes", "[label]") {
     const LabelFacts label = withLine(usBiscuit(), CHOCDF, "70");
     const auto findings = checkLabel(label);

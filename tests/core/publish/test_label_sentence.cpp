@@ -30,7 +30,7 @@ TEST_CASE("a finding says what the amounts make and what it was, in the words of
           "[publish][label]") {
     CHECK(sentencesOf(withLine(usBiscuit(), CHOCDF, "70")) ==
           LabelSentences{
-              "Total Fat 6 g, Total Carbohydrate 70 g, Dietary Fiber 1 g and Protein 2 g make 276 "
+              "Total Fat 6 g, Total Carbohydrate 70 g, Dietary Fiber 1 g and Protein 2 g make 277 "
               "to 369 kcal; the label says 135 to 145. Was it Total Carbohydrate 20 g? Or has it "
               "sugar alcohols that it does not print, or a sweetener with a factor of its own?",
               "Total Fat 6 g, Sodium 95 mg, Total Carbohydrate 70 g and Protein 2 g weigh at least "
@@ -44,7 +44,7 @@ TEST_CASE("a finding says what the amounts make and what it was, in the words of
     CHECK(
         sentencesOf(withLine(withLine(usBiscuit(), ENERC_KCAL, "340"), PROCNT, "less than 1 g")) ==
         LabelSentences{"Total Fat 6 g, Total Carbohydrate 20 g, Dietary Fiber 1 g and Protein less "
-                       "than 1 g make 104 to 152 kcal; the label says 335 to 345. Was it Calories "
+                       "than 1 g make 103 to 152 kcal; the label says 335 to 345. Was it Calories "
                        "140? Or has it alcohol that it does not print?"});
 }
 
