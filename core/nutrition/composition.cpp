@@ -135,8 +135,10 @@ Result<Composition> compositionOf(const Food& food, std::uint32_t index,
     if (const auto error = addLabel(food, index, assumptions, composition)) return fail(*error);
     addTable(food, composition);
     settleGaps(food, composition);
+    settleAddedSugars(food, index, composition);
     addTableSources(food, index, assumptions, composition);
     passOnEffects(composition);
+    if (const auto error = checkAddedSugars(composition)) return fail(*error);
     return composition;
 }
 

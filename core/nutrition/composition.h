@@ -81,7 +81,7 @@ struct Composition {
 /// Composition of a food for this batch: table values scatter as one lot does, variance
 /// SE^2 + n SE^2; label amounts are the rectangles of their rounding rule. Carbohydrate (by
 /// difference) and energy of a table row follow its other parts by closure. Fails on label amounts
-/// that no rule prints.
+/// that no rule prints, and on more stated added sugars than there are sugars.
 [[nodiscard]] Result<Composition> compositionOf(const Food& food, std::uint32_t index,
                                                 const Assumptions& assumptions);
 

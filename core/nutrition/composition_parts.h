@@ -11,8 +11,12 @@ void addStated(const Food& food, std::uint32_t index, Composition& composition);
                                             const Assumptions& assumptions,
                                             Composition& composition);
 void addTable(const Food& food, Composition& composition);
-/// Rules of kind, energy in the other unit, added sugars, bounds of what is missing.
+/// Rules of kind, energy in the other unit, bounds of what is missing.
 void settleGaps(const Food& food, Composition& composition);
+/// Added sugars: by the food's trait; without one, between none and all of its sugars.
+void settleAddedSugars(const Food& food, std::uint32_t index, Composition& composition);
+/// AddedSugarsAboveSugars where more is stated than the food's sugars can be.
+[[nodiscard]] std::optional<Error> checkAddedSugars(const Composition& composition);
 /// Sources of the table's values and what they move, once it is known which values the table gives.
 void addTableSources(const Food& food, std::uint32_t index, const Assumptions& assumptions,
                      Composition& composition);
@@ -21,6 +25,26 @@ void passOnEffects(Composition& composition);
 
 [[nodiscard]] constexpr SourceKey compositionKey(std::uint32_t food, Component component) {
     return {SourceKind::Composition, food, static_cast<std::uint32_t>(component)};
+}
+
+[[nodiscard]] inline bool isKnown(const Composition& composition, Component c) {
+    return composition[c].origin != Origin::Missing;
+}
+
+inline void settle(Composition& composition, Component c, Origin origin, double perGram,
+                   bool onLabel = false) {
+    ComponentAmount& amount = composition.amounts[indexOf(c)];
+    amount.origin = origin;
+    amount.perGram = perGram;
+    amount.onLabel = onLabel;
+}
+
+// Ends of a known amount: a label's printed one stands for its whole interval.
+[[nodiscard]] inline double leastOf(const ComponentAmount& amount) {
+    return amount.origin == Origin::Label ? amount.low : amount.perGram;
+}
+[[nodiscard]] inline double mostOf(const ComponentAmount& amount) {
+    return amount.origin == Origin::Label ? amount.high.value_or(amount.perGram) : amount.perGram;
 }
 
 /// kcal per g of protein, fat, carbohydrate and alcohol that a table row's energy was computed

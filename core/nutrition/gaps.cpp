@@ -11,39 +11,19 @@ using enum Component;
 
 constexpr double kKilojoulesPerKilocalorie = 4.184;  // NIST SP 811, B.8
 
-bool known(const Composition& composition, Component c) {
-    return composition[c].origin != Origin::Missing;
-}
-
-void settle(Composition& composition, Component c, Origin origin, double perGram,
-            bool onLabel = false) {
-    ComponentAmount& amount = composition.amounts[indexOf(c)];
-    amount.origin = origin;
-    amount.perGram = perGram;
-    amount.onLabel = onLabel;
-}
-
 void convertEnergy(Composition& composition, Component from, Component to, double factor) {
-    if (known(composition, to) || !known(composition, from)) return;
+    if (isKnown(composition, to) || !isKnown(composition, from)) return;
     settle(composition, to, Origin::Converted, composition[from].perGram * factor,
            composition[from].onLabel);
-}
-
-/// Ends of a known amount: a label's printed one stands for its whole interval.
-double leastOf(const ComponentAmount& amount) {
-    return amount.origin == Origin::Label ? amount.low : amount.perGram;
-}
-double mostOf(const ComponentAmount& amount) {
-    return amount.origin == Origin::Label ? amount.high.value_or(amount.perGram) : amount.perGram;
 }
 
 /// Bounds a missing part by the most that its parent leaves beside the parts that are known.
 void boundByRest(Composition& composition, Component part, double parent,
                  std::initializer_list<Component> siblings) {
-    if (known(composition, part)) return;
+    if (isKnown(composition, part)) return;
     double rest = parent;
     for (const Component sibling : siblings)
-        if (sibling != part && known(composition, sibling)) rest -= leastOf(composition[sibling]);
+        if (sibling != part && isKnown(composition, sibling)) rest -= leastOf(composition[sibling]);
     rest = rest < 1e-9 ? 0 : rest;
     if (rest == 0)
         settle(composition, part, Origin::ByParent, 0);
@@ -54,7 +34,7 @@ void boundByRest(Composition& composition, Component part, double parent,
 /// The parts of a parent, each bounded beside the others; a missing parent leaves its own bound.
 void boundParts(Composition& composition, Component parent,
                 std::initializer_list<Component> parts) {
-    const std::optional<double> most = known(composition, parent)
+    const std::optional<double> most = isKnown(composition, parent)
                                            ? std::optional{mostOf(composition[parent])}
                                            : composition[parent].high;
     if (!most) return;
@@ -83,36 +63,13 @@ void boundAll(Composition& composition) {
     boundBesideFibre(composition);
 }
 
-/// Added sugars: by the food's trait; without one, between none and all of its sugars.
-void settleAddedSugars(const Food& food, Composition& composition) {
-    if (known(composition, SUGAD)) return;
-    const ComponentAmount& sugars = composition[SUGAR];
-    const bool rowsProduct = food.table && (!food.label || food.labelOfRow);
-    const AddedSugarKind kind = food.addedSugarsGiven || rowsProduct
-                                    ? food.addedSugars.kind
-                                    : AddedSugarKind::BetweenNoneAndAll;
-    ComponentAmount& added = composition.amounts[indexOf(SUGAD)];
-    const bool noSugars = known(composition, SUGAR) && sugars.perGram == 0;
-    if (kind != AddedSugarKind::None && noSugars && mostOf(sugars) > 0)
-        settle(composition, SUGAD, Origin::AllSugars, 0, sugars.onLabel);
-    else if (kind == AddedSugarKind::None || noSugars)
-        settle(composition, SUGAD, noSugars ? Origin::ByParent : Origin::ByKind, 0);
-    else if (kind == AddedSugarKind::Stated)
-        settle(composition, SUGAD, Origin::Stated, food.addedSugars.statedPer100g / 100);
-    else if (kind == AddedSugarKind::AllOfItsSugars && known(composition, SUGAR))
-        settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onLabel);
-    else
-        added.high = known(composition, SUGAR) ? std::optional{mostOf(sugars)} : sugars.high;
-}
-
 }  // namespace
 
 void settleGaps(const Food& food, Composition& composition) {
-    if (food.plant && !known(composition, FATRN)) settle(composition, FATRN, Origin::ByKind, 0);
+    if (food.plant && !isKnown(composition, FATRN)) settle(composition, FATRN, Origin::ByKind, 0);
     convertEnergy(composition, ENERC_KCAL, ENERC_KJ, kKilojoulesPerKilocalorie);
     convertEnergy(composition, ENERC_KJ, ENERC_KCAL, 1 / kKilojoulesPerKilocalorie);
     boundAll(composition);
-    settleAddedSugars(food, composition);
 }
 
 void passOnEffects(Composition& composition) {

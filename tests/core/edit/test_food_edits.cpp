@@ -58,6 +58,40 @@ TEST_CASE("only a food that is there takes a row, and only one that can be", "[e
     CHECK(refused("olive-oil", {"usda-sr", "28", ""}) == ErrorCode::EmptyText);
 }
 
+TEST_CASE("a cook says what part of a food's sugars is added, and why", "[edit]") {
+    const Json document = demo::skewers();
+    const Json stated = *applied(
+        document, *setStatedValue(document, "olive-oil", Component::SUGAD, {"1", "", "by eye"}));
+    const auto edit = setAddedSugars(stated, "olive-oil", AddedSugarKind::Stated, " 0.5 ",
+                                     "supplier's sheet, May 2026");
+    REQUIRE(edit);
+    CHECK(edit->kind == EditKind::Stated);
+    const Json after = *applied(stated, *edit);
+    CHECK(writeJson(*valueAt(after, "/foods/olive-oil/added_sugars")) ==
+          R"({"kind":"stated","per_100g":"0.5","reason":"supplier's sheet, May 2026"})");
+    CHECK(valueAt(after, "/foods/olive-oil/stated") == nullptr);
+    CHECK(applied(after, inverseOf(*edit)) == stated);
+    const auto none = setAddedSugars(after, "olive-oil", AddedSugarKind::None, "9", "pressed only");
+    REQUIRE(none);
+    CHECK(writeJson(*valueAt(*applied(after, *none), "/foods/olive-oil/added_sugars")) ==
+          R"({"kind":"none","reason":"pressed only"})");
+}
+
+TEST_CASE("what is said of added sugars needs a reason, an amount and a food", "[edit]") {
+    const auto refused = [](std::string_view food, AddedSugarKind kind, std::string_view per100g,
+                            std::string_view reason) {
+        const auto edit = setAddedSugars(demo::skewers(), food, kind, per100g, reason);
+        REQUIRE_FALSE(edit);
+        return edit.error().code;
+    };
+    using enum AddedSugarKind;
+    CHECK(refused("olive-oil", None, "", " ") == ErrorCode::EmptyText);
+    CHECK(refused("olive-oil", Stated, " ", "by eye") == ErrorCode::EmptyText);
+    CHECK(refused("olive-oil", Stated, "some", "by eye") == ErrorCode::NotADecimal);
+    CHECK(refused("olive-oil", Stated, "-1", "by eye") == ErrorCode::NegativeMass);
+    CHECK(refused("nothing", None, "", "by eye") == ErrorCode::UnknownReference);
+}
+
 TEST_CASE("a stated value needs a number, a reason and a food", "[edit]") {
     const auto refused = [](std::string_view food, const TypedValue& typed) {
         const auto edit = setStatedValue(demo::skewers(), food, Component::FATRN, typed);
