@@ -4,6 +4,7 @@
 #include "app/panel/panel_fonts.h"
 #include "app/panel/panel_layout.h"
 #include "app/panel/panel_pdf.h"
+#include "app/panel_screen/added_sugars_form.h"
 #include "app/panel_screen/check_bar.h"
 #include "app/panel_screen/panel_trouble.h"
 #include "app/panel_screen/state_value_form.h"
@@ -55,7 +56,10 @@ PanelScreen::PanelScreen(KitchenSession& kitchen, AskForPdf ask, QWidget* parent
       scaleNote_{noteLabel()},
       report_{new MessageLine},
       trouble_{new EmptyState},
-      form_{new StateValueForm} {
+      form_{new StateValueForm},
+      sugars_{new AddedSugarsForm},
+      askedSugars_{new AddedSugarsForm},
+      showSugars_{new QPushButton{tr("&Added sugars…")}} {
     auto* const column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -106,7 +110,16 @@ QWidget* PanelScreen::buildNotes() {
     column->setSpacing(kSpace3Px);
     column->addWidget(bar_);
     column->addWidget(scaleNote_);
+    showSugars_->setObjectName(QStringLiteral("showSugars"));
+    showSugars_->setCheckable(true);
+    showSugars_->setToolTip(tr("What part of the sugars of each food is added"));
+    column->addWidget(showSugars_, 0, Qt::AlignLeft);
+    column->addWidget(sugars_);
     column->addStretch(1);
+    connect(showSugars_, &QPushButton::toggled, this, [this](bool shown) {
+        if (shown) return sugars_->follow(kitchen_.draft());
+        sugars_->hide();
+    });
     return notes;
 }
 
@@ -120,7 +133,12 @@ QWidget* PanelScreen::buildBody() {
     row->addWidget(view_, 1);
     row->addWidget(buildNotes());
     stack_->addWidget(page);
-    trouble_->setBelow(form_);
+    auto* const asked = new QWidget;
+    auto* const column = new QVBoxLayout{asked};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(form_);
+    column->addWidget(askedSugars_);
+    trouble_->setBelow(asked);
     stack_->addWidget(trouble_);
     return body;
 }
@@ -149,6 +167,7 @@ void PanelScreen::lookAtDraft() {
     header_->setSubject(draftTitle(draft));
     if (draft == nullptr) {
         form_->hide();
+        askedSugars_->hide();
         trouble_->show(tr("No recipe is open"),
                        tr("Open a recipe from the shelf, and its nutrition panel appears here."));
         return stack_->setCurrentIndex(1);
@@ -166,6 +185,8 @@ void PanelScreen::showPanel(const Panel& panel) {
     panel_ = panel;
     export_->setEnabled(true);
     view_->show(layOutPanel(panel, panelTextWidth));
+    if (showSugars_->isChecked()) sugars_->follow(kitchen_.draft());
+    showSugars_->setEnabled(!kitchen_.draft()->readOnly());
     stack_->setCurrentIndex(0);
     sayScale();
 }
@@ -174,8 +195,23 @@ void PanelScreen::showTrouble(const Error& error) {
     const PanelTrouble words = PanelTrouble::of(error);
     trouble_->show(tr("There is no panel yet"), words.what + u'\n' + words.advice,
                    tr("Go to the sheet"));
-    form_->ask(kitchen_.draft(), error);
+    askFor(error);
     stack_->setCurrentIndex(1);
+}
+
+void PanelScreen::askFor(const Error& error) {
+    const bool open = error.code == ErrorCode::PanelLineOpen &&
+                      error.value("component") == factsOf(Component::SUGAD).tagname;
+    if (!open && error.code != ErrorCode::AddedSugarsAboveSugars) {
+        askedSugars_->hide();
+        return form_->ask(kitchen_.draft(), error);
+    }
+    form_->hide();
+    askedSugars_->follow(kitchen_.draft());
+    std::vector<std::string> names;
+    for (const ErrorValue& value : error.values)
+        if (value.name == "food") names.push_back(value.text);
+    askedSugars_->choose(names);
 }
 
 void PanelScreen::sayScale() {

@@ -18,6 +18,7 @@ class QStackedLayout;
 
 namespace nettare {
 
+class AddedSugarsForm;
 class CheckBar;
 class EmptyState;
 class KitchenSession;
@@ -55,6 +56,7 @@ private:
     void lookAtDraft();
     void showPanel(const Panel& panel);
     void showTrouble(const Error& error);
+    void askFor(const Error& error);
     void sayScale();
 
     KitchenSession& kitchen_;
@@ -69,6 +71,8 @@ private:
     MessageLine* report_;
     EmptyState* trouble_;
     StateValueForm* form_;
+    AddedSugarsForm *sugars_, *askedSugars_;  ///< beside the panel, and where they keep it back
+    QPushButton* showSugars_;
     std::optional<Panel> panel_;
     bool stale_ = true;
     TaskRunner tasks_;

@@ -55,6 +55,11 @@ PanelTrouble openLineTrouble(const Error& error) {
                            .arg(line, least, amountText(error, "at_most", Direction::Ceiling));
     trouble.what +=
         u' ' + PanelTrouble::tr("No value is known for: %1.").arg(foods.join(QStringLiteral(", ")));
+    if (error.value("component") == "SUGAD") {
+        trouble.advice = PanelTrouble::tr(
+            "Say of each of them what part of its sugars is added, and how you know.");
+        return trouble;
+    }
     trouble.advice = PanelTrouble::tr(
         "State a value for each of them with its reason, for example from the "
         "supplier's sheet, or use a food whose table row or label has it.");

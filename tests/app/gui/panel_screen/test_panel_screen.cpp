@@ -5,6 +5,8 @@
 #include "app/widgets/empty_state.h"
 
 #include <QApplication>
+#include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -15,6 +17,7 @@
 #include "app/command_line/run.h"
 #include "app/files/read_file.h"
 #include "app/files/share_folder.h"
+#include "core/edit/food_edits.h"
 
 namespace nettare {
 
@@ -152,6 +155,43 @@ TEST_CASE("a value that keeps the panel from printing is stated where it is aske
     const auto& stated = draft.evaluation()->document.foods.front().stated;
     REQUIRE(stated.size() == 1);
     CHECK(stated.front().reason == "supplier's sheet");
+}
+
+TEST_CASE("what keeps added sugars from printing is answered in place, and can be changed later") {
+    const auto kitchen = sampleSession();
+    DraftSession& draft = *kitchen->draft();
+    const std::string food = *draft.document().find("foods")->items()->front().find("id")->text();
+    const std::string name = *draft.document().find("foods")->items()->front().find("name")->text();
+    const auto unsaid =
+        setAddedSugars(draft.document(), food, AddedSugarKind::Stated, "40", "guess");
+    REQUIRE(unsaid);
+    REQUIRE_FALSE(draft.failure());
+    REQUIRE(draft.apply(*unsaid));
+    REQUIRE(draft.failure());
+    CHECK(draft.failure()->code == ErrorCode::AddedSugarsAboveSugars);
+    PanelScreen screen{*kitchen};
+    showReady(screen, {1280, 800});
+    auto forms = screen.findChildren<QWidget*>(QStringLiteral("addedSugarsForm"));
+    REQUIRE(forms.size() == 2);
+    QWidget* asked = forms.front()->isVisible() ? forms.front() : forms.back();
+    REQUIRE(asked->isVisible());
+    CHECK(child<QComboBox>(*asked, "sugarsFood").currentText().toStdString() == name);
+    keepScreenPictures(screen, QStringLiteral("added-sugars-asked"));
+    child<QComboBox>(*asked, "sugarsKind").setCurrentIndex(1);
+    click(child<QPushButton>(*asked, "saySugars"));  // without a reason
+    CHECK(asked->isVisible());
+    typeText(child<QLineEdit>(*asked, "sugarsReason"), QStringLiteral("sea <b>food</b>"));
+    click(child<QPushButton>(*asked, "saySugars"));
+    CHECK_FALSE(draft.failure());
+    CHECK_FALSE(asked->isVisible());
+    click(child<QPushButton>(screen, "showSugars"));
+    forms.removeOne(asked);
+    REQUIRE(forms.front()->isVisible());
+    CHECK(child<QLabel>(*forms.front(), "sugarsNow").text().toStdString() ==
+          "Now, per 100 g: none (sea <b>food</b>)");
+    keepScreenPictures(screen, QStringLiteral("added-sugars"));
+    draft.undoStack().undo();
+    CHECK(draft.failure());
 }
 
 }  // namespace nettare
