@@ -19,6 +19,7 @@ namespace nettare {
 
 namespace {
 
+constexpr int kWidestFood = 320;
 constexpr int kGramsWidth = 112;
 constexpr int kWhyWidth = 248;
 
@@ -62,6 +63,7 @@ void AddedSugarsForm::build() {
     food_->setAccessibleName(tr("Food"));
     food_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     food_->setMinimumContentsLength(18);
+    food_->setMaximumWidth(kWidestFood);
     kind_->setObjectName(QStringLiteral("sugarsKind"));
     kind_->setAccessibleName(tr("What part of its sugars is added"));
     for (const AddedSugarKind kind : kAddedSugarKinds) kind_->addItem(addedSugarsName(kind));
@@ -71,7 +73,7 @@ void AddedSugarsForm::build() {
     amount_->setFixedWidth(kGramsWidth);
     reason_->setObjectName(QStringLiteral("sugarsReason"));
     reason_->setAccessibleName(tr("How you know"));
-    reason_->setPlaceholderText(tr("how you know, such as the list of ingredients"));
+    reason_->setPlaceholderText(tr("how you know"));
     reason_->setFixedWidth(kWhyWidth);
     answer_->setObjectName(QStringLiteral("saySugars"));
     for (QLabel* words : {now_, refusal_}) {

@@ -77,6 +77,9 @@ PanelTrouble PanelTrouble::of(const Error& error) {
     Error nameless = error;
     nameless.file.clear();
     nameless.pointer.clear();
+    if (error.code == ErrorCode::AddedSugarsAboveSugars)
+        return {sentence(QString::fromStdString(errorSentence(nameless))),
+                tr("Say what part of its sugars is added, and how you know.")};
     return {sentence(QString::fromStdString(errorSentence(nameless))),
             tr("Correct it in the sheet; the panel follows.")};
 }

@@ -152,7 +152,7 @@ void IngredientField::focusOutEvent(QFocusEvent* event) {
         choose(*best);
     else
         refuse(tr("No food is called “%1”; the line keeps %2. Type another name and choose from "
-                  "the list.")
+                  "the list, or read its label in the pantry.")
                    .arg(splitIngredient(text(), name_).food, name_));
 }
 

@@ -236,8 +236,10 @@ void LineTable::add(const QString& text, const std::optional<FoodOffer>& chosen)
             tr("The line names no food; write an amount and a food, such as “3 tbsp olive oil”."));
     const auto offer = chosen ? chosen : completer_->best();
     if (!offer)
-        return refuseNew(tr("No food is called “%1”; type another name and choose from the list.")
-                             .arg(QString::fromStdString(reading.food)));
+        return refuseNew(
+            tr("No food is called “%1”; type another name and choose from the list, or "
+               "read its label in the pantry.")
+                .arg(QString::fromStdString(reading.food)));
     addSettled(reading, *offer);
 }
 

@@ -160,10 +160,8 @@ TEST_CASE("a value that keeps the panel from printing is stated where it is aske
 TEST_CASE("what keeps added sugars from printing is answered in place, and can be changed later") {
     const auto kitchen = sampleSession();
     DraftSession& draft = *kitchen->draft();
-    const std::string food = *draft.document().find("foods")->items()->front().find("id")->text();
-    const std::string name = *draft.document().find("foods")->items()->front().find("name")->text();
     const auto unsaid =
-        setAddedSugars(draft.document(), food, AddedSugarKind::Stated, "40", "guess");
+        setAddedSugars(draft.document(), "fennel", AddedSugarKind::Stated, "40", "guess");
     REQUIRE(unsaid);
     REQUIRE_FALSE(draft.failure());
     REQUIRE(draft.apply(*unsaid));
@@ -175,12 +173,12 @@ TEST_CASE("what keeps added sugars from printing is answered in place, and can b
     REQUIRE(forms.size() == 2);
     QWidget* asked = forms.front()->isVisible() ? forms.front() : forms.back();
     REQUIRE(asked->isVisible());
-    CHECK(child<QComboBox>(*asked, "sugarsFood").currentText().toStdString() == name);
+    CHECK(child<QComboBox>(*asked, "sugarsFood").currentText().toStdString() == "fennel");
     keepScreenPictures(screen, QStringLiteral("added-sugars-asked"));
     child<QComboBox>(*asked, "sugarsKind").setCurrentIndex(1);
     click(child<QPushButton>(*asked, "saySugars"));  // without a reason
     CHECK(asked->isVisible());
-    typeText(child<QLineEdit>(*asked, "sugarsReason"), QStringLiteral("sea <b>food</b>"));
+    typeText(child<QLineEdit>(*asked, "sugarsReason"), QStringLiteral("only <b>fennel</b>"));
     click(child<QPushButton>(*asked, "saySugars"));
     CHECK_FALSE(draft.failure());
     CHECK_FALSE(asked->isVisible());
@@ -188,7 +186,7 @@ TEST_CASE("what keeps added sugars from printing is answered in place, and can b
     forms.removeOne(asked);
     REQUIRE(forms.front()->isVisible());
     CHECK(child<QLabel>(*forms.front(), "sugarsNow").text().toStdString() ==
-          "Now, per 100 g: none (sea <b>food</b>)");
+          "Now, per 100 g: none (only <b>fennel</b>)");
     keepScreenPictures(screen, QStringLiteral("added-sugars"));
     draft.undoStack().undo();
     CHECK(draft.failure());
