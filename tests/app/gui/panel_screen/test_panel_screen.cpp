@@ -185,6 +185,7 @@ TEST_CASE("what keeps added sugars from printing is answered in place, and can b
     click(child<QPushButton>(screen, "showSugars"));
     forms.removeOne(asked);
     REQUIRE(forms.front()->isVisible());
+    child<QComboBox>(*forms.front(), "sugarsFood").setCurrentText(QStringLiteral("fennel"));
     CHECK(child<QLabel>(*forms.front(), "sugarsNow").text().toStdString() ==
           "Now, per 100 g: none (only <b>fennel</b>)");
     keepScreenPictures(screen, QStringLiteral("added-sugars"));
