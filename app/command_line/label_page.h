@@ -5,6 +5,7 @@
 
 #include "core/food/own_food.h"
 #include "core/label/check_label.h"
+#include "core/support/json.h"
 
 namespace nettare {
 

@@ -25,7 +25,7 @@ bool hasPhoto(KitchenStore& store, const std::string& hash) {
 }  // namespace
 
 Result<std::string> addPhoto(KitchenStore& store, std::string_view bytes, const std::string& at) {
-    constexpr std::size_t kBytesPerMib = 1024 * 1024;
+    constexpr std::size_t kBytesPerMib = std::size_t{1024} * 1024;
     if (const auto open = checkWritable(store); !open) return fail(open.error());
     if (bytes.size() > kMostPhotoMib * kBytesPerMib)
         return fail(

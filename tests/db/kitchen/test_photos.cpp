@@ -8,7 +8,7 @@ namespace nettare {
 
 namespace {
 
-constexpr std::size_t kMostPhotoBytes = 20 * 1024 * 1024;
+constexpr std::size_t kMostPhotoBytes = std::size_t{20} * 1024 * 1024;
 
 std::string keptPhoto(Kitchen& kitchen, std::string_view bytes) {
     const auto hash = kitchen.keepPhoto(bytes, kNoon);
