@@ -139,7 +139,7 @@ Result<std::vector<AddedRecipe>> addDocuments(Kitchen& kitchen,
                                               const std::vector<std::string>& paths,
                                               DossierLoader& loader, const Adding& adding) {
     for (const std::string& each : paths) {
-        const auto dossier = loader.load(each);
+        const auto dossier = loader.load(each, &kitchen);
         if (!dossier) return fail(dossier.error());
         if (const auto cooked = cook(*dossier); !cooked) return fail(cooked.error());
     }

@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "app/files/read_file.h"
+#include "core/food/own_food.h"
 #include "core/recipe/read_recipe.h"
 
 namespace nettare {
@@ -30,16 +31,17 @@ Result<const FoodTables*> DossierLoader::tables() {
     return tables_.get();
 }
 
-Result<std::optional<TableFood>> DossierLoader::find(const TableRow& row) {
+Result<std::optional<TableFood>> DossierLoader::find(const TableRow& row, const Kitchen* kitchen) {
+    if (kitchen != nullptr && isOwn(row)) return kitchen->food(row);
     const auto open = tables();
     if (!open) return fail(open.error());
     return (*open)->find(row);
 }
 
-Result<Dossier> DossierLoader::load(const std::string& path) {
+Result<Dossier> DossierLoader::load(const std::string& path, const Kitchen* kitchen) {
     const auto recipe = read(std::filesystem::path{path}.lexically_normal().string());
     if (!recipe) return fail(recipe.error());
-    const FoodLookup foods = [this](const TableRow& row) { return find(row); };
+    const FoodLookup foods = [&](const TableRow& row) { return find(row, kitchen); };
     const RecipeLookup recipes = [this](const std::string& reference,
                                         const std::string& fromFile) -> Result<LoadedRecipe> {
         const std::filesystem::path beside = std::filesystem::path{fromFile}.parent_path();

@@ -5,6 +5,7 @@
 
 #include "core/recipe/dossier.h"
 #include "db/food_tables.h"
+#include "db/kitchen/kitchen.h"
 
 namespace nettare {
 
@@ -15,8 +16,9 @@ public:
     /// asks.
     explicit DossierLoader(TablePlaces places) : places_{std::move(places)} {}
 
-    /// The dossier of the document at that path. Errors name the file that is at fault.
-    [[nodiscard]] Result<Dossier> load(const std::string& path);
+    /// The dossier of the document at that path, with the own foods of a kitchen where one is
+    /// given. Errors name the file that is at fault.
+    [[nodiscard]] Result<Dossier> load(const std::string& path, const Kitchen* kitchen = nullptr);
 
     /// The table files, opened. Fails as FoodTables::open does.
     [[nodiscard]] Result<const FoodTables*> tables();
@@ -24,7 +26,7 @@ public:
 
 private:
     Result<LoadedRecipe> read(const std::string& path) const;
-    Result<std::optional<TableFood>> find(const TableRow& row);
+    Result<std::optional<TableFood>> find(const TableRow& row, const Kitchen* kitchen);
 
     TablePlaces places_;
     std::unique_ptr<FoodTables> tables_;
