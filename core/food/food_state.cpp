@@ -57,6 +57,8 @@ bool isWithLiquid(const TableFood& row) {
 
 // Cooked before drained: what was boiled is drained as a matter of course.
 std::optional<FoodState> stateOf(const TableFood& food) {
+    if (food.label && food.label->state == LabelState::Drained) return FoodState::Drained;
+    if (food.label && food.label->state == LabelState::Prepared) return FoodState::Cooked;
     const Words said = wordsOf(food.name);
     if (hasAny(said, kCooked)) return FoodState::Cooked;
     if (hasAny(said, kDrained)) return FoodState::Drained;

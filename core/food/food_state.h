@@ -19,7 +19,7 @@ enum class FoodState {
 
 /// The state that the published name of a row tells: "carrots, boiled" is cooked, "chickpeas,
 /// canned, drained" drained, "pasta, dry" dry. Nothing where it tells none: honey, whole milk, a
-/// tin with its liquid.
+/// tin with its liquid. A label says it itself: drained, or prepared, which is cooked.
 [[nodiscard]] std::optional<FoodState> stateOf(const TableFood& food);
 
 /// The state that words of preparation tell: "drained", "boiled and drained" (cooked); nothing for

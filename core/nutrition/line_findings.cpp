@@ -43,19 +43,30 @@ void findDisagreement(const Question& question, Findings& findings) {
     }
 }
 
-bool isMismatch(const Question& question, const OpenWay& way) {
-    const auto weighed = stateWeighed(question.dossier, question.line, way);
-    return weighed && !holdsFor(*question.food.table, *weighed);
+/// A label that a document brings, as a row that tells its state.
+TableFood asRow(const Food& food) {
+    TableFood row;
+    row.name = food.name;
+    row.label = food.label;
+    return row;
 }
 
 void findState(const Question& question, Findings& findings) {
-    if (!question.food.table || !isMismatch(question, question.chosen())) return;
+    const Food& food = question.food;
+    const bool byLabel = food.label && !food.labelOfRow;
+    const TableFood ofLabel = byLabel ? asRow(food) : TableFood{};
+    const TableFood* const row = byLabel ? &ofLabel : food.table ? &*food.table : nullptr;
+    const auto isMismatch = [&](const OpenWay& way) {
+        const auto weighed = stateWeighed(question.dossier, question.line, way);
+        return weighed && !holdsFor(*row, *weighed);
+    };
+    if (row == nullptr || !isMismatch(question.chosen())) return;
     LineFinding finding;
     finding.kind = LineFindingKind::StateMismatch;
     finding.weighed = stateWeighed(question.dossier, question.line, question.chosen());
-    finding.row = stateOf(*question.food.table);
+    finding.row = stateOf(*row);
     for (const OpenWay& way : question.grams.ways)
-        if (!finding.better && !isMismatch(question, way)) finding.better = way.way;
+        if (!finding.better && !isMismatch(way)) finding.better = way.way;
     findings.push_back(finding);
 }
 

@@ -39,6 +39,12 @@ std::string disagreeText(const Found& found) {
            betterText(found);
 }
 
+/// Of the row that has them, or of the food where its label does.
+const std::string& nameOfValues(const Food& food) {
+    const bool byRow = food.table && (!food.label || food.labelOfRow);
+    return byRow ? food.table->name : food.name;
+}
+
 std::string stateText(const Found& found) {
     const std::string_view weighed = wordFor(*found.finding.weighed, kFoodStateWords);
     const std::string row = found.finding.row
@@ -47,7 +53,7 @@ std::string stateText(const Found& found) {
     return fmt::format(
                "weighed {}, but the values of “{}” are {}: choose a row for {}, or give "
                "the yield between the two",
-               weighed, found.food.table->name, row, weighed) +
+               weighed, nameOfValues(found.food), row, weighed) +
            betterText(found);
 }
 

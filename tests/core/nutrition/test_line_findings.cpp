@@ -48,6 +48,24 @@ TEST_CASE("a state that is said is held against the row, one that is not said is
           Kinds{LineFindingKind::StateMismatch});
 }
 
+TEST_CASE("what a label speaks of is held against what was weighed", "[nutrition][label]") {
+    const auto tin = [](const char* basis, const char* state) {
+        Kitchen kitchen;
+        kitchen.append("foods",
+                       std::string{R"({"id":"tin","name":"white beans","label":{"rules":"eu",
+            "per":"100g","basis":")"} +
+                           basis + R"(","declares":[{"component":"FAT","printed":"1.2"}]}})");
+        return kitchen.line(
+            std::string{R"({"id":"t","amount":"100","unit":"g","food":"tin","state":")"} + state +
+            "\"}");
+    };
+    CHECK(kinds(tin("drained", "drained")).empty());
+    CHECK(kinds(tin("drained", "dry")) == Kinds{LineFindingKind::StateMismatch});
+    CHECK(kinds(tin("prepared", "cooked")).empty());
+    CHECK(kinds(tin("prepared", "dry")) == Kinds{LineFindingKind::StateMismatch});
+    CHECK(kinds(tin("as-sold", "dry")).empty());
+}
+
 TEST_CASE("a yield to the row's state answers the mismatch, one to another state is one",
           "[nutrition]") {
     const auto yield = [](const char* to) {
