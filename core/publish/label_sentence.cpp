@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/label/check_label_numbers.h"
 #include "core/label/label_lines.h"
 #include "core/label/print_rule.h"
 #include "core/label/read_printed.h"
@@ -108,20 +109,41 @@ std::vector<std::string> FindingInWords::amountsBut(const std::optional<LabelLin
     return amounts.empty() ? zeros : amounts;
 }
 
+/// Whether the energy that is too much fits into the weight that no line takes, as alcohol of 7
+/// kcal/g.
+bool alcoholFits(const FindingInWords& told) {
+    const LabelNumbers numbers = labelNumbers(told.label);
+    if (!numbers.grams) return true;
+    double rest = numbers.grams->high;
+    for (const CheckedLine line :
+         {CheckedLine::Fat, CheckedLine::Carbohydrate, CheckedLine::Protein})
+        if (numbers[line]) rest -= numbers[line]->low;
+    return told.finding.says.low - told.finding.others.high <= 7 * rest;
+}
+
+/// Whether carbohydrate without any energy would explain what is too little.
+bool emptyCarbohydrateFits(const FindingInWords& told) {
+    const LabelNumbers numbers = labelNumbers(told.label);
+    const auto& carbohydrate = numbers[CheckedLine::Carbohydrate];
+    return !carbohydrate ||
+           told.finding.others.low - told.finding.says.high <= 4 * carbohydrate->high;
+}
+
 /// What the label need not print and what could still be the reason; empty where nothing is.
 std::string unprintedText(const FindingInWords& told) {
     const bool eu = told.label.rules == LabelRules::Eu;
     const bool more = told.finding.says.low > told.finding.others.high;
     // What is not printed would show in both energies.
     if (eu && told.finding.unit == "kJ" && told.prints(Component::ENERC_KCAL)) return {};
-    if (more && eu) return " Or has it organic acids or alcohol that it does not print?";
+    if (more && (told.prints(Component::ALC) || !alcoholFits(told))) return {};
     if (more)
-        return told.prints(Component::ALC) ? "" : " Or has it alcohol that it does not print?";
-    if (!told.prints(LabelOnly::POLYL))
-        return eu ? " Or has it polyols that it does not print?"
-                  : " Or has it sugar alcohols that it does not print, or a sweetener with a "
-                    "factor of its own?";
-    return {};
+        return eu ? " Or has it organic acids or alcohol that it does not print?"
+                  : " Or has it alcohol that it does not print?";
+    if (told.prints(LabelOnly::POLYL) || !emptyCarbohydrateFits(told)) return {};
+    return eu ? " Or has it polyols that it does not print?"
+              : " Or has it sugar alcohols that it does not print, much acid, or a sweetener with "
+                "a "
+                "factor of its own?";
 }
 
 /// Imported labels often convert kilojoules instead of counting them by their own factors.

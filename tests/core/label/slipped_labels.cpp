@@ -58,7 +58,9 @@ std::optional<SlippedLabel> slipped(const LabelFacts& label, std::mt19937& rando
 
 SlipSize sizeOfSlip(const SlippedLabel& slip) {
     SlipSize size;
-    for (const auto& [line, factor] : energyLines(slip.label.rules)) {
+    for (const auto& row : energyLines(slip.label.rules)) {
+        const LabelLine line = row.first;
+        const double factor = row.second;
         const std::string& typed = *slip.label.printed(line);
         const auto width = [&](const std::string& text) {
             const auto interval = printedInterval(slip.label.rules, line, text);

@@ -32,7 +32,8 @@ TEST_CASE("a finding says what the amounts make and what it was, in the words of
           LabelSentences{
               "Total Fat 6 g, Total Carbohydrate 70 g, Dietary Fiber 1 g and Protein 2 g make 277 "
               "to 369 kcal; the label says 135 to 145. Was it Total Carbohydrate 20 g? Or has it "
-              "sugar alcohols that it does not print, or a sweetener with a factor of its own?",
+              "sugar alcohols that it does not print, much acid, or a sweetener with a factor of "
+              "its own?",
               "Total Fat 6 g, Sodium 95 mg, Total Carbohydrate 70 g and Protein 2 g weigh at least "
               "76.59 g, and the serving is 29.5 to 30.5 g. Was it Total Carbohydrate 20 g?"});
     CHECK(sentencesOf(withLine(euBiscuit(), LabelOnly::CHOAVL, "6.6")) ==
@@ -45,7 +46,25 @@ TEST_CASE("a finding says what the amounts make and what it was, in the words of
         sentencesOf(withLine(withLine(usBiscuit(), ENERC_KCAL, "340"), PROCNT, "less than 1 g")) ==
         LabelSentences{"Total Fat 6 g, Total Carbohydrate 20 g, Dietary Fiber 1 g and Protein less "
                        "than 1 g make 103 to 152 kcal; the label says 335 to 345. Was it Calories "
-                       "140? Or has it alcohol that it does not print?"});
+                       "140?"});
+}
+
+TEST_CASE("what a label need not print is asked for where it could be the reason",
+          "[publish][label]") {
+    const auto endsWith = [](const LabelFacts& label, const std::string& end) {
+        const LabelSentences sentences = sentencesOf(label);
+        REQUIRE_FALSE(sentences.empty());
+        INFO(sentences.front());
+        CHECK(sentences.front().ends_with(end));
+    };
+    const LabelFacts strong = withLine(euBiscuit(), LabelOnly::CHOAVL, "60");
+    endsWith(strong, "? Or has it organic acids or alcohol that it does not print?");
+    endsWith(withLine(strong, ALC, "0.5"), "?");
+    endsWith(withLine(euBiscuit(), LabelOnly::CHOAVL, "69"),
+             "? Or has it polyols that it does not print?");
+    endsWith(withLine(withLine(euBiscuit(), LabelOnly::CHOAVL, "69"), LabelOnly::POLYL, "1"), "?");
+    // 240 kcal of alcohol would weigh 34 g of a serving of 30 g.
+    endsWith(withLine(usBiscuit(), ENERC_KCAL, "380"), "the label says 375 to 385.");
 }
 
 TEST_CASE("kilojoules are said beside the kilocalories they go with", "[publish][label]") {
