@@ -234,6 +234,10 @@ void FoodBrowser::leaveGroup() {
 void FoodBrowser::fill(std::vector<FoodListRow> rows, FoodListModel::NextPage next) {
     stack_->setCurrentIndex(rows.empty() ? 1 : 0);
     const QSignalBlocker quiet{list_->selectionModel()};
+    std::set<std::string> labelled;
+    for (const OwnFoodRecord& own : kitchen_.ownFoods().all())
+        if (own.current.food.label) labelled.insert(own.id());
+    model_->setLabelled(std::move(labelled));
     model_->show(std::move(rows), usesAsListed(kitchen_.ownFoods()), std::move(next));
     if (!field_->text().trimmed().isEmpty() && field_->hasFocus()) {
         list_->setCurrentIndex(model_->first());

@@ -9,6 +9,7 @@
 #include "app/pantry/cells_model.h"
 #include "app/pantry/food_values.h"
 #include "app/pantry/food_words.h"
+#include "app/pantry/label_card.h"
 #include "app/pantry/merge_bar.h"
 #include "app/pantry/whole_table.h"
 #include "app/session/kitchen_session.h"
@@ -91,6 +92,7 @@ FoodCard::FoodCard(KitchenSession& kitchen, QWidget* parent)
       merge_{new QPushButton{tr("Merge…")}},
       mergeBar_{new MergeBar{kitchen}},
       offer_{new MessageLine},
+      label_{new LabelCard{kitchen}},
       values_{new CellsModel{
           {tr("Per 100 g edible portion"), tr("Value"), QStringLiteral("±"), tr("How known")},
           {1, 2},
@@ -154,6 +156,7 @@ void FoodCard::build() {
     column->addWidget(mergeBar_);
     column->addWidget(offer_);
     column->addSpacing(kSpace2Px);
+    column->addWidget(label_);
     column->addWidget(valueTable_);
     column->addSpacing(kSpace3Px);
     column->addWidget(measureHead_);
@@ -211,12 +214,19 @@ void FoodCard::showHead() {
     name_->setText(QString::fromStdString(food_->name));
     facts_->setText(foodFacts(*food_, recipes_));
     facts_->setVisible(!facts_->text().isEmpty());
-    QString origin = record != nullptr ? originText(*record) : QString{};
+    const bool labelled = record != nullptr && food_->label;
+    QString origin;
+    if (labelled)
+        origin = QString::fromStdString(record->current.origin.note);
+    else if (record != nullptr)
+        origin = originText(*record);
     if (record != nullptr && record->retired)
         origin = tr("Out of use: searches do not show it.\n%1").arg(origin);
     origin_->setText(origin);
-    origin_->setVisible(record != nullptr);
-    adjust_->setText(record != nullptr ? tr("Change…") : tr("Copy and adjust…"));
+    origin_->setVisible(!origin.isEmpty());
+    adjust_->setText(labelled            ? tr("New pack…")
+                     : record != nullptr ? tr("Change…")
+                                         : tr("Copy and adjust…"));
     retire_->setText(record != nullptr && record->retired ? tr("Take into use again")
                                                           : tr("Out of use"));
     const bool writable = kitchen_.writable();
@@ -247,6 +257,10 @@ void FoodCard::showValues() {
     }
     values_->show(std::move(cells));
     valueTable_->fit();
+    const bool labelled = record != nullptr && food_->label;
+    label_->setVisible(labelled);
+    valueTable_->setVisible(!labelled);
+    if (labelled) label_->show(*record);
 }
 
 void FoodCard::showMeasures(const std::vector<FoodSeries>& series) {
@@ -258,6 +272,7 @@ void FoodCard::showMeasures(const std::vector<FoodSeries>& series) {
         rows.push_back(measureRow(measure, from));
     measureHead_->setText(rows.empty() ? tr("No kitchen measure is known")
                                        : tr("Kitchen measures"));
+    measureHead_->setVisible(!rows.empty() || !food_->label);
     measureTable_->setVisible(!rows.empty());
     measures_->show(std::move(rows));
     measureTable_->fit();

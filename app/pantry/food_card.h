@@ -15,6 +15,7 @@ namespace nettare {
 
 class CellsModel;
 class KitchenSession;
+class LabelCard;
 class MergeBar;
 struct FoodSeries;
 class MessageLine;
@@ -63,6 +64,7 @@ private:
     QPushButton *adjust_, *compare_, *retire_, *merge_;
     MergeBar* mergeBar_;
     MessageLine* offer_;
+    LabelCard* label_;
     CellsModel *values_, *measures_, *useRows_;
     WholeTable *valueTable_, *measureTable_, *useTable_;
     QLabel *measureHead_, *useHead_;

@@ -8,6 +8,7 @@
 #include "app/theme/palette.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
+#include "app/widgets/way_mark.h"
 
 namespace nettare {
 
@@ -109,8 +110,18 @@ private:
         const QRect lower{room.left(), upper.bottom() + 1 + kLineGap, room.width(),
                           heightOf(noteFont())};
         draw(upper, nameFont(), Role::Ink, Qt::AlignLeft | Qt::AlignVCenter, text(Qt::DisplayRole));
-        draw(lower, noteFont(), Role::Ink2, Qt::AlignLeft | Qt::AlignVCenter,
+        QRect note = lower;
+        if (index_.data(FoodListModel::LabelRole).toBool()) note.setLeft(lower.left() + tag(lower));
+        draw(note, noteFont(), Role::Ink2, Qt::AlignLeft | Qt::AlignVCenter,
              text(FoodListModel::NoteRole));
+    }
+
+    /// The mark of labels. Answers the room it takes, in px.
+    int tag(const QRect& line) {
+        const double side = markSidePx(noteFont());
+        const double top = line.top() + (line.height() - side) / 2;
+        paintMark(painter_, Mark::Label, QRectF{line.left() + 0.0, top, side, side}, shade_);
+        return static_cast<int>(side) + kSpace2Px - 2;
     }
 
     /// A tick in a box: chosen to be compared. Answers the room it takes, in px.

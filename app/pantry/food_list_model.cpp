@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/pantry/food_words.h"
+#include "core/food/own_food.h"
 #include "core/publish/number_text.h"
 
 namespace nettare {
@@ -40,6 +41,14 @@ void FoodListModel::setMarked(std::set<std::string> marked) {
     if (!rows_.empty())
         emit dataChanged(index(0), index(static_cast<int>(rows_.size()) - 1),
                          {MarkedRole, Qt::AccessibleTextRole});
+}
+
+void FoodListModel::setLabelled(std::set<std::string> numbers) {
+    labelled_ = std::move(numbers);
+}
+
+bool FoodListModel::isLabelled(const FoodHit& hit) const {
+    return hit.row.table == kOwnTable && labelled_.contains(hit.row.number);
 }
 
 const FoodListRow* FoodListModel::row(const QModelIndex& index) const {
@@ -81,9 +90,11 @@ QVariant FoodListModel::foodData(const FoodHit& hit, int role) const {
         case Qt::ToolTipRole:
             return name;
         case NoteRole:
-            return hitNote(hit, usesOf(hit));
+            return hitNote(hit, usesOf(hit), isLabelled(hit));
         case EnergyRole:
             return energy;
+        case LabelRole:
+            return isLabelled(hit);
         case KnownRole:
             return known;
         case MarkedRole:
@@ -91,7 +102,7 @@ QVariant FoodListModel::foodData(const FoodHit& hit, int role) const {
         case Qt::AccessibleTextRole: {
             const QString spoken =
                 tr("%1, %2, %3, known: %4")
-                    .arg(name, hitNote(hit, usesOf(hit)),
+                    .arg(name, hitNote(hit, usesOf(hit), isLabelled(hit)),
                          energy.isEmpty() ? tr("energy: no data") : tr("%1 kcal").arg(energy),
                          known);
             return marked ? tr("%1, chosen to compare").arg(spoken) : spoken;

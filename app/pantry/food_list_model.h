@@ -35,6 +35,7 @@ public:
         EnergyRole,  ///< kcal per 100 g as text; empty where it is missing
         KnownRole,   ///< "39 of 41"
         MarkedRole,  ///< chosen to be compared
+        LabelRole,   ///< read from a package
     };
     /// Answers the rows that follow; none at the end.
     using NextPage = std::function<std::vector<FoodListRow>()>;
@@ -45,6 +46,8 @@ public:
     void show(std::vector<FoodListRow> rows, UsedRows uses, NextPage next = {});
     /// Rows marked as chosen, by TableRow::text().
     void setMarked(std::set<std::string> marked);
+    /// The own foods that were read from packages, by their numbers; before show().
+    void setLabelled(std::set<std::string> numbers);
     /// Null for an index that is none.
     [[nodiscard]] const FoodListRow* row(const QModelIndex& index) const;
     [[nodiscard]] QModelIndex indexOfFood(const TableRow& row) const;
@@ -60,11 +63,12 @@ public:
 private:
     [[nodiscard]] QVariant foodData(const FoodHit& hit, int role) const;
     [[nodiscard]] int usesOf(const FoodHit& hit) const;
+    [[nodiscard]] bool isLabelled(const FoodHit& hit) const;
 
     std::vector<FoodListRow> rows_;
     UsedRows uses_;
     NextPage next_;
-    std::set<std::string> marked_;
+    std::set<std::string> marked_, labelled_;
 };
 
 }  // namespace nettare

@@ -41,8 +41,8 @@ QString sourceName(const TableRow& row) {
     return QString::fromStdString(row.table) + u' ' + release;
 }
 
-QString hitNote(const FoodHit& hit, int recipes) {
-    QStringList parts{sourceName(hit.row)};
+QString hitNote(const FoodHit& hit, int recipes, bool labelled) {
+    QStringList parts{labelled ? PantryWords::tr("label") : sourceName(hit.row)};
     if (!hit.group.empty()) parts += QString::fromStdString(hit.group);
     if (recipes == 1) parts += PantryWords::tr("in 1 recipe");
     if (recipes > 1) parts += PantryWords::tr("in %n recipes", nullptr, recipes);
@@ -88,13 +88,15 @@ QString groupedCount(std::size_t count) {
     return digits;
 }
 
-QString pantryCounts(const std::vector<TableCount>& tables, std::size_t own) {
-    std::size_t all = own;
+QString pantryCounts(const std::vector<TableCount>& tables, std::size_t labels, std::size_t own) {
+    std::size_t all = labels + own;
     QStringList parts;
     for (const TableCount& table : tables) {
         all += table.foods;
         parts += PantryWords::tr("%1 from %2").arg(groupedCount(table.foods), table.name);
     }
+    if (labels == 1) parts += PantryWords::tr("1 label");
+    if (labels > 1) parts += PantryWords::tr("%1 labels").arg(groupedCount(labels));
     if (own > 0) parts += PantryWords::tr("%1 own").arg(groupedCount(own));
     return PantryWords::tr("%1 foods · %2")
         .arg(groupedCount(all), parts.join(QStringLiteral(", ")));

@@ -1,5 +1,6 @@
 #include "app/pantry/pantry_screen.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QScrollArea>
@@ -13,6 +14,7 @@
 #include "app/pantry/food_card.h"
 #include "app/pantry/food_words.h"
 #include "app/pantry/foods_side_by_side.h"
+#include "app/pantry/label_form.h"
 #include "app/pantry/own_food_form.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
@@ -27,6 +29,8 @@ namespace {
 
 constexpr int kBrowserWidth = 440;
 constexpr int kWidestMiddle = 860;
+/// Least of the food that is read beside a label, and least and most of that.
+constexpr int kLeastMiddle = 520, kLeastLabel = 420, kMostLabel = 800;
 
 /// The tables with their foods, files of one table together.
 std::vector<TableCount> countsOf(const FoodTables* tables) {
@@ -64,19 +68,26 @@ PantryScreen::PantryScreen(KitchenSession& kitchen, QWidget* parent)
       stack_{new QStackedWidget},
       empty_{new EmptyState},
       card_{new FoodCard{kitchen}},
-      sideBySide_{new FoodsSideBySide} {
+      sideBySide_{new FoodsSideBySide},
+      labelPane_{new Pane{tr("Label"), Role::Raised}},
+      newLabel_{new QPushButton} {
     buildHeader();
     browser_->setFixedWidth(kBrowserWidth);
+    labelPane_->setHairlines(Qt::LeftEdge);
+    labelPane_->hide();
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
     row->addWidget(browser_);
     row->addWidget(buildMiddle(), 1);
+    row->addWidget(labelPane_);
+    row_ = row;
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(header_);
     column->addLayout(row, 1);
     connectParts();
+    arrange();
     sayCounts();
 }
 
@@ -85,11 +96,14 @@ void PantryScreen::buildHeader() {
     make->setObjectName(QStringLiteral("newOwnFood"));
     auto* bring = new QPushButton{tr("Bring in a table…")};
     bring->setObjectName(QStringLiteral("bringInTable"));
-    header_->addAction(make);
-    header_->addAction(bring);
-    make->setEnabled(kitchen_.writable());
-    connect(&kitchen_, &KitchenSession::kitchenMoved, make,
-            [this, make] { make->setEnabled(kitchen_.writable()); });
+    newLabel_->setObjectName(QStringLiteral("newLabel"));
+    for (QPushButton* button : {newLabel_, make, bring}) header_->addAction(button);
+    const auto followRights = [this, make] {
+        for (QPushButton* button : {newLabel_, make}) button->setEnabled(kitchen_.writable());
+    };
+    followRights();
+    connect(&kitchen_, &KitchenSession::kitchenMoved, make, followRights);
+    connect(newLabel_, &QPushButton::clicked, this, &PantryScreen::newLabel);
     connect(make, &QPushButton::clicked, this, &PantryScreen::makeNew);
     connect(bring, &QPushButton::clicked, this, &PantryScreen::bringInTableAsked);
 }
@@ -132,14 +146,22 @@ void PantryScreen::connectParts() {
 }
 
 std::vector<Pane*> PantryScreen::panes() const {
-    return {browser_, middle_};
+    return {browser_, middle_, labelPane_};
 }
 
 void PantryScreen::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (event->spontaneous()) return;
     kitchen_.ownFoods().load();
-    if (stack_->currentWidget() != formPage_) browser_->focusField();
+    if (!labelPane_->isHidden())
+        labelForm_->enter();
+    else if (stack_->currentWidget() != formPage_)
+        browser_->focusField();
+}
+
+void PantryScreen::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
 }
 
 void PantryScreen::find() {
@@ -147,13 +169,17 @@ void PantryScreen::find() {
 }
 
 void PantryScreen::sayCounts() {
-    const auto own = std::ranges::count_if(kitchen_.ownFoods().all(), &OwnFoodRecord::inUse);
-    header_->setSubject(pantryCounts(countsOf(kitchen_.tables()), static_cast<std::size_t>(own)));
+    std::size_t labels = 0, own = 0;
+    for (const OwnFoodRecord& record : kitchen_.ownFoods().all())
+        if (record.inUse()) ++(record.current.food.label ? labels : own);
+    header_->setSubject(pantryCounts(countsOf(kitchen_.tables()), labels, own));
 }
 
 void PantryScreen::showFood(const TableRow& row) {
     card_->show(row);
     card_->setCompared(std::ranges::find(browser_->compared(), row) != browser_->compared().end());
+    const QWidget* const focus = QApplication::focusWidget();
+    if (middle_->isHidden() && (focus == nullptr || !labelPane_->isAncestorOf(focus))) leaveLabel();
     if (stack_->currentWidget() != formPage_ || !form_->isChanged()) {
         stack_->setCurrentWidget(cardPage_);
         static_cast<QScrollArea*>(cardPage_)->verticalScrollBar()->setValue(0);
@@ -174,6 +200,7 @@ void PantryScreen::copyOrChange() {
     const TableRow& row = card_->food()->row;
     const OwnFoodRecord* const record =
         isOwn(row) ? kitchen_.ownFoods().record(row.number) : nullptr;
+    if (record != nullptr && record->current.food.label) return beginLabel(record->current);
     beginForm(record != nullptr ? record->current : copyOf(*card_->food()));
 }
 
@@ -204,6 +231,64 @@ void PantryScreen::formDone(const TableRow& row) {
     card_->show(row);
     browser_->select(row);
     stack_->setCurrentWidget(cardPage_);
+}
+
+LabelForm& PantryScreen::labelForm() {
+    if (labelForm_ != nullptr) return *labelForm_;
+    labelForm_ = new LabelForm{kitchen_};
+    auto* column = new QVBoxLayout{labelPane_};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(labelForm_);
+    connect(labelForm_, &LabelForm::saved, this, &PantryScreen::labelDone);
+    connect(labelForm_, &LabelForm::left, this, &PantryScreen::leaveLabel);
+    return *labelForm_;
+}
+
+void PantryScreen::newLabel() {
+    if (labelForm_ != nullptr && labelPane_->isHidden() && labelForm_->isChanged()) {
+        showLabelPane();
+        return labelForm_->enter();
+    }
+    OwnFood nothing;
+    nothing.food.row.table = kOwnTable;
+    beginLabel(nothing);
+}
+
+// A label that is not saved yet comes before another one.
+void PantryScreen::beginLabel(const OwnFood& before) {
+    const bool fresh = labelForm_ == nullptr;
+    LabelForm& shown = labelForm();
+    showLabelPane();
+    if (fresh || !shown.isChanged()) return shown.begin(before);
+    shown.sayUnfinished();
+}
+
+void PantryScreen::showLabelPane() {
+    labelPane_->show();
+    arrange();
+}
+
+void PantryScreen::labelDone(const TableRow& row) {
+    leaveLabel();
+    formDone(row);
+}
+
+void PantryScreen::leaveLabel() {
+    labelPane_->hide();
+    arrange();
+    browser_->focusField();
+}
+
+void PantryScreen::arrange() {
+    const bool labels = !labelPane_->isHidden();
+    const int room = width() - kBrowserWidth;
+    const bool beside = room >= kLeastMiddle + kLeastLabel;
+    middle_->setVisible(!labels || beside);
+    const int wanted = beside ? std::min(kMostLabel, room - kLeastMiddle) : 1;
+    row_->setStretchFactor(middle_, beside ? room - wanted : 1);
+    row_->setStretchFactor(labelPane_, wanted);
+    const bool goesOn = !labels && labelForm_ != nullptr && labelForm_->isChanged();
+    newLabel_->setText(goesOn ? tr("Go on with the label") : tr("New label"));
 }
 
 void PantryScreen::backToCard() {

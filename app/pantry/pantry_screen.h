@@ -4,6 +4,8 @@
 
 #include <vector>
 
+class QHBoxLayout;
+class QPushButton;
 class QStackedWidget;
 
 namespace nettare {
@@ -13,6 +15,7 @@ class FoodBrowser;
 class FoodCard;
 class FoodsSideBySide;
 class KitchenSession;
+class LabelForm;
 class OwnFoodForm;
 class Pane;
 class ScreenHeader;
@@ -20,7 +23,8 @@ struct OwnFood;
 struct TableRow;
 
 /// The foods at hand: found at the left, read in the middle, compared, and made or changed where
-/// they are the kitchen's own. What is entered from a package will stand at the right.
+/// they are the kitchen's own. A package label is typed at the right, or in the place of the food
+/// where the window has no room for three columns.
 class PantryScreen : public QWidget {
     Q_OBJECT
 
@@ -32,6 +36,8 @@ public:
     void showFood(const TableRow& row);
     /// To the field that searches.
     void find();
+    /// To the form of a label: an empty one, or the one that is not saved yet.
+    void newLabel();
 
 signals:
     /// A table of foods is to be brought in.
@@ -40,6 +46,7 @@ signals:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void buildHeader();
@@ -54,6 +61,13 @@ private:
     /// Made when it is first needed: it has some two hundred parts.
     OwnFoodForm& form();
     void beginForm(const OwnFood& before);
+    LabelForm& labelForm();
+    void beginLabel(const OwnFood& before);
+    void labelDone(const TableRow& row);
+    void showLabelPane();
+    /// Puts the label's form away; what was typed stays in it.
+    void leaveLabel();
+    void arrange();
 
     KitchenSession& kitchen_;
     ScreenHeader* header_;
@@ -64,6 +78,10 @@ private:
     FoodCard* card_;
     FoodsSideBySide* sideBySide_;
     OwnFoodForm* form_ = nullptr;
+    Pane* labelPane_;
+    LabelForm* labelForm_ = nullptr;
+    QPushButton* newLabel_;
+    QHBoxLayout* row_ = nullptr;
     QWidget *cardPage_ = nullptr, *comparePage_ = nullptr, *formPage_ = nullptr;
 };
 

@@ -219,4 +219,16 @@ void OwnFoods::askUses(const std::vector<TableRow>& rows, QObject* receiver,
         });
 }
 
+void OwnFoods::askVersions(const std::string& id, QObject* receiver,
+                           std::function<void(std::vector<OwnFood>)> done) {
+    store_.post(
+        receiver, [kitchen = kitchen_, id] { return kitchen->ownFoodVersions(id); },
+        [this, done = std::move(done)](Result<std::vector<OwnFood>> versions) {
+            if (!versions)
+                emit failed(versions.error());
+            else
+                done(std::move(*versions));
+        });
+}
+
 }  // namespace nettare

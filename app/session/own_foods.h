@@ -52,6 +52,10 @@ public:
     void askUses(const std::vector<TableRow>& rows, QObject* receiver,
                  std::function<void(std::vector<FoodUse>)> done);
 
+    /// Every version of a food, the first first; told likewise.
+    void askVersions(const std::string& id, QObject* receiver,
+                     std::function<void(std::vector<OwnFood>)> done);
+
 signals:
     void changed();
     void failed(const nettare::Error& error);

@@ -67,6 +67,7 @@ QPlainTextEdit:focus, QTextEdit:focus { padding: 3px; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled {
   background: {paper}; border-color: {hairline};
 }
+QLineEdit > QToolButton { min-height: 0; padding: 0; border: none; background: transparent; }
 QLineEdit[refused="true"] { border: {ring} solid {error}; }
 QAbstractSpinBox { min-height: {spin}; }
 QComboBox QLineEdit, QAbstractSpinBox QLineEdit {

@@ -52,6 +52,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     openKitchen = make("openKitchen", CommandWords::tr("&Open kitchen…"), "Ctrl+O");
     keepKitchen = make("keepKitchen", CommandWords::tr("&Keep this kitchen…"), "Ctrl+Shift+S");
     backUp = make("backUp", CommandWords::tr("&Back up…"));
+    newLabel = make("newPackageLabel", CommandWords::tr("New &label"), "Ctrl+Shift+L");
     bringInTable = make("bringInTable", CommandWords::tr("Bring in a &table…"));
     quit = make("quit", CommandWords::tr("&Quit"), "Ctrl+Q");
 

@@ -11,7 +11,7 @@ struct Commands {
     Commands(QUndoGroup& undoGroup, QWidget* window);
 
     // kitchen
-    QAction *newRecipe, *openKitchen, *keepKitchen, *backUp, *bringInTable, *quit;
+    QAction *newRecipe, *openKitchen, *keepKitchen, *backUp, *newLabel, *bringInTable, *quit;
     // edit
     QAction *undo, *redo;
     // recipe

@@ -238,6 +238,10 @@ void MainWindow::addPantry() {
         showScreen(QStringLiteral("pantry"));
         pantry_->find();
     });
+    connect(commands_.newLabel, &QAction::triggered, this, [this] {
+        showScreen(QStringLiteral("pantry"));
+        pantry_->newLabel();
+    });
     connect(pantry_, &PantryScreen::bringInTableAsked, commands_.bringInTable, &QAction::trigger);
     connect(pantry_, &PantryScreen::recipeAsked, this, [this](const QString& id) {
         showScreen(QStringLiteral("sheet"));
@@ -299,7 +303,7 @@ void MainWindow::followRights() {
     const Commands& c = commands_;
     const bool open = kitchen_.draft() != nullptr;
     const bool editable = open && !kitchen_.draft()->readOnly();
-    c.newRecipe->setEnabled(kitchen_.writable());
+    for (QAction* action : {c.newRecipe, c.newLabel}) action->setEnabled(kitchen_.writable());
     c.keepKitchen->setEnabled(kitchen_.isSample());
     for (QAction* action :
          {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,

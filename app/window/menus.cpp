@@ -44,8 +44,8 @@ void buildView(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
 
 void buildMenus(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
     menuOf(bar, MenuWords::tr("&Kitchen"),
-           {c.newRecipe, nullptr, c.openKitchen, c.keepKitchen, c.backUp, nullptr, c.bringInTable,
-            nullptr, c.quit});
+           {c.newRecipe, nullptr, c.openKitchen, c.keepKitchen, c.backUp, nullptr, c.newLabel,
+            c.bringInTable, nullptr, c.quit});
     menuOf(bar, MenuWords::tr("&Edit"), {c.undo, c.redo});
     menuOf(bar, MenuWords::tr("&Recipe"),
            {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, nullptr,

@@ -93,8 +93,10 @@ TEST_CASE(
 }
 
 TEST_CASE("the head of the pantry counts the foods of each table and the own ones") {
-    CHECK(pantryCounts({{QStringLiteral("SR28"), 8789}}, 12) ==
+    CHECK(pantryCounts({{QStringLiteral("SR28"), 8789}}, 0, 12) ==
           QStringLiteral("8\u202F801 foods · 8\u202F789 from SR28, 12 own"));
+    CHECK(pantryCounts({{QStringLiteral("SR28"), 8789}}, 41, 12) ==
+          QStringLiteral("8\u202F842 foods · 8\u202F789 from SR28, 41 labels, 12 own"));
     CHECK(groupedCount(2'000'000) == QStringLiteral("2\u202F000\u202F000"));
     CHECK(slipText({{"courgete", {"courgette", "zucchini"}}}) ==
           QStringLiteral("one slip forgiven: courgette, also zucchini"));

@@ -1,0 +1,419 @@
+#include "app/pantry/label_form.h"
+
+#include <QApplication>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+
+#include <algorithm>
+
+#include "app/pantry/entry_words.h"
+#include "app/pantry/label_line_fields.h"
+#include "app/pantry/label_memory.h"
+#include "app/pantry/label_pack_fields.h"
+#include "app/pantry/label_rest_fields.h"
+#include "app/pantry/label_words.h"
+#include "app/session/kitchen_session.h"
+#include "app/sheet/flow_layout.h"
+#include "app/theme/spacing.h"
+#include "app/theme/type.h"
+#include "app/widgets/scrolling.h"
+
+namespace nettare {
+
+namespace {
+
+/// From this width on, lines stand beside what the package says before them.
+constexpr int kTwoColumns = 760;
+
+QLabel* formText(const char* name, const char* tone) {
+    auto* label = new QLabel;
+    label->setObjectName(QLatin1String{name});
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setMinimumWidth(1);
+    label->setProperty("tone", QLatin1String{tone});
+    return label;
+}
+
+/// What the form itself does with a key; nothing for all others.
+enum class FormKey { None, Save, OtherRules, TakeSlip, AsPrinted, Next, Leave };
+
+FormKey formKeyOf(const QKeyEvent& event) {
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
+    const bool plain = modifiers == Qt::NoModifier;
+    const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+    if (modifiers == Qt::ControlModifier && (enter || event.key() == Qt::Key_S))
+        return FormKey::Save;
+    if (plain && enter) return FormKey::Next;
+    if (plain && event.key() == Qt::Key_F2) return FormKey::OtherRules;
+    if (plain && event.key() == Qt::Key_F9) return FormKey::TakeSlip;
+    if (modifiers == Qt::ShiftModifier && event.key() == Qt::Key_F9) return FormKey::AsPrinted;
+    if (plain && event.key() == Qt::Key_Escape) return FormKey::Leave;
+    return FormKey::None;
+}
+
+}  // namespace
+
+LabelForm::LabelForm(KitchenSession& kitchen, QWidget* parent)
+    : QWidget{parent},
+      kitchen_{kitchen},
+      title_{formText("labelTitle", "primary")},
+      about_{formText("labelAbout", "secondary")},
+      refusal_{formText("labelRefusal", "error")},
+      pack_{new LabelPackFields},
+      lines_{new LabelLineFields},
+      rest_{new LabelRestFields},
+      bar_{new LabelFindingBar},
+      save_{new QPushButton},
+      leave_{new QPushButton{tr("Leave")}},
+      drop_{new QPushButton{tr("Drop what was typed")}} {
+    build();
+    connectParts();
+}
+
+void LabelForm::build() {
+    title_->setFont(typeFont(TypeSize::Section, Weight::Bold));
+    scroll_ = scrolling(buildBody());
+    auto* head = new QVBoxLayout;
+    head->setContentsMargins(kSpace4Px, kSpace3Px, kSpace4Px, kSpace2Px);
+    head->setSpacing(0);
+    head->addWidget(title_);
+    head->addWidget(about_);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(head);
+    column->addWidget(scroll_, 1);
+    column->addWidget(buildFoot());
+}
+
+QWidget* LabelForm::buildBody() {
+    auto* body = new QWidget;
+    body_ = new QGridLayout{body};
+    body_->setContentsMargins(kSpace4Px, kSpace1Px, kSpace4Px, kSpace3Px);
+    body_->setHorizontalSpacing(kSpace6Px);
+    body_->setVerticalSpacing(kSpace4Px);
+    for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
+                          static_cast<QWidget*>(rest_)})
+        part->setParent(body);
+    arrange(false);
+    return body;
+}
+
+QWidget* LabelForm::buildFoot() {
+    save_->setObjectName(QStringLiteral("saveLabel"));
+    save_->setProperty("primary", true);
+    leave_->setObjectName(QStringLiteral("leaveLabel"));
+    drop_->setObjectName(QStringLiteral("dropLabel"));
+    refusal_->hide();
+    auto* foot = new QWidget;
+    auto* column = new QVBoxLayout{foot};
+    column->setContentsMargins(kSpace4Px, kSpace2Px, kSpace4Px, kSpace3Px);
+    column->setSpacing(kSpace2Px);
+    column->addWidget(bar_);
+    column->addWidget(refusal_);
+    auto* actions = new QWidget;
+    auto* row = new FlowLayout{kSpace2Px, kSpace2Px, actions};
+    for (QPushButton* button : {save_, leave_, drop_}) row->addWidget(button);
+    column->addWidget(actions);
+    return foot;
+}
+
+// Beside each other where there is room; the Tab key goes pack, lines, rest either way.
+void LabelForm::arrange(bool wide) {
+    wide_ = wide;
+    for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
+                          static_cast<QWidget*>(rest_)})
+        body_->removeWidget(part);
+    body_->addWidget(pack_, 0, 0, Qt::AlignTop);
+    if (wide) {
+        body_->addWidget(lines_, 0, 1, 3, 1, Qt::AlignTop);
+        body_->addWidget(rest_, 1, 0, Qt::AlignTop);
+    } else {
+        body_->addWidget(lines_, 1, 0, Qt::AlignTop);
+        body_->addWidget(rest_, 2, 0, Qt::AlignTop);
+    }
+    body_->setColumnStretch(0, wide ? 9 : 1);
+    body_->setColumnStretch(1, wide ? 10 : 0);
+    body_->setRowStretch(wide ? 2 : 3, 1);
+    body_->setRowStretch(wide ? 3 : 2, 0);
+}
+
+void LabelForm::connectParts() {
+    connect(pack_, &LabelPackFields::edited, this, &LabelForm::followEdit);
+    connect(pack_, &LabelPackFields::rulesChosen, this, &LabelForm::followRules);
+    connect(lines_, &LabelLineFields::edited, this, &LabelForm::followEdit);
+    connect(rest_, &LabelRestFields::edited, this, &LabelForm::followEdit);
+    connect(bar_, &LabelFindingBar::slipTaken, this, &LabelForm::takeSlip);
+    connect(bar_, &LabelFindingBar::asPrinted, this, &LabelForm::sayAsPrinted);
+    connect(save_, &QPushButton::clicked, this, &LabelForm::save);
+    connect(leave_, &QPushButton::clicked, this, &LabelForm::left);
+    connect(drop_, &QPushButton::clicked, this, &LabelForm::drop);
+    connect(qApp, &QApplication::focusChanged, this, &LabelForm::followFocus);
+    connect(&kitchen_.ownFoods(), &OwnFoods::failed, this, [this](const Error& error) {
+        if (waiting_) refuse(error);
+        waiting_ = false;
+    });
+}
+
+// The photograph of the last pack stays with the last pack.
+void LabelForm::begin(const OwnFood& before) {
+    before_ = before;
+    LabelTyped typed = usualLabel();
+    if (before.food.label) {
+        const std::string today = typed.date;
+        typed = typedLabelOf(before);
+        typed.date = today;
+        typed.photo.reset();
+    }
+    show(typed);
+    begun_ = this->typed();
+    followEdit();
+    look();
+    scroll_->ensureVisible(0, 0);
+    enter();
+}
+
+void LabelForm::show(const LabelTyped& typed) {
+    showing_ = true;
+    assents_ = typed.assents;
+    findings_.clear();
+    pack_->show(typed);
+    lines_->show(typed.rules, typed.amounts,
+                 before_.food.label ? before_.food.label->amounts : std::vector<LabelAmount>{});
+    lines_->followInTabs(*pack_->lastField());
+    rest_->show(typed);
+    refusal_->hide();
+    showing_ = false;
+    sayTitle();
+}
+
+void LabelForm::sayTitle() {
+    const OwnFoodRecord* const record = kitchen_.ownFoods().record(before_.food.row.number);
+    const int version = record != nullptr ? record->versions + 1 : 1;
+    title_->setText(record != nullptr ? tr("Label: %1").arg(isolated(before_.food.name))
+                                      : tr("New label"));
+    about_->setText(
+        record != nullptr
+            ? tr("%1 · new pack, version %2").arg(rulesName(pack_->rules())).arg(version)
+            : tr("%1 · what stands on the package, as printed; an empty field is not "
+                 "printed, which never counts as zero")
+                  .arg(rulesName(pack_->rules())));
+    save_->setText(record != nullptr ? tr("Save version %1 (Ctrl+S)").arg(version)
+                                     : tr("Save label (Ctrl+S)"));
+}
+
+LabelTyped LabelForm::typed() const {
+    LabelTyped typed;
+    pack_->readInto(typed);
+    rest_->readInto(typed);
+    typed.amounts = lines_->amounts();
+    typed.assents = assents_;
+    return typed;
+}
+
+bool LabelForm::isChanged() const {
+    return typed() != begun_;
+}
+
+void LabelForm::enter() {
+    for (QWidget* stop : stops()) {
+        auto* const field = qobject_cast<QLineEdit*>(stop);
+        if (field != nullptr && !field->text().isEmpty()) continue;
+        stop->setFocus(Qt::TabFocusReason);
+        return;
+    }
+}
+
+void LabelForm::sayUnfinished() {
+    enter();
+    refusal_->setText(tr("This label is not saved yet: save it, or drop what was typed."));
+    refusal_->show();
+}
+
+void LabelForm::followRules() {
+    lines_->setRules(pack_->rules());
+    lines_->followInTabs(*pack_->lastField());
+    sayTitle();
+    look();
+}
+
+// What is asked about goes as soon as it is answered; something new is asked when the field is
+// left.
+void LabelForm::followEdit() {
+    if (showing_) return;
+    const LabelFacts facts = factsSoFar(typed());
+    lines_->sayIntervals(facts);
+    rest_->setSugarsPrinted(facts.printed(Component::SUGAD) != nullptr);
+    refusal_->hide();
+    drop_->setVisible(isChanged());
+    if (findings_.empty()) return;
+    const auto now = checkLabel(facts);
+    std::erase_if(findings_, [&](const LabelFinding& finding) {
+        return std::ranges::none_of(now, [&](const LabelFinding& other) {
+            return other.kind == finding.kind && other.about == finding.about && !other.assented;
+        });
+    });
+    showFindings(facts);
+}
+
+void LabelForm::followFocus(const QWidget* old, QWidget* now) {
+    if (old != nullptr && isAncestorOf(old) && isVisible()) look();
+    if (now != nullptr && scroll_->widget()->isAncestorOf(now)) scroll_->ensureWidgetVisible(now);
+}
+
+void LabelForm::look() {
+    const LabelFacts facts = factsSoFar(typed());
+    findings_ = checkLabel(facts);
+    std::erase_if(findings_, &LabelFinding::assented);
+    lines_->sayIntervals(facts);
+    showFindings(facts);
+}
+
+void LabelForm::showFindings(const LabelFacts& facts) {
+    bar_->show(facts, findings_);
+    const QString why = bar_->accessibleName();
+    const auto& finding = bar_->finding();
+    lines_->mark(finding ? finding->lines : std::vector<LabelLine>{}, why);
+    pack_->markServing(finding && finding->serving ? why : QString{});
+}
+
+void LabelForm::takeSlip() {
+    if (!bar_->finding() || !bar_->finding()->slip) return;
+    const LabelSlip slip = *bar_->finding()->slip;
+    if (slip.line)
+        lines_->setAmount(*slip.line, slip.instead);
+    else
+        pack_->setServingSize(slip.instead);
+    QWidget* const changed =
+        slip.line ? lines_->field(*slip.line) : static_cast<QWidget*>(pack_->servingField());
+    followEdit();
+    look();
+    if (changed != nullptr && !isAncestorOf(QApplication::focusWidget()))
+        changed->setFocus(Qt::OtherFocusReason);
+}
+
+void LabelForm::sayAsPrinted() {
+    if (!bar_->finding()) return;
+    assents_.push_back({bar_->finding()->kind, bar_->finding()->about});
+    followEdit();
+    look();
+    if (findings_.empty() && !stops().empty() && QApplication::focusWidget() == nullptr)
+        save_->setFocus(Qt::OtherFocusReason);
+}
+
+QWidget* LabelForm::questionedField() const {
+    if (!bar_->finding()) return nullptr;
+    const auto& lines = bar_->finding()->lines;
+    return lines.empty() ? static_cast<QWidget*>(pack_->servingField())
+                         : lines_->field(lines.front());
+}
+
+void LabelForm::save() {
+    if (waiting_) return;
+    look();
+    if (!findings_.empty()) {
+        refusal_->setText(
+            tr("Nothing is lost: first take what was likely meant, correct it, or "
+               "say that it is as printed."));
+        refusal_->show();
+        if (QWidget* const field = questionedField()) field->setFocus(Qt::TabFocusReason);
+        return;
+    }
+    const auto own = labelledFoodFrom(typed(), before_);
+    if (!own) return refuse(own.error());
+    refusal_->hide();
+    waiting_ = true;
+    rememberLabel(typed());
+    kitchen_.ownFoods().save(*own, this, [this](const TableRow& row) {
+        waiting_ = false;
+        begun_ = typed();
+        emit saved(row);
+    });
+}
+
+void LabelForm::drop() {
+    begin(before_);
+    emit left();
+}
+
+void LabelForm::refuse(const Error& error) {
+    refusal_->setText(entrySentence(error));
+    refusal_->show();
+    if (QWidget* const wrong = error.pointer.empty() ? nullptr : fieldAt(error.pointer))
+        wrong->setFocus(Qt::TabFocusReason);
+}
+
+QWidget* LabelForm::fieldAt(const std::string& pointer) const {
+    const QStringList steps = QString::fromStdString(pointer).split(u'/');
+    const QString list = steps.value(1), member = steps.value(2);
+    if (list == QStringLiteral("name")) return pack_->nameField();
+    if (member == QStringLiteral("declares")) {
+        if (const auto line = labelLineNamed(steps.value(3).toStdString()))
+            return lines_->field(*line);
+        return lines_->firstField();
+    }
+    if (QLineEdit* const field = pack_->field(member)) return field;
+    return rest_->field(list, member);
+}
+
+std::vector<QWidget*> LabelForm::stops() const {
+    std::vector<QWidget*> all = pack_->stops();
+    for (QWidget* field : lines_->stops()) all.push_back(field);
+    all.push_back(save_);
+    return all;
+}
+
+void LabelForm::advance() {
+    const auto all = stops();
+    QWidget* at = QApplication::focusWidget();
+    if (at == nullptr || !isAncestorOf(at)) return;
+    // From a field that is no stop on, the Tab key leads to the next one that is.
+    for (QWidget* const begun = at; std::ranges::find(all, at) == all.end();) {
+        at = at->nextInFocusChain();
+        if (at == begun) return;
+        if (std::ranges::find(all, at) != all.end()) return at->setFocus(Qt::TabFocusReason);
+    }
+    const auto here = std::ranges::find(all, at);
+    if (here + 1 != all.end()) (*(here + 1))->setFocus(Qt::TabFocusReason);
+}
+
+bool LabelForm::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride &&
+        formKeyOf(*static_cast<QKeyEvent*>(event)) != FormKey::None) {
+        event->accept();
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+void LabelForm::keyPressEvent(QKeyEvent* event) {
+    auto* const button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    const bool pushes = button != nullptr && !button->isCheckable();
+    switch (formKeyOf(*event)) {
+        case FormKey::None:
+            return QWidget::keyPressEvent(event);
+        case FormKey::Save:
+            return save();
+        case FormKey::OtherRules:
+            return pack_->toggleRules();
+        case FormKey::TakeSlip:
+            return takeSlip();
+        case FormKey::AsPrinted:
+            return sayAsPrinted();
+        case FormKey::Next:
+            return pushes ? button->click() : advance();
+        case FormKey::Leave:
+            emit left();
+    }
+}
+
+void LabelForm::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (const bool wide = width() >= kTwoColumns; wide != wide_) arrange(wide);
+}
+
+}  // namespace nettare

@@ -1,0 +1,90 @@
+#pragma once
+
+#include <QWidget>
+
+#include <vector>
+
+#include "app/pantry/label_finding_bar.h"
+#include "core/label/label_entry.h"
+
+class QGridLayout;
+class QLineEdit;
+class QScrollArea;
+
+namespace nettare {
+
+class KitchenSession;
+class LabelLineFields;
+class LabelPackFields;
+class LabelRestFields;
+
+/// Where a package label is typed, in the order in which packages print. Enter goes to the next
+/// field, Ctrl+S saves, F2 takes the other rules, F9 takes the likely slip of a finding, Shift+F9
+/// says that it is as printed. What was typed stays until it is saved or dropped.
+class LabelForm : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LabelForm(KitchenSession& kitchen, QWidget* parent = nullptr);
+
+    /// A new label where `before` has none; else the next pack of that food.
+    void begin(const OwnFood& before);
+    /// Whether something was typed that is not saved.
+    [[nodiscard]] bool isChanged() const;
+    /// To the first field that is empty.
+    void enter();
+    /// Another label was asked for before this one is saved or dropped.
+    void sayUnfinished();
+
+signals:
+    void saved(const nettare::TableRow& row);
+    void left();
+
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void build();
+    QWidget* buildBody();
+    QWidget* buildFoot();
+    void arrange(bool wide);
+    void connectParts();
+    void show(const LabelTyped& typed);
+    [[nodiscard]] LabelTyped typed() const;
+    void followRules();
+    void followEdit();
+    void followFocus(const QWidget* old, QWidget* now);
+    /// Checks what was typed and shows what is found.
+    void look();
+    void showFindings(const LabelFacts& facts);
+    void takeSlip();
+    void sayAsPrinted();
+    void save();
+    void refuse(const Error& error);
+    void drop();
+    void sayTitle();
+    [[nodiscard]] QWidget* fieldAt(const std::string& pointer) const;
+    [[nodiscard]] QWidget* questionedField() const;
+    /// The fields that Enter leads through, and the button that saves.
+    [[nodiscard]] std::vector<QWidget*> stops() const;
+    void advance();
+
+    KitchenSession& kitchen_;
+    OwnFood before_;
+    LabelTyped begun_;
+    std::vector<LabelAssent> assents_;
+    std::vector<LabelFinding> findings_;
+    QLabel *title_, *about_, *refusal_;
+    LabelPackFields* pack_;
+    LabelLineFields* lines_;
+    LabelRestFields* rest_;
+    LabelFindingBar* bar_;
+    QPushButton *save_, *leave_, *drop_;
+    QScrollArea* scroll_ = nullptr;
+    QGridLayout* body_ = nullptr;
+    bool wide_ = false, showing_ = false, waiting_ = false;
+};
+
+}  // namespace nettare
