@@ -6,6 +6,7 @@
 #include "app/pantry/cells_model.h"
 #include "app/pantry/entry_words.h"
 #include "app/pantry/label_words.h"
+#include "app/pantry/photo_view.h"
 #include "app/pantry/whole_table.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
@@ -103,6 +104,7 @@ LabelCard::LabelCard(KitchenSession& kitchen, QWidget* parent)
       basis_{packText("labelBasis")},
       rest_{packText("labelRemarks")},
       versionHead_{new QLabel{tr("Packs")}},
+      photo_{new PhotoView},
       lines_{
           new CellsModel{{tr("On the package"), tr("Printed"), tr("Stands for"), tr("Per 100 g")},
                          {1, 2, 3},
@@ -134,6 +136,7 @@ void LabelCard::build() {
     column->addLayout(head);
     column->addWidget(lineTable_);
     column->addWidget(rest_);
+    column->addWidget(photo_);
     column->addSpacing(kSpace3Px);
     column->addWidget(versionHead_);
     column->addWidget(versionTable_);
@@ -144,10 +147,22 @@ void LabelCard::show(const OwnFoodRecord& record) {
     basis_->setText(labelHeading(record));
     rest_->setText(labelRemarks(record.current));
     showLines(*record.current.food.label);
+    showPhoto(*record.current.food.label);
     showVersions({});
     if (record.versions < 2) return;
     kitchen_.ownFoods().askVersions(id_, this, [this, id = id_](std::vector<OwnFood> versions) {
         if (id == id_) showVersions(versions);
+    });
+}
+
+void LabelCard::showPhoto(const LabelFacts& label) {
+    const std::string hash = label.photo ? label.photo->sha256 : std::string{};
+    if (hash == hash_) return;
+    hash_ = hash;
+    photo_->show({});
+    if (hash.empty()) return;
+    kitchen_.ownFoods().askPhoto(hash, this, [this, hash](const QImage& image) {
+        if (hash == hash_) photo_->show(image);
     });
 }
 

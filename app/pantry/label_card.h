@@ -12,6 +12,7 @@ namespace nettare {
 
 class CellsModel;
 class KitchenSession;
+class PhotoView;
 class WayMark;
 class WholeTable;
 
@@ -29,12 +30,14 @@ public:
 private:
     void build();
     void showLines(const LabelFacts& label);
+    void showPhoto(const LabelFacts& label);
     void showVersions(const std::vector<OwnFood>& versions);
 
     KitchenSession& kitchen_;
-    std::string id_;
+    std::string id_, hash_;  ///< of the food, and of its photograph
     WayMark* mark_;
     QLabel *basis_, *rest_, *versionHead_;
+    PhotoView* photo_;
     CellsModel *lines_, *versions_;
     WholeTable *lineTable_, *versionTable_;
 };

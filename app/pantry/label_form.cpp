@@ -1,9 +1,11 @@
 #include "app/pantry/label_form.h"
 
 #include <QApplication>
+#include <QDragEnterEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMimeData>
 #include <QPushButton>
 #include <QScrollArea>
 
@@ -15,11 +17,13 @@
 #include "app/pantry/label_pack_fields.h"
 #include "app/pantry/label_rest_fields.h"
 #include "app/pantry/label_words.h"
+#include "app/pantry/photo_field.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/widgets/scrolling.h"
+#include "db/like_density.h"
 
 namespace nettare {
 
@@ -27,6 +31,7 @@ namespace {
 
 /// From this width on, lines stand beside what the package says before them.
 constexpr int kTwoColumns = 760;
+constexpr int kKeepAfter_ms = 1000;
 
 QLabel* formText(const char* name, const char* tone) {
     auto* label = new QLabel;
@@ -66,12 +71,23 @@ LabelForm::LabelForm(KitchenSession& kitchen, QWidget* parent)
       pack_{new LabelPackFields},
       lines_{new LabelLineFields},
       rest_{new LabelRestFields},
+      photo_{new PhotoField{kitchen}},
       bar_{new LabelFindingBar},
       save_{new QPushButton},
       leave_{new QPushButton{tr("Leave")}},
       drop_{new QPushButton{tr("Drop what was typed")}} {
+    setAcceptDrops(true);
+    keepTimer_.setSingleShot(true);
+    keepTimer_.setInterval(kKeepAfter_ms);
+    connect(&keepTimer_, &QTimer::timeout, this, &LabelForm::keepTyped);
     build();
     connectParts();
+}
+
+LabelForm::~LabelForm() {
+    // Its own parts, and the session, may be half gone; the focus tells nothing any more.
+    qApp->disconnect(this);
+    if (keepTimer_.isActive()) keepTyped();
 }
 
 void LabelForm::build() {
@@ -97,7 +113,7 @@ QWidget* LabelForm::buildBody() {
     body_->setHorizontalSpacing(kSpace6Px);
     body_->setVerticalSpacing(kSpace4Px);
     for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
-                          static_cast<QWidget*>(rest_)})
+                          static_cast<QWidget*>(rest_), static_cast<QWidget*>(photo_)})
         part->setParent(body);
     arrange(false);
     return body;
@@ -126,20 +142,22 @@ QWidget* LabelForm::buildFoot() {
 void LabelForm::arrange(bool wide) {
     wide_ = wide;
     for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
-                          static_cast<QWidget*>(rest_)})
+                          static_cast<QWidget*>(rest_), static_cast<QWidget*>(photo_)})
         body_->removeWidget(part);
     body_->addWidget(pack_, 0, 0, Qt::AlignTop);
     if (wide) {
-        body_->addWidget(lines_, 0, 1, 3, 1, Qt::AlignTop);
+        body_->addWidget(lines_, 0, 1, 4, 1, Qt::AlignTop);
         body_->addWidget(rest_, 1, 0, Qt::AlignTop);
+        body_->addWidget(photo_, 2, 0, Qt::AlignTop);
     } else {
         body_->addWidget(lines_, 1, 0, Qt::AlignTop);
         body_->addWidget(rest_, 2, 0, Qt::AlignTop);
+        body_->addWidget(photo_, 3, 0, Qt::AlignTop);
     }
     body_->setColumnStretch(0, wide ? 9 : 1);
     body_->setColumnStretch(1, wide ? 10 : 0);
-    body_->setRowStretch(wide ? 2 : 3, 1);
-    body_->setRowStretch(wide ? 3 : 2, 0);
+    body_->setRowStretch(3, wide ? 1 : 0);
+    body_->setRowStretch(4, wide ? 0 : 1);
 }
 
 void LabelForm::connectParts() {
@@ -147,6 +165,9 @@ void LabelForm::connectParts() {
     connect(pack_, &LabelPackFields::rulesChosen, this, &LabelForm::followRules);
     connect(lines_, &LabelLineFields::edited, this, &LabelForm::followEdit);
     connect(rest_, &LabelRestFields::edited, this, &LabelForm::followEdit);
+    connect(photo_, &PhotoField::edited, this, &LabelForm::followEdit);
+    connect(photo_, &PhotoField::asked, this, &LabelForm::photoAsked);
+    connect(photo_, &PhotoField::failed, this, &LabelForm::refuse);
     connect(bar_, &LabelFindingBar::slipTaken, this, &LabelForm::takeSlip);
     connect(bar_, &LabelFindingBar::asPrinted, this, &LabelForm::sayAsPrinted);
     connect(save_, &QPushButton::clicked, this, &LabelForm::save);
@@ -177,6 +198,43 @@ void LabelForm::begin(const OwnFood& before) {
     enter();
 }
 
+bool LabelForm::resume() {
+    const auto kept = unfinishedLabel(kitchen_.path());
+    const OwnFoodRecord* const record =
+        kept && !kept->food.empty() ? kitchen_.ownFoods().record(kept->food) : nullptr;
+    if (!kept || kitchen_.path().isEmpty() || (record == nullptr && !kept->food.empty()))
+        return false;
+    before_ = OwnFood{};
+    before_.food.row.table = kOwnTable;
+    if (record != nullptr) before_ = record->current;
+    show(usualLabel());
+    begun_ = typed();
+    show(kept->typed);
+    look();
+    followEdit();
+    return true;
+}
+
+// The sample is gone with its window; all of it is.
+void LabelForm::keepTyped() const {
+    if (kitchen_.path().isEmpty()) return;
+    if (isChanged())
+        keepUnfinished(kitchen_.path(), {before_.food.row.number, typed()});
+    else
+        forgetUnfinished();
+}
+
+void LabelForm::findLike() {
+    LabelTyped typed;
+    pack_->readInto(typed);
+    const QString name = QString::fromStdString(typed.name).trimmed();
+    if (name == likeName_) return;
+    likeName_ = name;
+    like_.reset();
+    if (kitchen_.tables() != nullptr && !name.isEmpty())
+        like_ = likeDensity(*kitchen_.tables(), typed.name).value_or(std::nullopt);
+}
+
 void LabelForm::show(const LabelTyped& typed) {
     showing_ = true;
     assents_ = typed.assents;
@@ -186,6 +244,7 @@ void LabelForm::show(const LabelTyped& typed) {
                  before_.food.label ? before_.food.label->amounts : std::vector<LabelAmount>{});
     lines_->followInTabs(*pack_->lastField());
     rest_->show(typed);
+    photo_->clear();
     refusal_->hide();
     showing_ = false;
     sayTitle();
@@ -212,6 +271,7 @@ LabelTyped LabelForm::typed() const {
     rest_->readInto(typed);
     typed.amounts = lines_->amounts();
     typed.assents = assents_;
+    if (photo_->photo()) typed.photo = photo_->photo()->photo;
     return typed;
 }
 
@@ -234,6 +294,20 @@ void LabelForm::sayUnfinished() {
     refusal_->show();
 }
 
+void LabelForm::takePhoto(const QString& path) {
+    photo_->take(path);
+}
+
+void LabelForm::dragEnterEvent(QDragEnterEvent* event) {
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void LabelForm::dropEvent(QDropEvent* event) {
+    takePhoto(event->mimeData()->urls().front().toLocalFile());
+    event->acceptProposedAction();
+}
+
 void LabelForm::followRules() {
     lines_->setRules(pack_->rules());
     lines_->followInTabs(*pack_->lastField());
@@ -250,8 +324,9 @@ void LabelForm::followEdit() {
     rest_->setSugarsPrinted(facts.printed(Component::SUGAD) != nullptr);
     refusal_->hide();
     drop_->setVisible(isChanged());
+    keepTimer_.start();
     if (findings_.empty()) return;
-    const auto now = checkLabel(facts);
+    const auto now = checkLabel(facts, like_);
     std::erase_if(findings_, [&](const LabelFinding& finding) {
         return std::ranges::none_of(now, [&](const LabelFinding& other) {
             return other.kind == finding.kind && other.about == finding.about && !other.assented;
@@ -261,13 +336,16 @@ void LabelForm::followEdit() {
 }
 
 void LabelForm::followFocus(const QWidget* old, QWidget* now) {
+    // Nothing has the focus where another window took it, or this one is closing.
+    if (now == nullptr) return;
     if (old != nullptr && isAncestorOf(old) && isVisible()) look();
-    if (now != nullptr && scroll_->widget()->isAncestorOf(now)) scroll_->ensureWidgetVisible(now);
+    if (scroll_->widget()->isAncestorOf(now)) scroll_->ensureWidgetVisible(now);
 }
 
 void LabelForm::look() {
+    findLike();
     const LabelFacts facts = factsSoFar(typed());
-    findings_ = checkLabel(facts);
+    findings_ = checkLabel(facts, like_);
     std::erase_if(findings_, &LabelFinding::assented);
     lines_->sayIntervals(facts);
     showFindings(facts);
@@ -328,9 +406,12 @@ void LabelForm::save() {
     refusal_->hide();
     waiting_ = true;
     rememberLabel(typed());
-    kitchen_.ownFoods().save(*own, this, [this](const TableRow& row) {
+    const std::string bytes = photo_->photo() ? photo_->photo()->bytes : std::string{};
+    kitchen_.ownFoods().saveWithPhoto(*own, bytes, this, [this](const TableRow& row) {
         waiting_ = false;
         begun_ = typed();
+        keepTyped();
+        keepTimer_.stop();
         emit saved(row);
     });
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 
 #include <vector>
@@ -17,6 +18,7 @@ class KitchenSession;
 class LabelLineFields;
 class LabelPackFields;
 class LabelRestFields;
+class PhotoField;
 
 /// Where a package label is typed, in the order in which packages print. Enter goes to the next
 /// field, Ctrl+S saves, F2 takes the other rules, F9 takes the likely slip of a finding, Shift+F9
@@ -26,21 +28,32 @@ class LabelForm : public QWidget {
 
 public:
     explicit LabelForm(KitchenSession& kitchen, QWidget* parent = nullptr);
+    /// What is not saved by then is there again when the kitchen is opened next.
+    ~LabelForm() override;
 
     /// A new label where `before` has none; else the next pack of that food.
     void begin(const OwnFood& before);
+    /// Goes on with what was not saved when the window of this kitchen closed. False where there is
+    /// nothing.
+    bool resume();
     /// Whether something was typed that is not saved.
     [[nodiscard]] bool isChanged() const;
     /// To the first field that is empty.
     void enter();
     /// Another label was asked for before this one is saved or dropped.
     void sayUnfinished();
+    /// A photograph of the package, from a file.
+    void takePhoto(const QString& path);
 
 signals:
     void saved(const nettare::TableRow& row);
     void left();
+    /// A file with a photograph is to be chosen.
+    void photoAsked();
 
 protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -64,6 +77,9 @@ private:
     void save();
     void refuse(const Error& error);
     void drop();
+    /// Writes what is not saved to the settings of this machine.
+    void keepTyped() const;
+    void findLike();
     void sayTitle();
     [[nodiscard]] QWidget* fieldAt(const std::string& pointer) const;
     [[nodiscard]] QWidget* questionedField() const;
@@ -76,10 +92,14 @@ private:
     LabelTyped begun_;
     std::vector<LabelAssent> assents_;
     std::vector<LabelFinding> findings_;
+    std::optional<LikeDensity> like_;
+    QString likeName_;  ///< that like_ is of
+    QTimer keepTimer_;
     QLabel *title_, *about_, *refusal_;
     LabelPackFields* pack_;
     LabelLineFields* lines_;
     LabelRestFields* rest_;
+    PhotoField* photo_;
     LabelFindingBar* bar_;
     QPushButton *save_, *leave_, *drop_;
     QScrollArea* scroll_ = nullptr;

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QStyle>
+#include <QToolButton>
 
 #include <algorithm>
 
@@ -50,7 +51,9 @@ void setQuestioned(QLineEdit& field, QAction*& sign, const QString& why) {
     if (questioned == (sign != nullptr)) return;
     if (questioned) {
         sign = field.addAction(iconOf(Sign::Error, Role::Error), QLineEdit::LeadingPosition);
-        sign->setText(LabelLineFields::tr("Questioned"));
+        // Without a text of its own, which nothing would show.
+        field.findChildren<QToolButton*>().last()->setAccessibleName(
+            LabelLineFields::tr("Questioned"));
     } else {
         delete sign;
         sign = nullptr;

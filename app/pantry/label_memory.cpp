@@ -1,6 +1,9 @@
 #include "app/pantry/label_memory.h"
 
 #include <QDate>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 #include "app/theme/user_settings.h"
 #include "core/food/label_words.h"
@@ -11,6 +14,7 @@ namespace {
 
 const QString kRulesKey = QStringLiteral("label/rules");
 const QString kPerKey = QStringLiteral("label/per");
+const QString kUnfinishedKey = QStringLiteral("label/unfinished");
 
 template <class T, std::size_t N>
 T meaningOf(const QString& word, const std::array<Word<T>, N>& known) {
@@ -22,6 +26,70 @@ T meaningOf(const QString& word, const std::array<Word<T>, N>& known) {
 template <class T, std::size_t N>
 QString wordIn(T meaning, const std::array<Word<T>, N>& known) {
     return QString::fromStdString(std::string{wordFor(meaning, known)});
+}
+
+/// The texts of a label by their names.
+template <class Label>
+auto textsOf(Label& typed) {
+    return std::array{
+        std::pair{QStringLiteral("name"), &typed.name},
+        std::pair{QStringLiteral("household"), &typed.household},
+        std::pair{QStringLiteral("size"), &typed.servingSize},
+        std::pair{QStringLiteral("servings"), &typed.servingsPerPack},
+        std::pair{QStringLiteral("density"), &typed.gramsPerMl},
+        std::pair{QStringLiteral("within"), &typed.densityWithin},
+        std::pair{QStringLiteral("added"), &typed.addedSugarsPer100g},
+        std::pair{QStringLiteral("reason"), &typed.addedSugarsReason},
+        std::pair{QStringLiteral("spread"), &typed.declarationSpreadPercent},
+        std::pair{QStringLiteral("date"), &typed.date},
+        std::pair{QStringLiteral("note"), &typed.note},
+    };
+}
+
+QString tagnameText(const LabelLine& line) {
+    return QString::fromStdString(std::string{tagnameOf(line)});
+}
+
+QJsonObject jsonOf(const LabelTyped& typed) {
+    QJsonObject json;
+    for (const auto& [key, text] : textsOf(typed)) json[key] = QString::fromStdString(*text);
+    json[QStringLiteral("rules")] = wordIn(typed.rules, kLabelRulesWords);
+    json[QStringLiteral("per")] = wordIn(typed.per, kLabelPerWords);
+    json[QStringLiteral("state")] = wordIn(typed.state, kLabelStateWords);
+    json[QStringLiteral("millilitres")] = typed.servingInMillilitres;
+    json[QStringLiteral("plant")] = typed.plant;
+    json[QStringLiteral("kind")] = static_cast<int>(typed.addedSugars);
+    QJsonArray amounts, assents;
+    for (const LabelAmount& amount : typed.amounts)
+        amounts.append(
+            QJsonArray{tagnameText(amount.line), QString::fromStdString(amount.printed)});
+    for (const LabelAssent& assent : typed.assents)
+        assents.append(QJsonArray{wordIn(assent.kind, kLabelFindingWords),
+                                  QString::fromStdString(assent.about)});
+    json[QStringLiteral("amounts")] = amounts;
+    json[QStringLiteral("assents")] = assents;
+    return json;
+}
+
+LabelTyped typedFrom(const QJsonObject& json) {
+    LabelTyped typed;
+    for (const auto& [key, text] : textsOf(typed)) *text = json[key].toString().toStdString();
+    typed.rules = meaningOf(json[QStringLiteral("rules")].toString(), kLabelRulesWords);
+    typed.per = meaningOf(json[QStringLiteral("per")].toString(), kLabelPerWords);
+    typed.state = meaningOf(json[QStringLiteral("state")].toString(), kLabelStateWords);
+    typed.servingInMillilitres = json[QStringLiteral("millilitres")].toBool();
+    typed.plant = json[QStringLiteral("plant")].toBool();
+    const int kind = json[QStringLiteral("kind")].toInt();
+    typed.addedSugars = kind >= 0 && kind <= static_cast<int>(AddedSugarKind::BetweenNoneAndAll)
+                            ? static_cast<AddedSugarKind>(kind)
+                            : AddedSugarKind::BetweenNoneAndAll;
+    for (const QJsonValue& each : json[QStringLiteral("amounts")].toArray())
+        if (const auto line = labelLineNamed(each[0].toString().toStdString()))
+            typed.amounts.push_back({*line, each[1].toString().toStdString()});
+    for (const QJsonValue& each : json[QStringLiteral("assents")].toArray())
+        typed.assents.push_back(
+            {meaningOf(each[0].toString(), kLabelFindingWords), each[1].toString().toStdString()});
+    return typed;
 }
 
 }  // namespace
@@ -39,6 +107,26 @@ void rememberLabel(const LabelTyped& typed) {
     const auto settings = userSettings();
     settings->setValue(kRulesKey, wordIn(typed.rules, kLabelRulesWords));
     settings->setValue(kPerKey, wordIn(typed.per, kLabelPerWords));
+}
+
+std::optional<UnfinishedLabel> unfinishedLabel(const QString& kitchen) {
+    const QByteArray text = userSettings()->value(kUnfinishedKey).toByteArray();
+    const QJsonObject json = QJsonDocument::fromJson(text).object();
+    if (json.isEmpty() || json[QStringLiteral("kitchen")].toString() != kitchen)
+        return std::nullopt;
+    return UnfinishedLabel{json[QStringLiteral("food")].toString().toStdString(),
+                           typedFrom(json[QStringLiteral("typed")].toObject())};
+}
+
+void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label) {
+    const QJsonObject json{{QStringLiteral("kitchen"), kitchen},
+                           {QStringLiteral("food"), QString::fromStdString(label.food)},
+                           {QStringLiteral("typed"), jsonOf(label.typed)}};
+    userSettings()->setValue(kUnfinishedKey, QJsonDocument{json}.toJson(QJsonDocument::Compact));
+}
+
+void forgetUnfinished() {
+    userSettings()->remove(kUnfinishedKey);
 }
 
 }  // namespace nettare

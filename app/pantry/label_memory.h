@@ -1,14 +1,32 @@
 #pragma once
 
+#include <QString>
+
+#include <optional>
+
 #include "core/label/label_entry.h"
 
 namespace nettare {
 
-/// What a new label begins with: rules and amounts-per of the label before, by the settings of this
-/// machine, and the day.
+// What this machine remembers of labels, in the user's settings.
+
+/// What a new label begins with: rules and amounts-per of the label before, and the day.
 [[nodiscard]] LabelTyped usualLabel();
 
 /// The next new label begins like this one.
 void rememberLabel(const LabelTyped& typed);
+
+/// A label that was not saved when the window closed. Its photograph is not kept with it.
+struct UnfinishedLabel {
+    std::string food;  ///< UUID of the own food that it is another pack of; empty for a new one
+    LabelTyped typed;
+
+    friend bool operator==(const UnfinishedLabel&, const UnfinishedLabel&) = default;
+};
+
+/// The one that belongs to the kitchen of that path; nothing where there is none.
+[[nodiscard]] std::optional<UnfinishedLabel> unfinishedLabel(const QString& kitchen);
+void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label);
+void forgetUnfinished();
 
 }  // namespace nettare

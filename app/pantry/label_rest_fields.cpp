@@ -19,12 +19,12 @@ constexpr std::array<AddedSugarKind, 4> kLabelSugars{
     AddedSugarKind::BetweenNoneAndAll, AddedSugarKind::None, AddedSugarKind::AllOfItsSugars,
     AddedSugarKind::Stated};
 
-QLabel* restLabel(const QString& text, int width = LabelPackFields::kWordsPx) {
+QLabel* restLabel(const QString& text) {
     auto* label = new QLabel{text};
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
     label->setProperty("tone", QStringLiteral("secondary"));
-    label->setFixedWidth(width);
+    label->setFixedWidth(LabelPackFields::kWordsPx);
     return label;
 }
 
@@ -35,7 +35,7 @@ LabelRestFields::LabelRestFields(QWidget* parent)
       addedKind_{new QComboBox},
       addedAmount_{addField("labelAdded", tr("Added sugars, g per 100 g"), kRestNumber)},
       addedReason_{addField("labelAddedReason", tr("Why, for added sugars"))},
-      spread_{addField("labelSpread", tr("Declaration spread, percent"), kRestNumber)},
+      spread_{addField("labelSpread", tr("Declaration spread, percent"))},
       date_{addField("labelDate", tr("Day the package was read"), kRestNumber)},
       note_{addField("labelNote", tr("Note on the package"))},
       plant_{new QCheckBox{tr("Plant food, not hydrogenated")}} {
@@ -74,11 +74,12 @@ void LabelRestFields::build() {
     grid->setHorizontalSpacing(kSpace3Px);
     grid->setVerticalSpacing(kSpace1Px);
     grid->setColumnStretch(1, 1);
+    auto* percent = new QLabel{QStringLiteral("%")};
+    percent->setProperty("tone", QStringLiteral("secondary"));
     auto* spread = new QHBoxLayout;
     spread->setSpacing(kSpace2Px);
-    spread->addWidget(spread_);
-    spread->addWidget(restLabel(tr("%"), kSpace4Px));
-    spread->addStretch(1);
+    spread->addWidget(spread_, 1);
+    spread->addWidget(percent);
     grid->addWidget(restLabel(tr("Added sugars")), 0, 0);
     grid->addWidget(addedKind_, 0, 1);
     grid->addWidget(addedAmount_, 1, 1);

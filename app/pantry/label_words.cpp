@@ -100,7 +100,13 @@ QString labelBasis(const LabelFacts& label) {
     return parts.join(QStringLiteral(", "));
 }
 
+// The characters that isolate come from another typeface and make a line taller, so that text which
+// goes from left to right does without.
 QString isolated(const QString& text) {
+    const bool turns = std::ranges::any_of(text, [](QChar each) {
+        return each.direction() == QChar::DirR || each.direction() == QChar::DirAL;
+    });
+    if (!turns) return text;
     return QChar{0x2068} + text + QChar{0x2069};
 }
 

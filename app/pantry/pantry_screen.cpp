@@ -15,6 +15,7 @@
 #include "app/pantry/food_words.h"
 #include "app/pantry/foods_side_by_side.h"
 #include "app/pantry/label_form.h"
+#include "app/pantry/label_memory.h"
 #include "app/pantry/own_food_form.h"
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
@@ -143,6 +144,7 @@ void PantryScreen::connectParts() {
     connect(sideBySide_, &FoodsSideBySide::left, this, &PantryScreen::backToCard);
     connect(&kitchen_, &KitchenSession::tablesChanged, this, &PantryScreen::sayCounts);
     connect(&kitchen_.ownFoods(), &OwnFoods::changed, this, &PantryScreen::sayCounts);
+    connect(&kitchen_.ownFoods(), &OwnFoods::changed, this, &PantryScreen::resumeLabel);
 }
 
 std::vector<Pane*> PantryScreen::panes() const {
@@ -241,7 +243,12 @@ LabelForm& PantryScreen::labelForm() {
     column->addWidget(labelForm_);
     connect(labelForm_, &LabelForm::saved, this, &PantryScreen::labelDone);
     connect(labelForm_, &LabelForm::left, this, &PantryScreen::leaveLabel);
+    connect(labelForm_, &LabelForm::photoAsked, this, &PantryScreen::photoAsked);
     return *labelForm_;
+}
+
+void PantryScreen::takePhoto(const QString& path) {
+    labelForm().takePhoto(path);
 }
 
 void PantryScreen::newLabel() {
@@ -265,6 +272,16 @@ void PantryScreen::beginLabel(const OwnFood& before) {
 
 void PantryScreen::showLabelPane() {
     labelPane_->show();
+    arrange();
+}
+
+// Once the own foods are known, since it may be a pack of one of them.
+void PantryScreen::resumeLabel() {
+    if (resumed_) return;
+    resumed_ = true;
+    if (!kitchen_.writable() || kitchen_.path().isEmpty() || !unfinishedLabel(kitchen_.path()))
+        return;
+    if (!labelForm().isChanged()) labelForm().resume();
     arrange();
 }
 

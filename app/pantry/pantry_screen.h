@@ -39,7 +39,12 @@ public:
     /// To the form of a label: an empty one, or the one that is not saved yet.
     void newLabel();
 
+    /// A photograph of a package from a file, for the label that is being typed.
+    void takePhoto(const QString& path);
+
 signals:
+    /// A file with a photograph is to be chosen.
+    void photoAsked();
     /// A table of foods is to be brought in.
     void bringInTableAsked();
     void recipeAsked(const QString& id);
@@ -65,6 +70,8 @@ private:
     void beginLabel(const OwnFood& before);
     void labelDone(const TableRow& row);
     void showLabelPane();
+    /// Goes on with a label that was not saved when the window closed.
+    void resumeLabel();
     /// Puts the label's form away; what was typed stays in it.
     void leaveLabel();
     void arrange();
@@ -82,6 +89,7 @@ private:
     LabelForm* labelForm_ = nullptr;
     QPushButton* newLabel_;
     QHBoxLayout* row_ = nullptr;
+    bool resumed_ = false;
     QWidget *cardPage_ = nullptr, *comparePage_ = nullptr, *formPage_ = nullptr;
 };
 

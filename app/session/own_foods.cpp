@@ -137,24 +137,44 @@ void OwnFoods::take(Loaded loaded) {
 }
 
 void OwnFoods::save(const OwnFood& own, QObject* receiver, std::function<void(TableRow)> done) {
+    saveWithPhoto(own, {}, receiver, std::move(done));
+}
+
+void OwnFoods::saveWithPhoto(const OwnFood& own, const std::string& photo, QObject* receiver,
+                             std::function<void(TableRow)> done) {
     const OwnFoodRecord* const before = record(own.food.row.number);
     const std::optional<TableRow> counted =
         before != nullptr ? std::optional{before->current.food.row} : std::nullopt;
     store_.post(
-        this, [kitchen = kitchen_, own, at = now()] { return kitchen->saveOwnFood(own, at); },
+        this,
+        [kitchen = kitchen_, own, photo, at = now()]() -> Result<TableRow> {
+            if (photo.empty()) return kitchen->saveOwnFood(own, at);
+            Result<TableRow> row;
+            const auto both = kitchen->together([&]() -> Result<void> {
+                if (const auto kept = kitchen->keepPhoto(photo, at); !kept)
+                    return fail(kept.error());
+                row = kitchen->saveOwnFood(own, at);
+                return row ? Result<void>{} : Result<void>{fail(row.error())};
+            });
+            return both ? row : Result<TableRow>{fail(both.error())};
+        },
         [this, counted, name = own.food.name, guard = QPointer<QObject>{receiver},
          done = std::move(done)](Result<TableRow> row) {
             if (!row) return emit failed(row.error());
-            const OwnFoodEvent back =
-                counted ? countsAgain(*counted) : eventOf(row->number, OwnFoodEventKind::Retired);
-            const OwnFoodEvent again =
-                counted ? countsAgain(*row) : eventOf(row->number, OwnFoodEventKind::Returned);
-            const QString text = counted ? tr("change of %1") : tr("new food %1");
-            stack_.push(
-                new OwnFoodCommand{*this, again, back, text.arg(QString::fromStdString(name))});
-            load();
+            wasSaved(counted, *row, name);
             if (guard) done(*row);
         });
+}
+
+void OwnFoods::wasSaved(const std::optional<TableRow>& before, const TableRow& row,
+                        const std::string& name) {
+    const OwnFoodEvent back =
+        before ? countsAgain(*before) : eventOf(row.number, OwnFoodEventKind::Retired);
+    const OwnFoodEvent again =
+        before ? countsAgain(row) : eventOf(row.number, OwnFoodEventKind::Returned);
+    const QString text = before ? tr("change of %1") : tr("new food %1");
+    stack_.push(new OwnFoodCommand{*this, again, back, text.arg(QString::fromStdString(name))});
+    load();
 }
 
 void OwnFoods::retire(const std::string& id) {
@@ -228,6 +248,29 @@ void OwnFoods::askVersions(const std::string& id, QObject* receiver,
                 emit failed(versions.error());
             else
                 done(std::move(*versions));
+        });
+}
+
+void OwnFoods::readPhoto(const QString& path, QObject* receiver,
+                         std::function<void(Result<ReadPhoto>)> done) {
+    store_.post(
+        receiver, [path] { return readPhotoFile(path); }, std::move(done));
+}
+
+void OwnFoods::askPhoto(const std::string& sha256, QObject* receiver,
+                        std::function<void(QImage)> done) {
+    store_.post(
+        receiver,
+        [kitchen = kitchen_, sha256]() -> Result<QImage> {
+            const auto bytes = kitchen->photo(sha256);
+            if (!bytes) return fail(bytes.error());
+            return *bytes ? imageOfPhoto(**bytes) : Result<QImage>{QImage{}};
+        },
+        [this, done = std::move(done)](Result<QImage> image) {
+            if (!image)
+                emit failed(image.error());
+            else
+                done(std::move(*image));
         });
 }
 

@@ -9,6 +9,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/session/label_photo.h"
 #include "app/work/store_thread.h"
 #include "db/kitchen/kitchen.h"
 
@@ -44,6 +45,9 @@ public:
     /// Saves a food as its next version. `done` gets its row, unless that failed or `receiver` is
     /// gone by then.
     void save(const OwnFood& own, QObject* receiver, std::function<void(TableRow)> done);
+    /// The same together with the photograph that its label names: both are kept, or neither.
+    void saveWithPhoto(const OwnFood& own, const std::string& photo, QObject* receiver,
+                       std::function<void(TableRow)> done);
     void retire(const std::string& id);
     void takeBackIntoUse(const std::string& id);
     /// `stays` stands for `goes` from now on.
@@ -56,6 +60,12 @@ public:
     void askVersions(const std::string& id, QObject* receiver,
                      std::function<void(std::vector<OwnFood>)> done);
 
+    /// Reads a photograph from a file, beside the window; told likewise, failures as well.
+    void readPhoto(const QString& path, QObject* receiver,
+                   std::function<void(Result<ReadPhoto>)> done);
+    /// How a photograph of the kitchen looks; a null image where it is not there. Told likewise.
+    void askPhoto(const std::string& sha256, QObject* receiver, std::function<void(QImage)> done);
+
 signals:
     void changed();
     void failed(const nettare::Error& error);
@@ -67,6 +77,9 @@ private:
     /// Writes the event; what it did can then be taken back by another one.
     void happen(const OwnFoodEvent& event, const OwnFoodEvent& back, const QString& text);
     void post(const OwnFoodEvent& event);
+    /// `row` was saved in place of what counted before, if anything did.
+    void wasSaved(const std::optional<TableRow>& before, const TableRow& row,
+                  const std::string& name);
 
     StoreThread& store_;
     std::shared_ptr<Kitchen> kitchen_;  ///< used in the store's thread only

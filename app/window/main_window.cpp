@@ -242,6 +242,10 @@ void MainWindow::addPantry() {
         showScreen(QStringLiteral("pantry"));
         pantry_->newLabel();
     });
+    connect(pantry_, &PantryScreen::photoAsked, this, [this] {
+        const QString path = paths_->photograph(this);
+        if (!path.isEmpty()) pantry_->takePhoto(path);
+    });
     connect(pantry_, &PantryScreen::bringInTableAsked, commands_.bringInTable, &QAction::trigger);
     connect(pantry_, &PantryScreen::recipeAsked, this, [this](const QString& id) {
         showScreen(QStringLiteral("sheet"));

@@ -57,6 +57,11 @@ QString DialogPathAsker::mappingFile(QWidget* window, bool write) {
     return path;
 }
 
+QString DialogPathAsker::photograph(QWidget* window) {
+    return QFileDialog::getOpenFileName(window, PathWords::tr("Photograph of the package"), {},
+                                        PathWords::tr("Photographs (*.jpg *.jpeg *.png)"));
+}
+
 bool DialogPathAsker::printer(QWidget* window, QPrinter& printer) {
     return askForPrinterByDialog(window, printer);
 }

@@ -22,6 +22,8 @@ public:
     [[nodiscard]] virtual QString foodTable(QWidget* window, bool folder) = 0;
     /// The mapping of a CSV's columns, to be read or to be written.
     [[nodiscard]] virtual QString mappingFile(QWidget* window, bool write) = 0;
+    /// A photograph of a package.
+    [[nodiscard]] virtual QString photograph(QWidget* window) = 0;
     /// Printer and paper of a working sheet; false where the cook changed their mind.
     [[nodiscard]] virtual bool printer(QWidget* window, QPrinter& printer) = 0;
 };
@@ -34,6 +36,7 @@ public:
     [[nodiscard]] QString panelPdf(QWidget* window, const QString& suggestedName) override;
     [[nodiscard]] QString foodTable(QWidget* window, bool folder) override;
     [[nodiscard]] QString mappingFile(QWidget* window, bool write) override;
+    [[nodiscard]] QString photograph(QWidget* window) override;
     [[nodiscard]] bool printer(QWidget* window, QPrinter& printer) override;
 };
 

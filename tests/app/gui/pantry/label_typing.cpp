@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QLineEdit>
 
+#include <algorithm>
+
 namespace nettare {
 
 void LabelTyping::openForm() {
@@ -33,7 +35,9 @@ void LabelTyping::put(const char* field, const QString& text) {
     auto& target = child<QLineEdit>(pantry_.screen(), field);
     target.setFocus();
     target.selectAll();
-    typeText(target, text);
+    // No key types these.
+    const bool keys = std::ranges::all_of(text, [](QChar each) { return each.unicode() < 0x80; });
+    keys ? typeText(target, text) : target.insert(text);
 }
 
 QString LabelTyping::standsFor(const char* field) {

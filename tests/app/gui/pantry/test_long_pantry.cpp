@@ -1,7 +1,9 @@
+#include "app/gui/pantry/label_typing.h"
 #include "app/gui/pantry/pantry_window.h"
 #include "app/gui/support/cut_texts.h"
 #include "app/gui/support/gui.h"
 #include "app/theme/pseudo_translator.h"
+#include "app/theme/user_settings.h"
 
 #include <QCoreApplication>
 #include <QLabel>
@@ -56,6 +58,24 @@ TEST_CASE("the pantry has room for longer languages at 1280x800") {
     CHECK(cutNow(pantry, "pantry-nothing-longer").empty());
     click(child<QPushButton>(pantry.screen(), "newOwnFood"));
     CHECK(cutNow(pantry, "pantry-form-longer").empty());
+}
+
+TEST_CASE("the form of a label has room for longer languages at 1280x800") {
+    const LongerPantry longer;
+    userSettings()->clear();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    CHECK(cutNow(pantry, "label-empty-longer") == std::string{});
+    typing.writeYoghurt(QStringLiteral("60"));
+    typing.save();
+    CHECK(cutNow(pantry, "label-finding-longer") == std::string{});
+    typing.press(Qt::Key_F9, Qt::ShiftModifier);
+    typing.save();
+    CHECK(cutNow(pantry, "label-card-longer") == std::string{});
+    click(child<QPushButton>(pantry.screen(), "adjustFood"));
+    typing.put("labelSize", QStringLiteral("170 mL"));
+    CHECK(cutNow(pantry, "label-pack-longer") == std::string{});
 }
 
 TEST_CASE("hostile names of own foods are inert in the pantry") {

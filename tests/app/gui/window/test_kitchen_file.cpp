@@ -24,6 +24,7 @@ public:
     [[nodiscard]] QString panelPdf(QWidget*, const QString&) override { return {}; }
     [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
     [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
+    [[nodiscard]] QString photograph(QWidget*) override { return {}; }
     [[nodiscard]] bool printer(QWidget*, QPrinter&) override { return false; }
 
 private:

@@ -1,0 +1,76 @@
+#include "app/pantry/photo_field.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/pantry/label_words.h"
+#include "app/pantry/photo_view.h"
+#include "app/session/kitchen_session.h"
+#include "app/sheet/flow_layout.h"
+#include "app/theme/spacing.h"
+
+namespace nettare {
+
+PhotoField::PhotoField(KitchenSession& kitchen, QWidget* parent)
+    : QWidget{parent},
+      kitchen_{kitchen},
+      view_{new PhotoView},
+      words_{new QLabel},
+      choose_{new QPushButton},
+      remove_{new QPushButton{tr("Without it")}} {
+    choose_->setObjectName(QStringLiteral("choosePhoto"));
+    remove_->setObjectName(QStringLiteral("removePhoto"));
+    words_->setObjectName(QStringLiteral("photoWords"));
+    words_->setTextFormat(Qt::PlainText);
+    words_->setWordWrap(true);
+    words_->setMinimumWidth(1);
+    words_->setProperty("tone", QStringLiteral("secondary"));
+    auto* actions = new QWidget;
+    auto* row = new FlowLayout{kSpace2Px, kSpace2Px, actions};
+    row->addWidget(choose_);
+    row->addWidget(remove_);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(kSpace2Px);
+    column->addWidget(view_);
+    column->addWidget(words_);
+    column->addWidget(actions);
+    connect(choose_, &QPushButton::clicked, this, &PhotoField::asked);
+    connect(remove_, &QPushButton::clicked, this, [this] {
+        clear();
+        emit edited();
+    });
+    follow();
+}
+
+void PhotoField::clear() {
+    ++asked_;
+    photo_.reset();
+    follow();
+}
+
+void PhotoField::take(const QString& path) {
+    words_->setText(tr("reading…"));
+    kitchen_.ownFoods().readPhoto(path, this, [this, asked = ++asked_](Result<ReadPhoto> read) {
+        if (asked != asked_) return;
+        if (!read) {
+            follow();
+            return emit failed(read.error());
+        }
+        photo_ = std::move(*read);
+        follow();
+        emit edited();
+    });
+}
+
+void PhotoField::follow() {
+    view_->show(photo_ ? photo_->image : QImage{});
+    words_->setText(photo_ ? isolated(photo_->photo.fileName)
+                           : tr("Photograph: none yet. Choose one or drop it here; it is kept with "
+                                "the label as its evidence."));
+    choose_->setText(photo_ ? tr("Another photograph…") : tr("Choose a photograph…"));
+    remove_->setVisible(photo_.has_value());
+}
+
+}  // namespace nettare

@@ -1,0 +1,51 @@
+#include "app/session/label_photo.h"
+
+#include <QBuffer>
+#include <QFileInfo>
+#include <QImageReader>
+
+#include "app/files/read_file.h"
+#include "core/recipe/read_recipe.h"
+#include "core/support/sha256.h"
+#include "core/support/text.h"
+#include "db/kitchen/kitchen.h"
+
+namespace nettare {
+
+namespace {
+
+/// Width and height at most, in px: more is not shown.
+constexpr int kMostShown = 1600;
+
+}  // namespace
+
+Result<QImage> imageOfPhoto(const std::string& bytes) {
+    QByteArray data = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
+    QBuffer buffer{&data};
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader{&buffer};
+    reader.setAutoTransform(true);
+    const QByteArray kind = reader.format();
+    const QSize size = reader.size();
+    if ((kind != "jpeg" && kind != "png") || !size.isValid())
+        return fail(Error{ErrorCode::PhotoNotAnImage});
+    if (std::max(size.width(), size.height()) > kMostShown)
+        reader.setScaledSize(size.scaled(kMostShown, kMostShown, Qt::KeepAspectRatio));
+    QImage image = reader.read();
+    if (image.isNull()) return fail(Error{ErrorCode::PhotoNotAnImage});
+    return image;
+}
+
+Result<ReadPhoto> readPhotoFile(const QString& path) {
+    auto bytes = readFile(path.toStdString(), kMostPhotoMib * kMebibyte);
+    if (!bytes && bytes.error().code == ErrorCode::FileTooLarge)
+        return fail(Error{ErrorCode::PhotoTooLarge}.with("most", std::to_string(kMostPhotoMib)));
+    if (!bytes) return fail(bytes.error());
+    auto image = imageOfPhoto(*bytes);
+    if (!image) return fail(image.error());
+    // A name of a file can hold what no text of a document may.
+    const std::string name = shortened(QFileInfo{path}.fileName().toStdString(), kNameLength - 1);
+    return ReadPhoto{{sha256(*bytes), name}, std::move(*bytes), std::move(*image)};
+}
+
+}  // namespace nettare

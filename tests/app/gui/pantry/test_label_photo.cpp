@@ -1,0 +1,130 @@
+#include "app/gui/pantry/label_typing.h"
+#include "app/gui/support/gui.h"
+#include "app/gui/support/sample_session.h"
+#include "app/pantry/label_form.h"
+#include "app/pantry/photo_view.h"
+#include "app/theme/user_settings.h"
+
+#include <QCoreApplication>
+#include <QDropEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPainter>
+#include <QPushButton>
+#include <QTemporaryDir>
+
+namespace nettare {
+
+namespace {
+
+/// A picture of a package that we drew.
+QString drawnPackage(const QTemporaryDir& folder, const QString& name) {
+    QImage image{1200, 1600, QImage::Format_RGB32};
+    image.fill(Qt::white);
+    QPainter painter{&image};
+    painter.fillRect(100, 100, 1000, 1400, QColor{214, 226, 240});
+    painter.setPen(QPen{Qt::black, 12});
+    painter.drawRect(250, 600, 700, 800);
+    for (int line = 0; line < 9; ++line)
+        painter.drawLine(300, 680 + 75 * line, 300 + 60 * (1 + line % 5), 680 + 75 * line);
+    painter.end();
+    const QString path = folder.filePath(name);
+    REQUIRE(image.save(path));
+    return path;
+}
+
+void waitForPhoto(PantryWindow& pantry) {
+    pantry.rest();
+    auto& words = child<QLabel>(pantry.screen(), "photoWords");
+    REQUIRE(waitUntil([&] { return words.text() != QStringLiteral("reading…"); }));
+}
+
+}  // namespace
+
+TEST_CASE("a photograph of the package is kept with its label, and shown with it") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("6"));
+    pantry.screen().takePhoto(drawnPackage(folder, QStringLiteral("yoghurt.jpg")));
+    waitForPhoto(pantry);
+    auto& words = child<QLabel>(pantry.screen(), "photoWords");
+    CHECK(words.text().contains(QStringLiteral("yoghurt.jpg")));
+    keepScreenPictures(pantry.demo().window(), QStringLiteral("label-photo"));
+    typing.save();
+    pantry.rest();
+    pantry.rest();
+    REQUIRE(pantry.kitchen().ownFoods().all().size() == 1);
+    const auto& photo = pantry.kitchen().ownFoods().all().front().current.food.label->photo;
+    REQUIRE(photo);
+    CHECK(photo->fileName == "yoghurt.jpg");
+    CHECK(photo->sha256.size() == 64);
+    PhotoView* shown = nullptr;
+    for (auto* view : pantry.screen().findChildren<PhotoView*>())
+        if (view->isVisible()) shown = view;
+    REQUIRE(shown != nullptr);
+    const int small = shown->height();
+    click(*shown);
+    CHECK(shown->height() > 3 * small);
+    keepScreenPictures(pantry.demo().window(), QStringLiteral("label-card-photo"));
+    click(*shown);
+    CHECK(shown->height() == small);
+    // The next pack begins without it: it shows the pack before.
+    click(child<QPushButton>(pantry.screen(), "adjustFood"));
+    CHECK(words.text().startsWith(QStringLiteral("Photograph: none yet")));
+}
+
+TEST_CASE("a photograph is dropped on the label's form") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    QMimeData dragged;
+    dragged.setUrls({QUrl::fromLocalFile(drawnPackage(folder, QStringLiteral("dropped.png")))});
+    auto* const form = pantry.screen().findChild<LabelForm*>();
+    REQUIRE(form != nullptr);
+    QDragEnterEvent enter{form->rect().center(), Qt::CopyAction, &dragged, Qt::LeftButton,
+                          Qt::NoModifier};
+    QCoreApplication::sendEvent(form, &enter);
+    CHECK(enter.isAccepted());
+    QDropEvent drop{QPointF{form->rect().center()}, Qt::CopyAction, &dragged, Qt::LeftButton,
+                    Qt::NoModifier};
+    QCoreApplication::sendEvent(form, &drop);
+    waitForPhoto(pantry);
+    CHECK(child<QLabel>(pantry.screen(), "photoWords")
+              .text()
+              .contains(QStringLiteral("dropped.png")));
+    click(child<QPushButton>(pantry.screen(), "removePhoto"));
+    CHECK(child<QLabel>(pantry.screen(), "photoWords")
+              .text()
+              .startsWith(QStringLiteral("Photograph: none yet")));
+}
+
+TEST_CASE("a file that is no photograph is refused where it was chosen") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    QFile text{folder.filePath(QStringLiteral("notes.jpg"))};
+    REQUIRE(text.open(QIODevice::WriteOnly));
+    text.write("not a photograph");
+    text.close();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    pantry.screen().takePhoto(text.fileName());
+    waitForPhoto(pantry);
+    auto& refusal = child<QLabel>(pantry.screen(), "labelRefusal");
+    CHECK(refusal.text() ==
+          QStringLiteral("the photograph is neither a JPEG nor a PNG file; choose one of these."));
+    pantry.screen().takePhoto(folder.filePath(QStringLiteral("gone.jpg")));
+    waitForPhoto(pantry);
+    CHECK(refusal.isVisible());
+    CHECK(child<QLabel>(pantry.screen(), "photoWords")
+              .text()
+              .startsWith(QStringLiteral("Photograph: none yet")));
+}
+
+}  // namespace nettare
