@@ -11,6 +11,7 @@
 #include "app/pantry/food_words.h"
 #include "app/pantry/label_card.h"
 #include "app/pantry/merge_bar.h"
+#include "app/pantry/moved_list.h"
 #include "app/pantry/whole_table.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/flow_layout.h"
@@ -92,6 +93,7 @@ FoodCard::FoodCard(KitchenSession& kitchen, QWidget* parent)
       merge_{new QPushButton{tr("Merge…")}},
       mergeBar_{new MergeBar{kitchen}},
       offer_{new MessageLine},
+      moved_{new MovedList{kitchen}},
       label_{new LabelCard{kitchen}},
       values_{new CellsModel{
           {tr("Per 100 g edible portion"), tr("Value"), QStringLiteral("±"), tr("How known")},
@@ -124,6 +126,7 @@ FoodCard::FoodCard(KitchenSession& kitchen, QWidget* parent)
         if (const OwnFoodRecord* record = kitchen_.ownFoods().record(stays.toStdString()))
             show(record->current.food.row);
     });
+    connect(moved_, &MovedList::recipeAsked, this, &FoodCard::recipeAsked);
     connect(offer_, &MessageLine::actionTriggered, this, &FoodCard::moveOn);
     connect(useTable_, &QTableView::activated, this,
             [this](const QModelIndex& index) { openUse(index.row()); });
@@ -155,6 +158,7 @@ void FoodCard::build() {
     column->addWidget(buildActions());
     column->addWidget(mergeBar_);
     column->addWidget(offer_);
+    column->addWidget(moved_);
     column->addSpacing(kSpace2Px);
     column->addWidget(label_);
     column->addWidget(valueTable_);
@@ -199,6 +203,11 @@ void FoodCard::refresh() {
     if (!food_) return;
     showHead();
     showValues();
+    moved_->setFood(*food_, record != nullptr && record->versions > 1);
+    if (lookFor_ && *lookFor_ == *row_) {
+        lookFor_.reset();
+        moved_->look();
+    }
     showMeasures({});
     std::vector<TableRow> rows{*row_};
     if (record != nullptr)
@@ -234,6 +243,11 @@ void FoodCard::showHead() {
     retire_->setVisible(record != nullptr && writable);
     const auto others = std::ranges::count_if(kitchen_.ownFoods().all(), &OwnFoodRecord::inUse);
     merge_->setVisible(record != nullptr && writable && record->inUse() && others > 1);
+}
+
+void FoodCard::lookForMoved(const TableRow& row) {
+    lookFor_ = row;
+    if (row_ && *row_ == row) refresh();
 }
 
 void FoodCard::setCompared(bool compared) {

@@ -19,6 +19,7 @@ class LabelCard;
 class MergeBar;
 struct FoodSeries;
 class MessageLine;
+class MovedList;
 class WholeTable;
 
 /// One food of the pantry: what it is and where it is from, every value with how it is known, its
@@ -35,6 +36,9 @@ public:
     /// Reads it again.
     void refresh();
     void setCompared(bool compared);
+    /// Looks for the published figures that the version shown would move, once it is the one that
+    /// counts.
+    void lookForMoved(const TableRow& row);
 
 signals:
     void adjustAsked();  ///< copy a row and change it, or change an own food
@@ -58,12 +62,14 @@ private:
     std::optional<TableRow> row_;
     std::optional<TableFood> food_;
     std::vector<FoodUse> uses_;
+    std::optional<TableRow> lookFor_;  ///< that moved figures are wanted of
     int recipes_ = -1;
     int asked_ = 0;  ///< counts, so that only the newest answer shows
     QLabel *name_, *facts_, *origin_;
     QPushButton *adjust_, *compare_, *retire_, *merge_;
     MergeBar* mergeBar_;
     MessageLine* offer_;
+    MovedList* moved_;
     LabelCard* label_;
     CellsModel *values_, *measures_, *useRows_;
     WholeTable *valueTable_, *measureTable_, *useTable_;

@@ -13,7 +13,8 @@ namespace nettare {
 
 namespace {
 
-constexpr int kPackNumber = 72;
+constexpr int kPackNumber = 64;
+constexpr int kLeastHousehold = 96;
 
 QLabel* packLabel(const QString& text) {
     auto* label = new QLabel{text};
@@ -99,6 +100,7 @@ void LabelPackFields::addRow(QGridLayout& grid, const QString& label,
 
 // In the order of packages, which is that of the Tab key.
 void LabelPackFields::build() {
+    household_->setMinimumWidth(kLeastHousehold);
     household_->setPlaceholderText(tr("2 tbsp"));
     size_->setPlaceholderText(tr("14"));
     servings_->setPlaceholderText(tr("about 8"));

@@ -288,6 +288,7 @@ void PantryScreen::resumeLabel() {
 void PantryScreen::labelDone(const TableRow& row) {
     leaveLabel();
     formDone(row);
+    if (row.release != "1") card_->lookForMoved(row);
 }
 
 void PantryScreen::leaveLabel() {

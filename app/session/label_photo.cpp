@@ -15,7 +15,7 @@ namespace nettare {
 namespace {
 
 /// Width and height at most, in px: more is not shown.
-constexpr int kMostShown = 1600;
+constexpr int kMostPhotoSide = 1600;
 
 }  // namespace
 
@@ -29,8 +29,8 @@ Result<QImage> imageOfPhoto(const std::string& bytes) {
     const QSize size = reader.size();
     if ((kind != "jpeg" && kind != "png") || !size.isValid())
         return fail(Error{ErrorCode::PhotoNotAnImage});
-    if (std::max(size.width(), size.height()) > kMostShown)
-        reader.setScaledSize(size.scaled(kMostShown, kMostShown, Qt::KeepAspectRatio));
+    if (std::max(size.width(), size.height()) > kMostPhotoSide)
+        reader.setScaledSize(size.scaled(kMostPhotoSide, kMostPhotoSide, Qt::KeepAspectRatio));
     QImage image = reader.read();
     if (image.isNull()) return fail(Error{ErrorCode::PhotoNotAnImage});
     return image;

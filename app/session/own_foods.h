@@ -9,6 +9,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/kitchen/moved_figures.h"
 #include "app/session/label_photo.h"
 #include "app/work/store_thread.h"
 #include "db/kitchen/kitchen.h"
@@ -60,6 +61,10 @@ public:
     void askVersions(const std::string& id, QObject* receiver,
                      std::function<void(std::vector<OwnFood>)> done);
 
+    /// The published figures that the version that counts of a food would move, told likewise.
+    /// Takes its time where many revisions use the food.
+    void askMoved(const std::string& id, QObject* receiver,
+                  std::function<void(std::vector<MovedRevision>)> done);
     /// Reads a photograph from a file, beside the window; told likewise, failures as well.
     void readPhoto(const QString& path, QObject* receiver,
                    std::function<void(Result<ReadPhoto>)> done);

@@ -1,0 +1,121 @@
+#include "app/pantry/moved_list.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/figures/figure_words.h"
+#include "app/kitchen/moved_figures.h"
+#include "app/pantry/cells_model.h"
+#include "app/pantry/whole_table.h"
+#include "app/session/kitchen_session.h"
+#include "app/theme/spacing.h"
+#include "app/theme/type.h"
+#include "app/words/error_sentence.h"
+
+namespace nettare {
+
+namespace {
+
+CellsModel::Row movedRow(const MovedRevision& moved, std::size_t at) {
+    const MovedFigure& figure = moved.figures[at];
+    const QString figureName = MovedList::tr("%1 %2").arg(componentName(figure.component),
+                                                          QString::fromStdString(moved.places[at]));
+    return {textCell(QString::fromStdString(moved.title),
+                     MovedList::tr("revision %1").arg(moved.revision)),
+            textCell(figureName), textCell(QString::fromStdString(figure.before)),
+            textCell(QString::fromStdString(figure.after))};
+}
+
+CellsModel::Row failedRow(const MovedRevision& moved) {
+    Cell why = textCell(QString::fromStdString(errorSentence(*moved.failure)));
+    why.ink = Role::Error;
+    return {textCell(QString::fromStdString(moved.title),
+                     MovedList::tr("revision %1").arg(moved.revision)),
+            textCell(MovedList::tr("all figures")), textCell({}), why};
+}
+
+}  // namespace
+
+MovedList::MovedList(KitchenSession& kitchen, QWidget* parent)
+    : QWidget{parent},
+      kitchen_{kitchen},
+      head_{new QLabel{tr("Published figures that would move")}},
+      words_{new QLabel},
+      look_{new QPushButton{tr("Look for published figures that would move")}},
+      rows_{new CellsModel{
+          {tr("Recipe"), tr("Figure"), tr("Published"), tr("With this pack")}, {}, this}},
+      table_{new WholeTable{0}} {
+    head_->setFont(typeFont(TypeSize::Body, Weight::Bold));
+    words_->setObjectName(QStringLiteral("movedWords"));
+    words_->setTextFormat(Qt::PlainText);
+    words_->setWordWrap(true);
+    words_->setMinimumWidth(1);
+    words_->setProperty("tone", QStringLiteral("secondary"));
+    look_->setObjectName(QStringLiteral("lookMoved"));
+    table_->setObjectName(QStringLiteral("movedFigures"));
+    table_->setAccessibleName(tr("Published figures that would move; Enter opens the recipe"));
+    table_->setModel(rows_);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(kSpace2Px);
+    column->addWidget(head_);
+    column->addWidget(words_);
+    column->addWidget(look_, 0, Qt::AlignLeft);
+    column->addWidget(table_);
+    connect(look_, &QPushButton::clicked, this, &MovedList::look);
+    const auto open = [this](const QModelIndex& index) {
+        if (const auto at = static_cast<std::size_t>(index.row()); at < recipes_.size())
+            emit recipeAsked(QString::fromStdString(recipes_[at]));
+    };
+    connect(table_, &QTableView::activated, this, open);
+    connect(table_, &QTableView::clicked, this, open);
+    hide();
+}
+
+void MovedList::setFood(const TableFood& food, bool hasOlder) {
+    setVisible(hasOlder);
+    if (food.row.text() == row_.text()) return;
+    row_ = food.row;
+    ++asked_;
+    recipes_.clear();
+    rows_->show({});
+    table_->hide();
+    head_->hide();
+    words_->hide();
+    look_->show();
+}
+
+void MovedList::look() {
+    head_->show();
+    words_->setText(tr("looking…"));
+    words_->show();
+    look_->hide();
+    kitchen_.ownFoods().askMoved(row_.number, this,
+                                 [this, asked = ++asked_](std::vector<MovedRevision> moved) {
+                                     if (asked == asked_) show(moved);
+                                 });
+}
+
+void MovedList::show(const std::vector<MovedRevision>& moved) {
+    std::vector<CellsModel::Row> rows;
+    recipes_.clear();
+    for (const MovedRevision& each : moved) {
+        for (std::size_t at = 0; at < each.figures.size(); ++at) {
+            rows.push_back(movedRow(each, at));
+            recipes_.push_back(each.recipe);
+        }
+        if (!each.failure) continue;
+        rows.push_back(failedRow(each));
+        recipes_.push_back(each.recipe);
+    }
+    words_->setText(rows.empty()
+                        ? tr("None: no kept revision has a figure that leaves its rounding.")
+                        : tr("By more than their rounding, in the newest revision of each recipe. "
+                             "Revisions stay as they were kept."));
+    table_->setVisible(!rows.empty());
+    rows_->show(std::move(rows));
+    table_->fit();
+}
+
+}  // namespace nettare
