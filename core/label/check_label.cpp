@@ -12,6 +12,7 @@ namespace nettare {
 
 namespace {
 
+/// Word by word: an assent ends as soon as one of its amounts changes.
 bool isAssented(const LabelFacts& label, const LabelFinding& finding) {
     return std::ranges::find(label.assents, LabelAssent{finding.kind, finding.about}) !=
            label.assents.end();
@@ -24,6 +25,7 @@ std::string servingAbout(const LabelFacts& label) {
     return fmt::format("{} {} = {}", label.householdAmount->text(), label.householdUnit, size);
 }
 
+/// Before the slip is put in front, so that the text does not hang on what was thought likely.
 std::string aboutOf(const LabelFacts& label, const LabelFinding& finding) {
     std::string about;
     for (const LabelLine& line : finding.lines)
@@ -57,6 +59,7 @@ LabelFinding findingOf(const LabelFacts& label, const LabelClash& clash) {
     return finding;
 }
 
+/// Other lines that cannot be read are refused elsewhere, and make no finding.
 bool isUnlawful(const LabelFacts& label, const LabelAmount& amount) {
     const auto interval = printedInterval(label.rules, amount.line, amount.printed);
     return !interval && interval.error().code == ErrorCode::LabelAmountImpossible;

@@ -17,6 +17,7 @@ constexpr Interval kAnyDensity{0.05, 2.0};  ///< g per mL; puffed rice to syrup,
 constexpr double kMilligramsPerGram = 1000;
 constexpr double kSaltOfSodium = 2.5;  ///< Regulation (EU) 1169/2011, Annex I, 11
 
+/// Whether no amount lies in both: only then one of them is wrong, however each was rounded.
 bool apart(Interval a, Interval b) {
     return a.low > b.high + kSameGrams || b.low > a.high + kSameGrams;
 }
@@ -27,6 +28,7 @@ struct ClashSearch {
     const LabelSurroundings& surroundings;
     std::vector<LabelClash> found{};
 
+    /// Lines that the label does not print are left out.
     void add(LabelFindingKind kind, Interval says, Interval others, std::string_view unit,
              std::initializer_list<CheckedLine> lines, bool serving = false) {
         LabelClash clash{kind, says, others, unit, {}, serving};
@@ -45,6 +47,7 @@ struct ClashSearch {
     void checkMeasure();
 };
 
+/// No label of the US prints kilojoules as a line of its own.
 void ClashSearch::checkUsEnergy() {
     if (!numbers[Kilocalories]) return;
     const Interval lawful = usLawfulEnergy(numbers);
@@ -63,6 +66,7 @@ void ClashSearch::checkEuEnergy() {
     if (kcalOff)
         add(LabelFindingKind::Energy, *kcal, lawful.kilocalories, "kcal",
             {Kilocalories, Fat, Carbohydrate, Fibre, Polyols, Protein, Alcohol});
+    // Both off is one finding: fat, carbohydrate or protein slipped, most likely.
     if (kcalOff && kjOff) found.back().lines.insert(found.back().lines.begin() + 1, Kilojoules);
     if (!kcalOff && kjOff)
         add(LabelFindingKind::Energy, *kj, lawful.kilojoules, "kJ",
@@ -95,6 +99,7 @@ void ClashSearch::checkParts(LabelFindingKind kind, CheckedLine whole,
     lines.insert(lines.begin(), whole);
 }
 
+/// Where a label prints both.
 void ClashSearch::checkSalt() {
     if (!numbers[Salt] || !numbers[Sodium]) return;
     const double factor = kSaltOfSodium / kMilligramsPerGram;
@@ -129,6 +134,8 @@ void ClashSearch::checkWeight() {
             {Fat, Carbohydrate, Protein, sodium, Alcohol}, numbers.perServing);
 }
 
+/// A measure in the unit of the serving is compared as it is: 1 cup with 240 mL, 1 oz with 28 g. A
+/// volume that weighs something gives a density. Ounces of a liquid are not compared.
 void ClashSearch::checkMeasure() {
     const auto& measure = surroundings.measure;
     if (!measure || !numbers.serving) return;

@@ -25,6 +25,7 @@ std::string symbolOf(std::string_view unit) {
 
 }  // namespace
 
+// A package says "1 cup" and not whose: the smallest and the largest in use count.
 std::optional<MeasureSize> measureSize(const LabelFacts& label) {
     if (!label.householdAmount) return std::nullopt;
     const std::string symbol = symbolOf(label.householdUnit);

@@ -59,6 +59,7 @@ LabelLine labelLine(LabelRules rules, CheckedLine line) {
     return rules == LabelRules::Us ? row.us : row.eu;
 }
 
+// What no rounding prints still takes part in the other checks, as far as its digits say.
 bool LabelNumbers::setLine(CheckedLine line, const PrintedAmount& amount) {
     const auto lawful = amountsPrintedAs(rules, labelLine(rules, line), amount);
     const Interval interval = lawful.value_or(asWritten(amount)).closed();

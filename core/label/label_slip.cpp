@@ -53,6 +53,7 @@ double roundingVariance(const LabelNumbers& numbers) {
     return variance;
 }
 
+/// Distance to the nearest end; 0 within.
 double outside(double value, Interval interval) {
     return value < interval.low    ? interval.low - value
            : value > interval.high ? value - interval.high
@@ -90,6 +91,7 @@ double energyOff(const LabelNumbers& numbers) {
                          roundingVariance(numbers) + method * method + 0.1);
 }
 
+/// 0 for a label whose energy is what its other lines usually make.
 double disagreement(const LabelNumbers& numbers) {
     return energyOff(numbers) + kilojoulesOff(numbers);
 }
@@ -129,6 +131,7 @@ std::string withFigure(LabelRules rules, const std::string& printed, Decimal ins
     return printed.substr(0, first) + figure + printed.substr(last + 1);
 }
 
+// The cheap costs first: most candidates are out before the label is checked again.
 void SlipSearch::tryAmount(CheckedLine line, const LabelAmount& amount,
                            const PrintedAmount& instead, const std::string& text, double unlikely) {
     if (!isBetter(unlikely)) return;

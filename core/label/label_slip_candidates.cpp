@@ -54,6 +54,7 @@ struct CandidateList {
     }
 };
 
+/// "26" for "66".
 void addOtherDigits(CandidateList& list, const FigureDigits& typed) {
     for (std::size_t i = 0; i < typed.digits.size(); ++i)
         for (char digit = '0'; digit <= '9'; ++digit) {
@@ -63,6 +64,7 @@ void addOtherDigits(CandidateList& list, const FigureDigits& typed) {
         }
 }
 
+/// "66" for a typed "6"; a digit at the end of the whole part goes in front of the point.
 void addDroppedDigits(CandidateList& list, const FigureDigits& typed) {
     const auto whole = typed.digits.size() - static_cast<std::size_t>(typed.decimals);
     for (std::size_t i = 0; i <= typed.digits.size(); ++i)
@@ -77,6 +79,7 @@ void addDroppedDigits(CandidateList& list, const FigureDigits& typed) {
         }
 }
 
+/// "66" for a typed "666", "16" for "156".
 void addDigitsTooMany(CandidateList& list, const FigureDigits& typed) {
     const auto whole = typed.digits.size() - static_cast<std::size_t>(typed.decimals);
     for (std::size_t i = 0; i < typed.digits.size(); ++i) {
@@ -88,6 +91,7 @@ void addDigitsTooMany(CandidateList& list, const FigureDigits& typed) {
     }
 }
 
+/// "16" for "61".
 void addExchanged(CandidateList& list, const FigureDigits& typed) {
     for (std::size_t i = 1; i < typed.digits.size(); ++i) {
         FigureDigits meant = typed;
@@ -96,6 +100,7 @@ void addExchanged(CandidateList& list, const FigureDigits& typed) {
     }
 }
 
+/// "7.1" for "71", "71" for "7.1", "0.5" for "5"; packages print two decimals at most.
 void addOtherPoints(CandidateList& list, const FigureDigits& typed) {
     for (int decimals = 0; decimals <= 2; ++decimals) {
         FigureDigits meant = typed;

@@ -2,7 +2,7 @@
 
 #include "core/publish/label_sentence.h"
 
-#include "../label/label_examples.h"
+#include "label_examples.h"
 
 namespace nettare {
 
