@@ -78,7 +78,7 @@ std::string keptAs(Kitchen& kitchen, const Json& document, const std::string& re
     REQUIRE(closure);
     const auto revision = revisionToKeep(document, *closure, "", kPackAt, {});
     REQUIRE(revision);
-    const std::string id = recipe.empty() ? *kitchen.addRecipe(document, kPackAt) : recipe;
+    std::string id = recipe.empty() ? *kitchen.addRecipe(document, kPackAt) : recipe;
     REQUIRE(kitchen.keep(id, *revision));
     return id;
 }

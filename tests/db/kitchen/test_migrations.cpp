@@ -63,6 +63,8 @@ void writeOlder(const std::string& path, std::size_t format) {
         "  SELECT position, hash, content FROM rich.own_food_version;"
         "INSERT INTO own_food_event SELECT * FROM rich.own_food_event;"
         "INSERT INTO draft_food SELECT * FROM rich.draft_food");
+    if (format < 5) return;
+    database.exec("INSERT INTO label_photo SELECT * FROM rich.label_photo");
 }
 
 /// Everything in a file but its search index, which may be made anew.
