@@ -120,7 +120,8 @@ const std::vector<FoodMakeup>& starterMakeups() {
         std::vector<FoodMakeup> made;
         for (const auto& [number, food] : foods) {
             const FoodMakeup row = compositionOf(food, values.at(number));
-            if (isComplete(row) && partsFit(row)) made.push_back(row);
+            const bool powder = row.name.starts_with("baking powder");
+            if (isComplete(row) && partsFit(row) && !powder) made.push_back(row);
         }
         return made;
     }();

@@ -20,7 +20,8 @@ struct FoodMakeup {
 };
 
 /// The rows of the starter that have all of these and the factors of their own. Set aside: rows of
-/// which a part is more than its whole (sugars and carbohydrate are analysed apart).
+/// which a part is more than its whole (sugars and carbohydrate are analysed apart), and baking
+/// powder, of whose carbohydrate by difference a part is carbon dioxide without energy.
 [[nodiscard]] const std::vector<FoodMakeup>& starterMakeups();
 
 /// A row, or a mixture of two or three.
