@@ -24,12 +24,12 @@ struct LabelFinding {
     std::vector<LabelLine> lines;
     bool serving = false;  ///< the size of the serving is one of them
     /// What the label says, as an interval, and what the others make of it, in `unit`: 95 to 105
-    /// kcal against 308 to 320. Not used by NotLawful.
+    /// kcal against 243 to 342. Not used by NotLawful.
     Interval says, others;
     std::string unit;
     std::string like;  ///< UnlikeMeasure: LikeDensity::of; empty where no like foods were given
     std::optional<LabelSlip> slip;  ///< the likeliest one; nothing where none explains it
-    /// The amounts as text, for an assent, in the order of a label whatever stands in front:
+    /// The amounts as text, for an assent, in an order of their own whatever stands in front:
     /// "ENERC_KCAL 100, FAT 0, CHOCDF 60, PROCNT 18".
     std::string about;
     bool assented = false;  ///< the cook said "it is as printed"

@@ -49,6 +49,17 @@ TEST_CASE("a finding says what the amounts make and what it was, in the words of
                        "140?"});
 }
 
+TEST_CASE("lines of no amount are left out of what makes the energy", "[publish][label]") {
+    LabelFacts label;
+    label.servingSize = Decimal{90, 0};
+    label.amounts = {{ENERC_KCAL, "100"}, {FAT, "0"}, {CHOCDF, "60"}, {FIBTG, "0"}, {PROCNT, "18"}};
+    CHECK(
+        only(label) ==
+        "Total Carbohydrate 60 g and Protein 18 g make 243 to 342 kcal; the label says 95 to 105. "
+        "Was it Total Carbohydrate 6 g? Or has it sugar alcohols that it does not print, much "
+        "acid, or a sweetener with a factor of its own?");
+}
+
 TEST_CASE("what a label need not print is asked for where it could be the reason",
           "[publish][label]") {
     const auto endsWith = [](const LabelFacts& label, const std::string& end) {
