@@ -2,8 +2,6 @@
 
 #include <QApplication>
 #include <QDragEnterEvent>
-#include <QGridLayout>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QMimeData>
 #include <QPushButton>
@@ -19,18 +17,12 @@
 #include "app/pantry/label_words.h"
 #include "app/pantry/photo_field.h"
 #include "app/session/kitchen_session.h"
-#include "app/sheet/flow_layout.h"
-#include "app/theme/spacing.h"
-#include "app/theme/type.h"
-#include "app/widgets/scrolling.h"
 #include "db/like_density.h"
 
 namespace nettare {
 
 namespace {
 
-/// From this width on, lines stand beside what the package says before them.
-constexpr int kTwoColumns = 760;
 constexpr int kKeepAfter_ms = 1000;
 
 QLabel* formText(const char* name, const char* tone) {
@@ -41,23 +33,6 @@ QLabel* formText(const char* name, const char* tone) {
     label->setMinimumWidth(1);
     label->setProperty("tone", QLatin1String{tone});
     return label;
-}
-
-/// What the form itself does with a key; nothing for all others.
-enum class FormKey { None, Save, OtherRules, TakeSlip, AsPrinted, Next, Leave };
-
-FormKey formKeyOf(const QKeyEvent& event) {
-    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
-    const bool plain = modifiers == Qt::NoModifier;
-    const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-    if (modifiers == Qt::ControlModifier && (enter || event.key() == Qt::Key_S))
-        return FormKey::Save;
-    if (plain && enter) return FormKey::Next;
-    if (plain && event.key() == Qt::Key_F2) return FormKey::OtherRules;
-    if (plain && event.key() == Qt::Key_F9) return FormKey::TakeSlip;
-    if (modifiers == Qt::ShiftModifier && event.key() == Qt::Key_F9) return FormKey::AsPrinted;
-    if (plain && event.key() == Qt::Key_Escape) return FormKey::Leave;
-    return FormKey::None;
 }
 
 }  // namespace
@@ -88,76 +63,6 @@ LabelForm::~LabelForm() {
     // Its own parts, and the session, may be half gone; the focus tells nothing any more.
     qApp->disconnect(this);
     if (keepTimer_.isActive()) keepTyped();
-}
-
-void LabelForm::build() {
-    title_->setFont(typeFont(TypeSize::Section, Weight::Bold));
-    scroll_ = scrolling(buildBody());
-    auto* head = new QVBoxLayout;
-    head->setContentsMargins(kSpace4Px, kSpace3Px, kSpace4Px, kSpace2Px);
-    head->setSpacing(0);
-    head->addWidget(title_);
-    head->addWidget(about_);
-    auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addLayout(head);
-    column->addWidget(scroll_, 1);
-    column->addWidget(buildFoot());
-}
-
-QWidget* LabelForm::buildBody() {
-    auto* body = new QWidget;
-    body_ = new QGridLayout{body};
-    body_->setContentsMargins(kSpace4Px, kSpace1Px, kSpace4Px, kSpace3Px);
-    body_->setHorizontalSpacing(kSpace6Px);
-    body_->setVerticalSpacing(kSpace4Px);
-    for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
-                          static_cast<QWidget*>(rest_), static_cast<QWidget*>(photo_)})
-        part->setParent(body);
-    arrange(false);
-    return body;
-}
-
-QWidget* LabelForm::buildFoot() {
-    save_->setObjectName(QStringLiteral("saveLabel"));
-    save_->setProperty("primary", true);
-    leave_->setObjectName(QStringLiteral("leaveLabel"));
-    drop_->setObjectName(QStringLiteral("dropLabel"));
-    refusal_->hide();
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout{foot};
-    column->setContentsMargins(kSpace4Px, kSpace2Px, kSpace4Px, kSpace3Px);
-    column->setSpacing(kSpace2Px);
-    column->addWidget(bar_);
-    column->addWidget(refusal_);
-    auto* actions = new QWidget;
-    auto* row = new FlowLayout{kSpace2Px, kSpace2Px, actions};
-    for (QPushButton* button : {save_, leave_, drop_}) row->addWidget(button);
-    column->addWidget(actions);
-    return foot;
-}
-
-// Beside each other where there is room; the Tab key goes pack, lines, rest either way.
-void LabelForm::arrange(bool wide) {
-    wide_ = wide;
-    for (QWidget* part : {static_cast<QWidget*>(pack_), static_cast<QWidget*>(lines_),
-                          static_cast<QWidget*>(rest_), static_cast<QWidget*>(photo_)})
-        body_->removeWidget(part);
-    body_->addWidget(pack_, 0, 0, Qt::AlignTop);
-    if (wide) {
-        body_->addWidget(lines_, 0, 1, 4, 1, Qt::AlignTop);
-        body_->addWidget(rest_, 1, 0, Qt::AlignTop);
-        body_->addWidget(photo_, 2, 0, Qt::AlignTop);
-    } else {
-        body_->addWidget(lines_, 1, 0, Qt::AlignTop);
-        body_->addWidget(rest_, 2, 0, Qt::AlignTop);
-        body_->addWidget(photo_, 3, 0, Qt::AlignTop);
-    }
-    body_->setColumnStretch(0, wide ? 9 : 1);
-    body_->setColumnStretch(1, wide ? 10 : 0);
-    body_->setRowStretch(3, wide ? 1 : 0);
-    body_->setRowStretch(4, wide ? 0 : 1);
 }
 
 void LabelForm::connectParts() {
@@ -277,15 +182,6 @@ LabelTyped LabelForm::typed() const {
 
 bool LabelForm::isChanged() const {
     return typed() != begun_;
-}
-
-void LabelForm::enter() {
-    for (QWidget* stop : stops()) {
-        auto* const field = qobject_cast<QLineEdit*>(stop);
-        if (field != nullptr && !field->text().isEmpty()) continue;
-        stop->setFocus(Qt::TabFocusReason);
-        return;
-    }
 }
 
 void LabelForm::sayUnfinished() {
@@ -439,62 +335,6 @@ QWidget* LabelForm::fieldAt(const std::string& pointer) const {
     }
     if (QLineEdit* const field = pack_->field(member)) return field;
     return rest_->field(list, member);
-}
-
-std::vector<QWidget*> LabelForm::stops() const {
-    std::vector<QWidget*> all = pack_->stops();
-    for (QWidget* field : lines_->stops()) all.push_back(field);
-    all.push_back(save_);
-    return all;
-}
-
-void LabelForm::advance() {
-    const auto all = stops();
-    QWidget* at = QApplication::focusWidget();
-    if (at == nullptr || !isAncestorOf(at)) return;
-    // From a field that is no stop on, the Tab key leads to the next one that is.
-    for (QWidget* const begun = at; std::ranges::find(all, at) == all.end();) {
-        at = at->nextInFocusChain();
-        if (at == begun) return;
-        if (std::ranges::find(all, at) != all.end()) return at->setFocus(Qt::TabFocusReason);
-    }
-    const auto here = std::ranges::find(all, at);
-    if (here + 1 != all.end()) (*(here + 1))->setFocus(Qt::TabFocusReason);
-}
-
-bool LabelForm::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride &&
-        formKeyOf(*static_cast<QKeyEvent*>(event)) != FormKey::None) {
-        event->accept();
-        return true;
-    }
-    return QWidget::event(event);
-}
-
-void LabelForm::keyPressEvent(QKeyEvent* event) {
-    auto* const button = qobject_cast<QPushButton*>(QApplication::focusWidget());
-    const bool pushes = button != nullptr && !button->isCheckable();
-    switch (formKeyOf(*event)) {
-        case FormKey::None:
-            return QWidget::keyPressEvent(event);
-        case FormKey::Save:
-            return save();
-        case FormKey::OtherRules:
-            return pack_->toggleRules();
-        case FormKey::TakeSlip:
-            return takeSlip();
-        case FormKey::AsPrinted:
-            return sayAsPrinted();
-        case FormKey::Next:
-            return pushes ? button->click() : advance();
-        case FormKey::Leave:
-            emit left();
-    }
-}
-
-void LabelForm::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    if (const bool wide = width() >= kTwoColumns; wide != wide_) arrange(wide);
 }
 
 }  // namespace nettare

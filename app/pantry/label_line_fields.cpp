@@ -103,7 +103,6 @@ void LabelLineFields::build() {
     grid->setVerticalSpacing(kSpace1Px);
     grid->setColumnStretch(0, 1);
     grid->setColumnMinimumWidth(2, kUnitColumn);
-    grid->setColumnMinimumWidth(3, kStandsForColumn);
     for (const PrintedLine& printed : printedLines(rules_)) addRow(*grid, printed);
     static_cast<QVBoxLayout*>(layout())->insertWidget(0, body_);
     follow();
@@ -123,6 +122,7 @@ void LabelLineFields::addRow(QGridLayout& grid, const PrintedLine& printed) {
     row.name->setWordWrap(true);
     row.name->setMinimumWidth(1);
     row.standsFor->setWordWrap(true);
+    row.standsFor->setFixedWidth(kStandsForColumn);
     row.standsFor->setFont(figureFont(TypeSize::Body));
     row.field->setObjectName(
         QStringLiteral("label_") +

@@ -60,6 +60,12 @@ LabelPackFields::LabelPackFields(QWidget* parent)
             follow();
             emit edited();
         });
+    // The unit that was typed is chosen beside the field by now.
+    connect(size_, &QLineEdit::editingFinished, this, [this] {
+        LabelTyped typed;
+        readInto(typed);
+        size_->setText(QString::fromStdString(servingNumber(typed)));
+    });
     follow();
 }
 

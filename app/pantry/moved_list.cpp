@@ -17,22 +17,25 @@ namespace nettare {
 
 namespace {
 
-CellsModel::Row movedRow(const MovedRevision& moved, std::size_t at) {
+CellsModel::Row recipeRow(const MovedRevision& moved) {
+    Cell title = textCell(QString::fromStdString(moved.title),
+                          MovedList::tr("revision %1").arg(moved.revision));
+    title.strong = true;
+    return {title, textCell({}), textCell({})};
+}
+
+CellsModel::Row figureRow(const MovedRevision& moved, std::size_t at) {
     const MovedFigure& figure = moved.figures[at];
-    const QString figureName = MovedList::tr("%1 %2").arg(componentName(figure.component),
-                                                          QString::fromStdString(moved.places[at]));
-    return {textCell(QString::fromStdString(moved.title),
-                     MovedList::tr("revision %1").arg(moved.revision)),
-            textCell(figureName), textCell(QString::fromStdString(figure.before)),
+    const QString name = MovedList::tr("%1 %2").arg(componentName(figure.component),
+                                                    QString::fromStdString(moved.places[at]));
+    return {textCell(name), textCell(QString::fromStdString(figure.before)),
             textCell(QString::fromStdString(figure.after))};
 }
 
-CellsModel::Row failedRow(const MovedRevision& moved) {
-    Cell why = textCell(QString::fromStdString(errorSentence(*moved.failure)));
+CellsModel::Row failureRow(const Error& failure) {
+    Cell why = textCell(QString::fromStdString(errorSentence(failure)));
     why.ink = Role::Error;
-    return {textCell(QString::fromStdString(moved.title),
-                     MovedList::tr("revision %1").arg(moved.revision)),
-            textCell(MovedList::tr("all figures")), textCell({}), why};
+    return {why, textCell({}), textCell({})};
 }
 
 }  // namespace
@@ -43,8 +46,7 @@ MovedList::MovedList(KitchenSession& kitchen, QWidget* parent)
       head_{new QLabel{tr("Published figures that would move")}},
       words_{new QLabel},
       look_{new QPushButton{tr("Look for published figures that would move")}},
-      rows_{new CellsModel{
-          {tr("Recipe"), tr("Figure"), tr("Published"), tr("With this pack")}, {}, this}},
+      rows_{new CellsModel{{tr("Figure"), tr("Published"), tr("With this pack")}, {}, this}},
       table_{new WholeTable{0}} {
     head_->setFont(typeFont(TypeSize::Body, Weight::Bold));
     words_->setObjectName(QStringLiteral("movedWords"));
@@ -101,13 +103,11 @@ void MovedList::show(const std::vector<MovedRevision>& moved) {
     std::vector<CellsModel::Row> rows;
     recipes_.clear();
     for (const MovedRevision& each : moved) {
-        for (std::size_t at = 0; at < each.figures.size(); ++at) {
-            rows.push_back(movedRow(each, at));
-            recipes_.push_back(each.recipe);
-        }
-        if (!each.failure) continue;
-        rows.push_back(failedRow(each));
-        recipes_.push_back(each.recipe);
+        rows.push_back(recipeRow(each));
+        for (std::size_t at = 0; at < each.figures.size(); ++at)
+            rows.push_back(figureRow(each, at));
+        if (each.failure) rows.push_back(failureRow(*each.failure));
+        recipes_.resize(rows.size(), each.recipe);
     }
     words_->setText(rows.empty()
                         ? tr("None: no kept revision has a figure that leaves its rounding.")

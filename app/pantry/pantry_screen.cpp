@@ -31,7 +31,7 @@ namespace {
 constexpr int kBrowserWidth = 440;
 constexpr int kWidestMiddle = 860;
 /// Least of the food that is read beside a label, and least and most of that.
-constexpr int kLeastMiddle = 520, kLeastLabel = 420, kMostLabel = 800;
+constexpr int kLeastMiddle = 520, kLeastLabel = 420, kMostLabel = 860;
 
 /// The tables with their foods, files of one table together.
 std::vector<TableCount> countsOf(const FoodTables* tables) {
@@ -181,7 +181,8 @@ void PantryScreen::showFood(const TableRow& row) {
     card_->show(row);
     card_->setCompared(std::ranges::find(browser_->compared(), row) != browser_->compared().end());
     const QWidget* const focus = QApplication::focusWidget();
-    if (middle_->isHidden() && (focus == nullptr || !labelPane_->isAncestorOf(focus))) leaveLabel();
+    if (middle_->isHidden() && (focus == nullptr || !labelPane_->isAncestorOf(focus)))
+        hideLabelPane();
     if (stack_->currentWidget() != formPage_ || !form_->isChanged()) {
         stack_->setCurrentWidget(cardPage_);
         static_cast<QScrollArea*>(cardPage_)->verticalScrollBar()->setValue(0);
@@ -291,9 +292,13 @@ void PantryScreen::labelDone(const TableRow& row) {
     if (row.release != "1") card_->lookForMoved(row);
 }
 
-void PantryScreen::leaveLabel() {
+void PantryScreen::hideLabelPane() {
     labelPane_->hide();
     arrange();
+}
+
+void PantryScreen::leaveLabel() {
+    hideLabelPane();
     browser_->focusField();
 }
 

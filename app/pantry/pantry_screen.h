@@ -70,6 +70,7 @@ private:
     void beginLabel(const OwnFood& before);
     void labelDone(const TableRow& row);
     void showLabelPane();
+    void hideLabelPane();
     /// Goes on with a label that was not saved when the window closed.
     void resumeLabel();
     /// Puts the label's form away; what was typed stays in it.

@@ -203,7 +203,9 @@ LabelTyped typedLabelOf(const OwnFood& own) {
     typed.addedSugars = own.food.addedSugars.kind;
     if (typed.addedSugars == AddedSugarKind::Stated)
         typed.addedSugarsPer100g = Decimal::fromDouble(own.food.addedSugars.statedPer100g).text();
-    typed.addedSugarsReason = own.food.addedSugars.reason;
+    if (const std::string& reason = own.food.addedSugars.reason;
+        reason != kPrintedReason && reason != kUntoldReason)
+        typed.addedSugarsReason = reason;
     typed.plant = own.food.plant;
     typed.date = own.origin.date;
     typed.note = own.origin.note;
@@ -227,6 +229,10 @@ LabelTyped typedLabelOf(const OwnFood& own) {
     typed.photo = label.photo;
     typed.assents = label.assents;
     return typed;
+}
+
+std::string servingNumber(const LabelTyped& typed) {
+    return splitSize(typed.servingSize).number;
 }
 
 bool isInMillilitres(const LabelTyped& typed) {

@@ -42,6 +42,9 @@ struct LabelTyped {
 /// The facts as far as they can be read, for looking at a label while it is typed.
 [[nodiscard]] LabelFacts factsSoFar(const LabelTyped& typed);
 
+/// The size of the serving without its unit: "240" of "240 mL".
+[[nodiscard]] std::string servingNumber(const LabelTyped& typed);
+
 /// Whether the size of the serving is in millilitres, by its own unit or by the choice beside it.
 [[nodiscard]] bool isInMillilitres(const LabelTyped& typed);
 

@@ -52,6 +52,7 @@ TEST_CASE("a typed label is a food with its label as printed and a profile per 1
     CHECK(label.printed(Component::FASAT) == nullptr);
     CHECK_FALSE(own->food.profile[Component::FASAT]);
     CHECK(own->food.addedSugars.reason == "as printed on the package");
+    CHECK(typedLabelOf(*own).addedSugarsReason.empty());
 }
 
 TEST_CASE("the next pack begins with the label as it was typed") {

@@ -12,6 +12,7 @@
 #include <QListView>
 #include <QPushButton>
 #include <QTableView>
+#include <QTemporaryDir>
 
 #include <iostream>
 
@@ -213,6 +214,10 @@ TEST_CASE("what is wrong in a label is said in its place and keeps what was type
     CHECK(child<QLineEdit>(pantry.screen(), "labelSize").hasFocus());
     typing.put("labelSize", QStringLiteral("240 mL"));
     CHECK(child<QLineEdit>(pantry.screen(), "labelDensity").isVisible());
+    // The unit moves on to the choice beside the field.
+    typing.enter();
+    CHECK(child<QLineEdit>(pantry.screen(), "labelSize").text() == QStringLiteral("240"));
+    CHECK(child<BasisSwitch>(pantry.screen(), "labelSizeUnit").index() == 1);
     typing.save();
     CHECK(
         refusal.text().startsWith(QStringLiteral("the label of Oat drink speaks of millilitres")));
@@ -242,6 +247,51 @@ TEST_CASE("a label that is not saved stays when another food or screen is looked
     CHECK(child<QLineEdit>(pantry.screen(), "labelName").isVisible());
     click(child<QPushButton>(pantry.screen(), "dropLabel"));
     CHECK(make.text() == QStringLiteral("New label"));
+}
+
+TEST_CASE("a label that is not saved when the window closes is there when its kitchen is opened") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("mill lane.nettare"));
+    {
+        PantryWindow pantry;
+        pantry.kitchen().keepKitchenAs(path);
+        pantry.rest();
+        LabelTyping typing{pantry};
+        typing.openForm();
+        typing.put("labelName", QStringLiteral("Thick yoghurt"));
+        typing.put("label_FAT", QStringLiteral("0"));
+    }
+    auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+    REQUIRE(kitchen);
+    KitchenSession session{std::move(*kitchen), TablePlaces{NETTARE_STARTER_TABLE}, false};
+    PantryScreen screen{session};
+    showReady(screen, {1280, 800});
+    session.settle();
+    settle();
+    auto& make = child<QPushButton>(screen, "newLabel");
+    CHECK(make.text() == QStringLiteral("Go on with the label"));
+    click(make);
+    CHECK(child<QLineEdit>(screen, "labelName").text() == QStringLiteral("Thick yoghurt"));
+    CHECK(child<QLineEdit>(screen, "label_FAT").text() == QStringLiteral("0"));
+    click(child<QPushButton>(screen, "dropLabel"));
+    CHECK(make.text() == QStringLiteral("New label"));
+}
+
+TEST_CASE(
+    "a food that is chosen while a label is typed takes its place and keeps the list's focus") {
+    userSettings()->clear();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.put("labelName", QStringLiteral("Thick yoghurt"));
+    auto& list = child<QListView>(pantry.screen(), "foods");
+    list.setFocus();
+    list.setCurrentIndex(list.model()->index(1, 0));
+    pressKey(list, Qt::Key_Down);
+    CHECK(list.hasFocus());
+    CHECK_FALSE(child<QLineEdit>(pantry.screen(), "labelName").isVisible());
+    CHECK(child<QLabel>(pantry.screen(), "foodName").isVisible());
 }
 
 }  // namespace nettare
