@@ -111,7 +111,8 @@ std::optional<Error> addLabel(const Food& food, std::uint32_t index, const Assum
 }
 
 void addTable(const Food& food, Composition& composition) {
-    if (!food.table) return;
+    // The row of a labelled food has its label's values once more, without their rounding.
+    if (!food.table || food.labelOfRow) return;
     using enum Component;
     // The two units of energy are one fact: once stated or declared in one, the table gives
     // neither.

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
+#include "core/label/label_values.h"
 #include "core/nutrition/composition.h"
 #include "core/publish/path.h"
 #include "kitchen.h"
@@ -83,6 +84,27 @@ TEST_CASE("without a printed fibre the carbohydrate with it is open, and at leas
     CHECK(*yogurt[CHOCDF].high == Approx(1 - 0.0345 - 0.0405));
     CHECK(*yogurt[SUGAR].high == Approx(0.0485));
     CHECK(*yogurt[FIBTG].high == Approx(1 - 0.0345 - 0.0405 - 0.0475));
+}
+
+TEST_CASE("with a stated fibre the carbohydrate with it is open, whatever a list shows",
+          "[nutrition][label]") {
+    TableFood row = kitchen::row("0f8fad5b-d9cb-469f-a165-70867728950e", "yogurt");
+    row.label = LabelFacts{};
+    row.label->rules = LabelRules::Eu;
+    row.label->per = LabelPer::HundredGrams;
+    row.label->amounts = {{LabelOnly::CHOAVL, "4.8"}, {FIBTG, "1.5"}};
+    row.profile = labelProfile(*row.label);
+    REQUIRE(*row.profile[CHOCDF] == Approx(6.3));
+    Food food;
+    food.name = "yogurt";
+    food.table = row;
+    food.label = row.label;
+    food.labelOfRow = true;
+    CHECK(Served::orThrow(compositionOf(food, 0, {}))[CHOCDF].origin == Origin::Label);
+    food.stated = {{FIBTG, *Decimal::read("2.5"), {}, "supplier's analysis"}};
+    const Composition stated = Served::orThrow(compositionOf(food, 0, {}));
+    CHECK(stated[CHOCDF].origin == Origin::Missing);
+    CHECK(stated[CHOCDF].low == Approx(0.0475));
 }
 
 TEST_CASE("what is printed per 100 g depends on no serving", "[nutrition][label]") {
