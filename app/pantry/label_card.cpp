@@ -150,9 +150,10 @@ void LabelCard::show(const OwnFoodRecord& record) {
     showPhoto(*record.current.food.label);
     showVersions({});
     if (record.versions < 2) return;
-    kitchen_.ownFoods().askVersions(id_, this, [this, id = id_](std::vector<OwnFood> versions) {
-        if (id == id_) showVersions(versions);
-    });
+    kitchen_.ownFoods().askVersions(id_, this,
+                                    [this, id = id_](const std::vector<OwnFood>& versions) {
+                                        if (id == id_) showVersions(versions);
+                                    });
 }
 
 void LabelCard::showPhoto(const LabelFacts& label) {

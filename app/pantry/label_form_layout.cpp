@@ -31,7 +31,7 @@ void LabelForm::build() {
     scroll_ = scrolling(buildBody());
     auto* head = new QVBoxLayout;
     head->setContentsMargins(kSpace4Px, kSpace3Px, kSpace4Px, kSpace2Px);
-    head->setSpacing(0);
+    head->setSpacing(2);
     head->addWidget(title_);
     head->addWidget(about_);
     auto* column = new QVBoxLayout{this};
@@ -90,8 +90,8 @@ void LabelForm::arrange(bool wide) {
         body_->addWidget(rest_, 2, 0, Qt::AlignTop);
         body_->addWidget(photo_, 3, 0, Qt::AlignTop);
     }
-    body_->setColumnStretch(0, wide ? 0 : 1);
-    body_->setColumnStretch(1, wide ? 1 : 0);
+    body_->setColumnStretch(0, wide ? 9 : 1);
+    body_->setColumnStretch(1, wide ? 10 : 0);
     body_->setRowStretch(3, wide ? 1 : 0);
     body_->setRowStretch(4, wide ? 0 : 1);
 }

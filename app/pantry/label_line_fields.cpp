@@ -20,7 +20,7 @@ namespace {
 
 constexpr int kAmountField = 88;
 constexpr int kStandsForColumn = 104;
-constexpr int kUnitColumn = 32;
+constexpr int kUnitColumn = 32, kNameColumn = 132;
 constexpr int kIndent = kSpace4Px;
 
 QLabel* lineLabel(const QString& text, bool second) {
@@ -102,6 +102,7 @@ void LabelLineFields::build() {
     grid->setHorizontalSpacing(kSpace2Px);
     grid->setVerticalSpacing(kSpace1Px);
     grid->setColumnStretch(0, 1);
+    grid->setColumnMinimumWidth(0, kNameColumn);
     grid->setColumnMinimumWidth(2, kUnitColumn);
     for (const PrintedLine& printed : printedLines(rules_)) addRow(*grid, printed);
     static_cast<QVBoxLayout*>(layout())->insertWidget(0, body_);

@@ -83,12 +83,16 @@ LabelTyped typedFrom(const QJsonObject& json) {
     typed.addedSugars = kind >= 0 && kind <= static_cast<int>(AddedSugarKind::BetweenNoneAndAll)
                             ? static_cast<AddedSugarKind>(kind)
                             : AddedSugarKind::BetweenNoneAndAll;
-    for (const QJsonValue& each : json[QStringLiteral("amounts")].toArray())
-        if (const auto line = labelLineNamed(each[0].toString().toStdString()))
-            typed.amounts.push_back({*line, each[1].toString().toStdString()});
-    for (const QJsonValue& each : json[QStringLiteral("assents")].toArray())
-        typed.assents.push_back(
-            {meaningOf(each[0].toString(), kLabelFindingWords), each[1].toString().toStdString()});
+    for (const auto& each : json[QStringLiteral("amounts")].toArray()) {
+        const QJsonArray amount = each.toArray();
+        if (const auto line = labelLineNamed(amount.at(0).toString().toStdString()))
+            typed.amounts.push_back({*line, amount.at(1).toString().toStdString()});
+    }
+    for (const auto& each : json[QStringLiteral("assents")].toArray()) {
+        const QJsonArray assent = each.toArray();
+        typed.assents.push_back({meaningOf(assent.at(0).toString(), kLabelFindingWords),
+                                 assent.at(1).toString().toStdString()});
+    }
     return typed;
 }
 

@@ -94,7 +94,7 @@ void MovedList::look() {
     words_->show();
     look_->hide();
     kitchen_.ownFoods().askMoved(row_.number, this,
-                                 [this, asked = ++asked_](std::vector<MovedRevision> moved) {
+                                 [this, asked = ++asked_](const std::vector<MovedRevision>& moved) {
                                      if (asked == asked_) show(moved);
                                  });
 }

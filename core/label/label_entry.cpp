@@ -51,7 +51,7 @@ SizeText splitSize(const std::string& typed) {
 }
 
 std::string relativeText(const std::string& percent) {
-    const std::string text = trimmedCopy(percent);
+    std::string text = trimmedCopy(percent);
     const auto read = Decimal::read(text);
     if (!read) return text;
     return Decimal{read->coefficient(), read->exponent() - 2}.text();

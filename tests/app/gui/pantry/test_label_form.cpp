@@ -2,6 +2,7 @@
 #include "app/gui/pantry/pantry_window.h"
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
+#include "app/pantry/food_list_model.h"
 #include "app/theme/user_settings.h"
 #include "app/widgets/basis_switch.h"
 

@@ -29,7 +29,7 @@ QString drawnPackage(const QTemporaryDir& folder, const QString& name) {
     for (int line = 0; line < 9; ++line)
         painter.drawLine(300, 680 + 75 * line, 300 + 60 * (1 + line % 5), 680 + 75 * line);
     painter.end();
-    const QString path = folder.filePath(name);
+    QString path = folder.filePath(name);
     REQUIRE(image.save(path));
     return path;
 }
