@@ -102,16 +102,28 @@ void AddedSugarsForm::build() {
 }
 
 void AddedSugarsForm::follow(DraftSession* draft) {
-    const std::string before = chosen();
     draft_ = draft;
+    fill(nullptr);
+}
+
+void AddedSugarsForm::ask(DraftSession* draft, const std::vector<std::string>& names) {
+    draft_ = draft;
+    fill(&names);
+}
+
+void AddedSugarsForm::fill(const std::vector<std::string>* names) {
+    const std::string before = chosen();
     foods_.clear();
     refusal_->hide();
     {
         const QSignalBlocker quiet{food_};
         food_->clear();
-        if (draft != nullptr)
-            for (const Json& food : entriesIn(draft->document(), "foods")) {
+        if (draft_ != nullptr)
+            for (const Json& food : entriesIn(draft_->document(), "foods")) {
                 if (food.find("recipe") != nullptr) continue;
+                if (names != nullptr &&
+                    std::ranges::find(*names, memberText(&food, "name")) == names->end())
+                    continue;
                 foods_.push_back(memberText(&food, "id"));
                 food_->addItem(QString::fromStdString(memberText(&food, "name")));
             }
@@ -119,13 +131,7 @@ void AddedSugarsForm::follow(DraftSession* draft) {
         if (same != foods_.end()) food_->setCurrentIndex(static_cast<int>(same - foods_.begin()));
     }
     sayNow();
-    setVisible(!foods_.empty() && !draft->readOnly());
-}
-
-void AddedSugarsForm::choose(const std::vector<std::string>& names) {
-    if (names.empty()) return;
-    const int index = food_->findText(QString::fromStdString(names.front()));
-    if (index >= 0) food_->setCurrentIndex(index);
+    setVisible(!foods_.empty() && !draft_->readOnly());
 }
 
 std::string AddedSugarsForm::chosen() const {
@@ -135,6 +141,7 @@ std::string AddedSugarsForm::chosen() const {
 
 void AddedSugarsForm::sayNow() {
     now_->clear();
+    answer_->setEnabled(true);
     if (draft_ == nullptr || draft_->evaluation() == nullptr) return;
     const Json::Array& entries = entriesIn(draft_->document(), "foods");
     for (std::size_t i = 0; i < entries.size(); ++i) {
@@ -142,6 +149,10 @@ void AddedSugarsForm::sayNow() {
         std::size_t place = 0;
         const Food* const food = foodAt(*draft_->evaluation(), i, place);
         if (food == nullptr) return;
+        // What a package prints is its own word; nothing said here would change a figure.
+        answer_->setEnabled(
+            draft_->evaluation()->cooked.compositions[place][Component::SUGAD].origin !=
+            Origin::Label);
         now_->setText(tr("Now, per 100 g: %1")
                           .arg(QString::fromStdString(addedSugarsText(
                               *food, draft_->evaluation()->cooked.compositions[place]))));

@@ -21,11 +21,13 @@ public:
 
     /// Shows the foods of the draft; the one that was chosen stays where it is still there.
     void follow(DraftSession* draft);
-    /// Chooses the first food of those names.
-    void choose(const std::vector<std::string>& names);
+    /// The same with foods of these names alone; hides where the draft has none of them, since
+    /// those of a kept recipe are answered there.
+    void ask(DraftSession* draft, const std::vector<std::string>& names);
 
 private:
     void build();
+    void fill(const std::vector<std::string>* names);
     void sayNow();
     void followKind();
     void answer();

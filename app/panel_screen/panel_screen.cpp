@@ -207,11 +207,10 @@ void PanelScreen::askFor(const Error& error) {
         return form_->ask(kitchen_.draft(), error);
     }
     form_->hide();
-    askedSugars_->follow(kitchen_.draft());
     std::vector<std::string> names;
     for (const ErrorValue& value : error.values)
         if (value.name == "food") names.push_back(value.text);
-    askedSugars_->choose(names);
+    askedSugars_->ask(kitchen_.draft(), names);
 }
 
 void PanelScreen::sayScale() {

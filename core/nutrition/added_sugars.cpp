@@ -15,40 +15,57 @@ AddedSugarKind kindOf(const Food& food) {
                                                 : AddedSugarKind::BetweenNoneAndAll;
 }
 
-/// The last digit of the stated amount is as uncertain as that of any other stated value.
-void settleStated(const Food& food, std::uint32_t index, Composition& composition) {
+/// An amount of added sugars that the cook states, per gram, and its standard uncertainty.
+struct StatedAdded {
+    double perGram, u;
+};
+
+std::optional<StatedAdded> statedAdded(const Food& food) {
+    for (const StatedValue& stated : food.stated)
+        if (stated.component == SUGAD) {
+            const double lastDigit = Decimal{1, -stated.per100g.decimals()}.value();
+            const double width = stated.within ? 2 * stated.within->value() : lastDigit;
+            return StatedAdded{stated.per100g.value() / 100, rectangular(width) / 100};
+        }
+    if (kindOf(food) != AddedSugarKind::Stated) return std::nullopt;
     const double per100g = food.addedSugars.statedPer100g;
     const double lastDigit = Decimal{1, -Decimal::fromDouble(per100g).decimals()}.value();
-    settle(composition, SUGAD, Origin::Stated, per100g / 100);
-    composition.sources.push_back({rectangle(compositionKey(index, SUGAD), rectangular(lastDigit)),
-                                   EffectList{{SUGAD, 0.01}}});
+    return StatedAdded{per100g / 100, rectangular(lastDigit) / 100};
 }
 
-/// Standard uncertainty of added less all sugars, per gram; a source of both acts once.
-double uncertaintyOfRest(const Composition& composition) {
+/// The stated amount; all of the food's sugars where it lies above them, so that no figure has more
+/// added sugars than sugars.
+void settleStated(const StatedAdded& stated, std::uint32_t index, Composition& composition) {
+    const SourceKey key = compositionKey(index, SUGAD);
+    std::erase_if(composition.sources,
+                  [&](const CompositionSource& entry) { return entry.source.key == key; });
+    const ComponentAmount& sugars = composition[SUGAR];
+    if (isKnown(composition, SUGAR) && stated.perGram > sugars.perGram)
+        return settle(composition, SUGAD, Origin::AllSugars, sugars.perGram, sugars.onLabel);
+    settle(composition, SUGAD, Origin::Stated, stated.perGram);
+    composition.sources.push_back({rectangle(key, 100 * stated.u), EffectList{{SUGAD, 0.01}}});
+}
+
+/// Standard uncertainty of a food's sugars, per gram.
+double uncertaintyOfSugars(const Composition& composition) {
     double squares = 0;
-    for (const CompositionSource& entry : composition.sources) {
-        double rest = 0;
+    for (const CompositionSource& entry : composition.sources)
         for (const Effect& effect : entry.effects)
-            rest += effect.component == SUGAD   ? effect.perGram
-                    : effect.component == SUGAR ? -effect.perGram
-                                                : 0;
-        squares += std::pow(rest * entry.source.u, 2);
-    }
+            if (effect.component == SUGAR) squares += std::pow(effect.perGram * entry.source.u, 2);
     return std::sqrt(squares);
 }
 
 }  // namespace
 
 void settleAddedSugars(const Food& food, std::uint32_t index, Composition& composition) {
-    if (isKnown(composition, SUGAD)) return;
+    if (composition[SUGAD].origin == Origin::Label) return;
+    if (const auto stated = statedAdded(food)) return settleStated(*stated, index, composition);
     const ComponentAmount& sugars = composition[SUGAR];
     const AddedSugarKind kind = kindOf(food);
     ComponentAmount& added = composition.amounts[indexOf(SUGAD)];
+    if (isKnown(composition, SUGAD)) return;
     const bool noSugars = isKnown(composition, SUGAR) && sugars.perGram == 0;
-    if (kind == AddedSugarKind::Stated)
-        settleStated(food, index, composition);
-    else if (kind != AddedSugarKind::None && noSugars && mostOf(sugars) > 0)
+    if (kind != AddedSugarKind::None && noSugars && mostOf(sugars) > 0)
         settle(composition, SUGAD, Origin::AllSugars, 0, sugars.onLabel);
     else if (kind == AddedSugarKind::None || noSugars)
         settle(composition, SUGAD, noSugars ? Origin::ByParent : Origin::ByKind, 0);
@@ -58,17 +75,17 @@ void settleAddedSugars(const Food& food, std::uint32_t index, Composition& compo
         added.high = isKnown(composition, SUGAR) ? std::optional{mostOf(sugars)} : sugars.high;
 }
 
-std::optional<Error> checkAddedSugars(const Composition& composition) {
-    const ComponentAmount& added = composition[SUGAD];
+std::optional<Error> checkAddedSugars(const Food& food, const Composition& composition) {
+    const auto stated = statedAdded(food);
+    if (!stated || composition[SUGAD].origin == Origin::Label) return std::nullopt;
     const ComponentAmount& sugars = composition[SUGAR];
-    if (added.origin != Origin::Stated) return std::nullopt;
     const std::optional<double> most =
         isKnown(composition, SUGAR) ? std::optional{mostOf(sugars)} : sugars.high;
     // Two standard uncertainties, about 95 %: sugars of a table are a mean.
-    if (!most || added.perGram <= *most + 2 * uncertaintyOfRest(composition) + 1e-12)
-        return std::nullopt;
+    const double within = 2 * std::hypot(stated->u, uncertaintyOfSugars(composition));
+    if (!most || stated->perGram <= *most + within + 1e-12) return std::nullopt;
     return Error{ErrorCode::AddedSugarsAboveSugars}
-        .with("found", shortNumber(100 * added.perGram))
+        .with("found", shortNumber(100 * stated->perGram))
         .with("most", shortNumber(100 * *most))
         .at("/added_sugars");
 }

@@ -139,7 +139,7 @@ Result<Composition> compositionOf(const Food& food, std::uint32_t index,
     settleAddedSugars(food, index, composition);
     addTableSources(food, index, assumptions, composition);
     passOnEffects(composition);
-    if (const auto error = checkAddedSugars(composition)) return fail(*error);
+    if (const auto error = checkAddedSugars(food, composition)) return fail(*error);
     return composition;
 }
 

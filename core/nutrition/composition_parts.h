@@ -16,7 +16,8 @@ void settleGaps(const Food& food, Composition& composition);
 /// Added sugars: by the food's trait; without one, between none and all of its sugars.
 void settleAddedSugars(const Food& food, std::uint32_t index, Composition& composition);
 /// AddedSugarsAboveSugars where more is stated than the food's sugars can be.
-[[nodiscard]] std::optional<Error> checkAddedSugars(const Composition& composition);
+[[nodiscard]] std::optional<Error> checkAddedSugars(const Food& food,
+                                                    const Composition& composition);
 /// Sources of the table's values and what they move, once it is known which values the table gives.
 void addTableSources(const Food& food, std::uint32_t index, const Assumptions& assumptions,
                      Composition& composition);
