@@ -51,6 +51,18 @@ TableFood asRow(const Food& food) {
     return row;
 }
 
+/// A label of 250 g prepared pasta says nothing of 250 g from the packet. Its own servings are of
+/// what it speaks of.
+void findPrepared(const Question& question, const TableFood& row, Findings& findings) {
+    const bool prepared = row.label && row.label->state == LabelState::Prepared;
+    const bool itsOwn = question.chosen().why.basis == WayBasis::LabelServings;
+    if (!prepared || itsOwn || stateWeighed(question.dossier, question.line, question.chosen()))
+        return;
+    LineFinding finding;
+    finding.kind = LineFindingKind::PreparedNotSaid;
+    findings.push_back(finding);
+}
+
 void findState(const Question& question, Findings& findings) {
     const Food& food = question.food;
     const bool byLabel = food.label && !food.labelOfRow;
@@ -60,7 +72,8 @@ void findState(const Question& question, Findings& findings) {
         const auto weighed = stateWeighed(question.dossier, question.line, way);
         return weighed && !holdsFor(*row, *weighed);
     };
-    if (row == nullptr || !isMismatch(question.chosen())) return;
+    if (row == nullptr) return;
+    if (!isMismatch(question.chosen())) return findPrepared(question, *row, findings);
     LineFinding finding;
     finding.kind = LineFindingKind::StateMismatch;
     finding.weighed = stateWeighed(question.dossier, question.line, question.chosen());

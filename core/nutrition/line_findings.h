@@ -13,6 +13,7 @@ namespace nettare {
 enum class LineFindingKind {
     WaysDisagree,        ///< an open way lies further off than both uncertainties explain
     StateMismatch,       ///< what was weighed is not in the state of the food's values
+    PreparedNotSaid,     ///< the label speaks of it prepared; nothing says what was weighed
     MeasuresDoNotScale,  ///< the table's measures of this food contradict each other
     RefuseDoubtful,      ///< the table's refuse is not what a kitchen takes off
     BetterWayOpen,       ///< the cook chose a way that is worse than one open

@@ -117,6 +117,11 @@ std::string findingSentence(const Dossier& dossier, std::size_t recipe, std::siz
             return disagreeText(found);
         case LineFindingKind::StateMismatch:
             return stateText(found);
+        case LineFindingKind::PreparedNotSaid:
+            return fmt::format(
+                "the label of {} speaks of it prepared: if it was weighed so, write “cooked” as "
+                "its preparation, else use a label as sold",
+                found.food.name);
         case LineFindingKind::MeasuresDoNotScale:
             return scalingText(found);
         case LineFindingKind::RefuseDoubtful:

@@ -66,6 +66,22 @@ TEST_CASE("what a label speaks of is held against what was weighed", "[nutrition
     CHECK(kinds(tin("as-sold", "dry")).empty());
 }
 
+TEST_CASE("what a label says of it prepared is asked where nothing says what was weighed",
+          "[nutrition][label]") {
+    const auto spirals = [](const std::string& line) {
+        Kitchen kitchen;
+        kitchen.append("foods",
+                       R"({"id":"spirals","name":"spirals","label":{"rules":"eu","per":"100g",
+            "basis":"prepared","serving_grams":"250","serving":{"amount":"1","unit":"plate"},
+            "declares":[{"component":"FAT","printed":"1.2"}]}})");
+        return kitchen.line(R"({"id":"t","food":"spirals",)" + line + "}");
+    };
+    CHECK(kinds(spirals(R"("amount":"500","unit":"g")")) ==
+          Kinds{LineFindingKind::PreparedNotSaid});
+    CHECK(kinds(spirals(R"("amount":"500","unit":"g","preparation":"cooked")")).empty());
+    CHECK(kinds(spirals(R"("amount":"2","piece":"plates")")).empty());
+}
+
 TEST_CASE("a yield to the row's state answers the mismatch, one to another state is one",
           "[nutrition]") {
     const auto yield = [](const char* to) {

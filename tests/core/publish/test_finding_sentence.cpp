@@ -52,6 +52,16 @@ TEST_CASE("what was weighed cooked does not meet the values of a raw row", "[pub
                     "for cooked, or give the yield between the two"});
 }
 
+TEST_CASE("a label that speaks of it prepared asks what was weighed", "[publish][label]") {
+    Kitchen kitchen;
+    kitchen.append("foods", R"({"id":"spirals","name":"spirals","label":{"rules":"eu","per":"100g",
+        "basis":"prepared","declares":[{"component":"FAT","printed":"1.2"}]}})");
+    kitchen.line(R"({"id":"s","amount":"500","unit":"g","food":"spirals"})");
+    CHECK(sentences(kitchen) ==
+          Sentences{"the label of spirals speaks of it prepared: if it was weighed so, write "
+                    "“cooked” as its preparation, else use a label as sold"});
+}
+
 TEST_CASE("measures that do not scale are named with their grams", "[publish]") {
     TableFood sauce = kitchen::row("06150", "barbecue sauce");
     kitchen::set(sauce, Component::ENERC_KCAL, 172);
