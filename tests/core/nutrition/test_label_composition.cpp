@@ -35,7 +35,7 @@ Composition yogurtOf(Kitchen kitchen) {
     return served.cooked.compositions.back();
 }
 
-double uncertainty(const Composition& composition, Component component) {
+double uncertaintyOf(const Composition& composition, Component component) {
     double squares = 0;
     for (const CompositionSource& source : composition.sources)
         for (const Effect& effect : source.effects)
@@ -54,7 +54,7 @@ TEST_CASE("salt is sodium times 2.5, with the rounding of the salt", "[nutrition
     // Commission guidance of December 2012: from 1 g on to 0.1 g, so 1.3 stands for 1.25 to 1.35.
     CHECK(yogurt[NA].low == Approx(500.0 / 100));
     CHECK(*yogurt[NA].high == Approx(540.0 / 100));
-    CHECK(uncertainty(yogurt, NA) == Approx(0.1 / std::sqrt(12.0) * 400 / 100));
+    CHECK(uncertaintyOf(yogurt, NA) == Approx(0.1 / std::sqrt(12.0) * 400 / 100));
 }
 
 TEST_CASE("where a pack prints sodium and salt, its sodium counts", "[nutrition][label]") {
@@ -70,8 +70,8 @@ TEST_CASE("carbohydrate of a European pack and its fibre make the one with fibre
     CHECK(yogurt[CHOCDF].origin == Origin::Label);
     CHECK(yogurt[CHOCDF].perGram == Approx(0.063));
     // Both are printed to 0.1 g, each with a rounding of its own.
-    CHECK(uncertainty(yogurt, CHOCDF) == Approx(0.1 / std::sqrt(12.0) * std::sqrt(2.0) / 100));
-    CHECK(uncertainty(yogurt, FIBTG) == Approx(0.1 / std::sqrt(12.0) / 100));
+    CHECK(uncertaintyOf(yogurt, CHOCDF) == Approx(0.1 / std::sqrt(12.0) * std::sqrt(2.0) / 100));
+    CHECK(uncertaintyOf(yogurt, FIBTG) == Approx(0.1 / std::sqrt(12.0) / 100));
 }
 
 TEST_CASE("without a printed fibre the carbohydrate with it is open, and at least what is printed",
@@ -172,7 +172,7 @@ TEST_CASE("a label's own declaration spread comes before that of the recipe",
         withYogurt(printed("FAT", "3.5"), R"("per":"100g","declaration_spread":"0.2",)");
     kitchen.json("assumptions", R"({"declaration_spread":"0.05"})");
     const Composition yogurt = yogurtOf(kitchen);
-    CHECK(uncertainty(yogurt, FAT) ==
+    CHECK(uncertaintyOf(yogurt, FAT) ==
           Approx(std::hypot(0.1 / std::sqrt(12.0), 0.2 * 3.5 / std::sqrt(3.0)) / 100));
 }
 

@@ -8,7 +8,6 @@ namespace nettare {
 
 namespace {
 
-using kitchen::Kitchen;
 using kitchen::Served;
 
 std::string textOf(TableFood row, const AddedSugars& added) {
