@@ -1,6 +1,7 @@
 #include "app/compare/compare_model.h"
 
 #include "app/compare/compare_cells.h"
+#include "app/widgets/plain_tip.h"
 
 #include <algorithm>
 
@@ -62,7 +63,7 @@ QVariant CompareModel::data(const QModelIndex& index, int role) const {
     Cell cell = compareCell(row, index.column());
     if (role == kCellRole) cell.was.clear();
     if (role == Qt::ToolTipRole && index.column() % kSideColumns == LeftFood)
-        return plainText(cell);
+        return plainTip(plainText(cell));
     return cellData(cell, role);
 }
 

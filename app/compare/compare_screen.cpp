@@ -5,6 +5,7 @@
 #include "app/session/draft_title.h"
 #include "app/theme/spacing.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/screen_header.h"
 #include "app/words/error_sentence.h"
 
@@ -253,7 +254,7 @@ void CompareScreen::nameBringBack() {
     if (left_) bringBack_->setText(tr("Bring back revision %1…").arg(*left_));
     const QString hindrance = BringBackBar::hindrance(kitchen_);
     bringBack_->setEnabled(hindrance.isEmpty());
-    bringBack_->setToolTip(hindrance);
+    bringBack_->setToolTip(plainTip(hindrance));
 }
 
 void CompareScreen::askBringBack() {

@@ -3,6 +3,7 @@
 #include "app/theme/palette.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
+#include "app/widgets/plain_tip.h"
 
 #include <QPainter>
 
@@ -19,7 +20,7 @@ StateDot::StateDot(const QString& text, const QString& spoken, bool draft, QWidg
     : QPushButton{text, parent}, spoken_{spoken}, draft_{draft} {
     setCheckable(true);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    setToolTip(spoken);
+    setToolTip(plainTip(spoken));
     setAccessibleName(spoken);
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/widgets/plain_tip.h"
+
 namespace nettare {
 
 CellsModel::CellsModel(QStringList headers, std::vector<int> numbers, QObject* parent)
@@ -34,7 +36,7 @@ QVariant CellsModel::data(const QModelIndex& index, int role) const {
     const Cell& cell =
         rows_[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     // Words may be longer than their column.
-    if (role == Qt::ToolTipRole && cell.kind == CellKind::Text) return plainText(cell);
+    if (role == Qt::ToolTipRole && cell.kind == CellKind::Text) return plainTip(plainText(cell));
     return cellData(cell, role);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/pantry/food_words.h"
+#include "app/widgets/plain_tip.h"
 #include "core/food/own_food.h"
 #include "core/publish/number_text.h"
 
@@ -87,8 +88,9 @@ QVariant FoodListModel::foodData(const FoodHit& hit, int role) const {
     const bool marked = marked_.contains(hit.row.text());
     switch (role) {
         case Qt::DisplayRole:
-        case Qt::ToolTipRole:
             return name;
+        case Qt::ToolTipRole:
+            return plainTip(name);
         case NoteRole:
             return hitNote(hit, usesOf(hit), isLabelled(hit));
         case EnergyRole:

@@ -1,6 +1,7 @@
 #include "app/revisions/revision_model.h"
 
 #include "app/revisions/revision_words.h"
+#include "app/widgets/plain_tip.h"
 
 #include <algorithm>
 
@@ -63,7 +64,7 @@ QVariant RevisionModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     const RevisionSummary& revision = at(index.row());
     if (role == Qt::ToolTipRole && index.column() == Note)
-        return QString::fromStdString(revision.note);
+        return plainTip(QString::fromStdString(revision.note));
     return cellData(cellOf(revision, index.column()), role);
 }
 

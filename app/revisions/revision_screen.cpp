@@ -8,6 +8,7 @@
 #include "app/session/kitchen_session.h"
 #include "app/theme/spacing.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/screen_header.h"
 #include "app/widgets/table_delegate.h"
 
@@ -152,7 +153,7 @@ void RevisionScreen::followSelection() {
     two_->setEnabled(count == 2);
     const QString hindrance = BringBackBar::hindrance(kitchen_);
     bringBack_->setEnabled(count == 1 && hindrance.isEmpty());
-    bringBack_->setToolTip(hindrance);
+    bringBack_->setToolTip(plainTip(hindrance));
 }
 
 // One at a time: between two of them the journal gets its turn.

@@ -8,6 +8,7 @@
 #include "app/scale/step_lines.h"
 #include "app/sheet/document_texts.h"
 #include "app/theme/spacing.h"
+#include "app/widgets/plain_tip.h"
 
 namespace nettare {
 
@@ -70,7 +71,8 @@ void MixturePanel::fillSteps(const Json& document, std::optional<int> mixedAt) {
         const QString words =
             tr("as mixed at step %1: %2").arg(number).arg(QString::fromStdString(text));
         step_->addItem(fontMetrics().elidedText(words, Qt::ElideRight, kStepWidth));
-        step_->setItemData(step_->count() - 1, QString::fromStdString(text), Qt::ToolTipRole);
+        step_->setItemData(step_->count() - 1, plainTip(QString::fromStdString(text)),
+                           Qt::ToolTipRole);
         steps_.push_back({number, std::move(named)});
     }
     step_->setCurrentIndex(current);

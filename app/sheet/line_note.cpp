@@ -9,6 +9,7 @@
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 #include "app/widgets/mark_icon.h"
+#include "app/widgets/plain_tip.h"
 #include "app/widgets/way_mark.h"
 
 namespace nettare {
@@ -112,7 +113,7 @@ void LineNote::showOthers(const std::vector<OtherWay>& others) {
         button.disconnect(this);
         button.setText(others[i].text);
         button.setIcon(iconOf(others[i].mark));
-        button.setToolTip(others[i].sentence);
+        button.setToolTip(plainTip(others[i].sentence));
         button.setAccessibleDescription(others[i].sentence);
         button.setEnabled(!draft_->readOnly());
         connect(&button, &QPushButton::clicked, this, [this, way = others[i].way] { take(way); });
@@ -138,7 +139,7 @@ void LineNote::showDensity() {
     if (!offer) return;
     density_->setText(densityOfferText(*offer));
     density_->setAccessibleDescription(QString::fromStdString(offer->reason()));
-    density_->setToolTip(QString::fromStdString(offer->reason()));
+    density_->setToolTip(plainTip(QString::fromStdString(offer->reason())));
 }
 
 void LineNote::takeDensity() {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/theme/type.h"
+#include "app/widgets/plain_tip.h"
 
 namespace nettare {
 
@@ -70,7 +71,7 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
     const Cell& cell = line.cells[index.column()];
     // The whole of what a narrow column may cut.
     if (role == Qt::ToolTipRole && cell.problem.isEmpty() && !cell.muted.isEmpty())
-        return plainText(cell);
+        return plainTip(plainText(cell));
     return cellData(cell, role);
 }
 

@@ -4,6 +4,7 @@
 
 #include "app/icons/icon_engine.h"
 #include "app/theme/type.h"
+#include "app/widgets/plain_tip.h"
 
 namespace nettare {
 
@@ -49,7 +50,9 @@ void YieldResidue::setResidue(const std::optional<ShownResidue>& residue, bool e
     const QString text = residue ? residue->text : tr("not weighed");
     weigh_->setText(QString{text}.replace(QLatin1Char{'&'}, QStringLiteral("&&")));
     weigh_->setAccessibleName(tr("Left over: %1, weigh it").arg(text));
-    weigh_->setToolTip(residue ? residue->foods : QString{});
+    const QString foods = residue ? residue->foods : QString{};
+    weigh_->setToolTip(plainTip(foods));
+    weigh_->setAccessibleDescription(foods);
     weigh_->setEnabled(editable);
     remove_->setAccessibleName(tr("Take %1 off the recipe").arg(text));
     remove_->setToolTip(tr("Take it off the recipe; the reading stays in the ledger"));

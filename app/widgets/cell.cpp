@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/widgets/plain_tip.h"
+
 namespace nettare {
 
 namespace {
@@ -126,8 +128,8 @@ QVariant cellData(const Cell& cell, int role) {
         case Qt::AccessibleTextRole:
             return spokenText(cell);
         case Qt::ToolTipRole:
-            if (cell.kind == CellKind::Finding && !cell.text.isEmpty()) return cell.text;
-            return cell.problem.isEmpty() ? QVariant{} : QVariant{cell.problem};
+            if (cell.kind == CellKind::Finding && !cell.text.isEmpty()) return plainTip(cell.text);
+            return cell.problem.isEmpty() ? QVariant{} : QVariant{plainTip(cell.problem)};
         case Qt::TextAlignmentRole:
             return QVariant{cell.kind == CellKind::Number ? Qt::AlignRight | Qt::AlignVCenter
                                                           : Qt::AlignLeft | Qt::AlignVCenter};

@@ -2,12 +2,15 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
 #include "app/theme/user_settings.h"
+#include "app/widgets/plain_tip.h"
 
+#include <QAbstractItemView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QTableView>
+#include <QTextDocument>
 
 namespace nettare {
 
@@ -28,6 +31,32 @@ void checkPlain(QWidget& root) {
                            !label->text().contains(QStringLiteral("<b>bold"));
         CHECK(inert);
     }
+}
+
+/// What a tool tip paints of that text.
+QString painted(const QString& tip) {
+    if (!Qt::mightBeRichText(tip)) return tip;
+    QTextDocument document;
+    document.setHtml(tip);
+    return document.toPlainText();
+}
+
+/// Every tool tip of a list or table shows its text as it is.
+void checkTips(QWidget& root) {
+    int hostile = 0;
+    for (const QAbstractItemView* view : root.findChildren<QAbstractItemView*>()) {
+        const QAbstractItemModel* const model = view->model();
+        if (model == nullptr || !view->isVisible()) continue;
+        for (int row = 0; row < model->rowCount(); ++row)
+            for (int column = 0; column < model->columnCount(); ++column) {
+                const QModelIndex cell = model->index(row, column);
+                const QString tip = cell.data(Qt::ToolTipRole).toString();
+                if (!tip.contains(QStringLiteral("bold"))) continue;
+                ++hostile;
+                CHECK(painted(tip).contains(QStringLiteral("<b>bold</b>")));
+            }
+    }
+    CHECK(hostile > 0);
 }
 
 void typeHostile(LabelTyping& typing, const QString& name) {
@@ -56,6 +85,7 @@ TEST_CASE("markup in a label is plain text in form, list, card and comparison") 
     pantry.search(QStringLiteral("bold"));
     REQUIRE_FALSE(pantry.listed().isEmpty());
     CHECK(pantry.listed().front().startsWith(kMarkup));
+    checkTips(pantry.screen());
     click(child<QPushButton>(pantry.screen(), "adjustFood"));
     checkPlain(pantry.screen());
     CHECK(pantry.screen().width() == 1280);
@@ -71,6 +101,14 @@ TEST_CASE("markup in a label is plain text in form, list, card and comparison") 
     }
     click(child<QPushButton>(pantry.screen(), "compareFoods"));
     checkPlain(pantry.screen());
+}
+
+TEST_CASE("a tool tip shows typed markup letter by letter, and plain text as it is") {
+    for (const QString& text :
+         {kMarkup, QStringLiteral("<i>one</i>\ntwo & three"), QStringLiteral("3 < 4 & 5 > 2"),
+          QStringLiteral("plain\ntext"), QStringLiteral("&lt;b&gt; %1 <br>")})
+        CHECK(painted(plainTip(text)) == text);
+    CHECK(plainTip(QStringLiteral("fennel, raw")) == QStringLiteral("fennel, raw"));
 }
 
 TEST_CASE("text from right to left in a label ends where it ends") {
