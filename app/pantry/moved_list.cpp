@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "app/figures/figure_words.h"
@@ -45,8 +46,8 @@ MovedList::MovedList(KitchenSession& kitchen, QWidget* parent)
       kitchen_{kitchen},
       head_{new QLabel{tr("Published figures that would move")}},
       words_{new QLabel},
-      look_{new QPushButton{tr("Look for published figures that would move")}},
-      rows_{new CellsModel{{tr("Figure"), tr("Published"), tr("With this pack")}, {}, this}},
+      look_{new QPushButton},
+      rows_{new CellsModel{{tr("Figure"), tr("Before"), tr("With this pack")}, {}, this}},
       table_{new WholeTable{0}} {
     head_->setFont(typeFont(TypeSize::Body, Weight::Bold));
     words_->setObjectName(QStringLiteral("movedWords"));
@@ -66,6 +67,7 @@ MovedList::MovedList(KitchenSession& kitchen, QWidget* parent)
     column->addWidget(look_, 0, Qt::AlignLeft);
     column->addWidget(table_);
     connect(look_, &QPushButton::clicked, this, &MovedList::look);
+    connect(&kitchen_, &KitchenSession::revisionsChanged, this, [this] { stale_ = true; });
     const auto open = [this](const QModelIndex& index) {
         if (const auto at = static_cast<std::size_t>(index.row()); at < recipes_.size())
             emit recipeAsked(QString::fromStdString(recipes_[at]));
@@ -77,26 +79,57 @@ MovedList::MovedList(KitchenSession& kitchen, QWidget* parent)
 
 void MovedList::setFood(const TableFood& food, bool hasOlder) {
     setVisible(hasOlder);
-    if (food.row.text() == row_.text()) return;
+    if (food.row.text() == row_.text()) {
+        if (looked_ && stale_) look();
+        return;
+    }
     row_ = food.row;
     ++asked_;
+    looked_ = false;
     recipes_.clear();
     rows_->show({});
     table_->hide();
     head_->hide();
     words_->hide();
-    look_->show();
+    offer(tr("Look for published figures that would move"));
 }
 
 void MovedList::look() {
     head_->show();
-    words_->setText(tr("looking…"));
-    words_->show();
+    tell(tr("looking…"), "secondary");
     look_->hide();
-    kitchen_.ownFoods().askMoved(row_.number, this,
-                                 [this, asked = ++asked_](const std::vector<MovedRevision>& moved) {
-                                     if (asked == asked_) show(moved);
-                                 });
+    stale_ = false;
+    kitchen_.ownFoods().askMoved(
+        row_.number, this,
+        [this, asked = ++asked_](const Result<std::vector<MovedRevision>>& moved) {
+            if (asked == asked_) answer(moved);
+        });
+}
+
+void MovedList::answer(const Result<std::vector<MovedRevision>>& moved) {
+    looked_ = moved.has_value();
+    if (moved) {
+        show(*moved);
+    } else {
+        recipes_.clear();
+        rows_->show({});
+        table_->hide();
+        tell(QString::fromStdString(errorSentence(moved.error())), "error");
+    }
+    offer(tr("Look again"));
+}
+
+void MovedList::tell(const QString& words, const char* tone) {
+    words_->setText(words);
+    words_->setProperty("tone", QLatin1String{tone});
+    words_->style()->unpolish(words_);
+    words_->style()->polish(words_);
+    words_->show();
+}
+
+void MovedList::offer(const QString& words) {
+    look_->setText(words);
+    look_->show();
 }
 
 void MovedList::show(const std::vector<MovedRevision>& moved) {
@@ -109,10 +142,12 @@ void MovedList::show(const std::vector<MovedRevision>& moved) {
         if (each.failure) rows.push_back(failureRow(*each.failure));
         recipes_.resize(rows.size(), each.recipe);
     }
-    words_->setText(rows.empty()
-                        ? tr("None: no kept revision has a figure that leaves its rounding.")
-                        : tr("By more than their rounding, in the newest revision of each recipe. "
-                             "Revisions stay as they were kept."));
+    tell(rows.empty()
+             ? tr("None: no kept revision has a figure that leaves its rounding.")
+             : tr("By more than their rounding, in the newest kept revision of each recipe. "
+                  "“Before” is computed anew, with the version of the pack that the revision was "
+                  "kept with. Revisions stay as they were kept."),
+         "secondary");
     table_->setVisible(!rows.empty());
     rows_->show(std::move(rows));
     table_->fit();

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/food/table_food.h"
+#include "core/support/result.h"
 
 class QLabel;
 class QPushButton;
@@ -25,7 +26,8 @@ class MovedList : public QWidget {
 public:
     explicit MovedList(KitchenSession& kitchen, QWidget* parent = nullptr);
 
-    /// Another food, or another version of it, is shown; nothing is looked for yet.
+    /// Another food, or another version of it, is shown; nothing is looked for yet. What was looked
+    /// for of the same one is looked for again where revisions may have been kept since.
     void setFood(const TableFood& food, bool hasOlder);
     /// Looks for them beside the window.
     void look();
@@ -34,10 +36,15 @@ signals:
     void recipeAsked(const QString& id);
 
 private:
+    void answer(const Result<std::vector<MovedRevision>>& moved);
     void show(const std::vector<MovedRevision>& moved);
+    void tell(const QString& words, const char* tone);
+    void offer(const QString& words);
 
     KitchenSession& kitchen_;
     TableRow row_;
+    bool looked_ = false;               ///< the answer for that row is shown
+    bool stale_ = false;                ///< revisions may have been kept since
     int asked_ = 0;                     ///< counts, so that only the newest answer shows
     std::vector<std::string> recipes_;  ///< of each row
     QLabel *head_, *words_;

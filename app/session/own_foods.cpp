@@ -252,20 +252,15 @@ void OwnFoods::askVersions(const std::string& id, QObject* receiver,
 }
 
 void OwnFoods::askMoved(const std::string& id, QObject* receiver,
-                        std::function<void(std::vector<MovedRevision>)> done) {
+                        std::function<void(Result<std::vector<MovedRevision>>)> done) {
     const OwnFoodRecord* const own = record(id);
-    if (own == nullptr) return;
+    if (own == nullptr) return done(fail(Error{ErrorCode::OwnFoodNotFound}.with("found", id)));
     store_.post(
         receiver,
         [kitchen = kitchen_, id, food = own->current.food] {
             return figuresMovedBy(*kitchen, id, food);
         },
-        [this, done = std::move(done)](Result<std::vector<MovedRevision>> moved) {
-            if (!moved)
-                emit failed(moved.error());
-            else
-                done(std::move(*moved));
-        });
+        std::move(done));
 }
 
 void OwnFoods::readPhoto(const QString& path, QObject* receiver,

@@ -61,10 +61,11 @@ public:
     void askVersions(const std::string& id, QObject* receiver,
                      std::function<void(std::vector<OwnFood>)> done);
 
-    /// The published figures that the version that counts of a food would move, told likewise.
-    /// Takes its time where many revisions use the food.
+    /// The published figures that the version that counts of a food would move; told likewise,
+    /// failures as well: OwnFoodNotFound where it is gone. Takes its time where many revisions use
+    /// the food.
     void askMoved(const std::string& id, QObject* receiver,
-                  std::function<void(std::vector<MovedRevision>)> done);
+                  std::function<void(Result<std::vector<MovedRevision>>)> done);
     /// Reads a photograph from a file, beside the window; told likewise, failures as well.
     void readPhoto(const QString& path, QObject* receiver,
                    std::function<void(Result<ReadPhoto>)> done);
