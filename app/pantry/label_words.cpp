@@ -64,7 +64,7 @@ StandsFor standsFor(const LabelFacts& label, const LabelAmount& amount) {
 QString findingTitle(LabelFindingKind kind) {
     switch (kind) {
         case LabelFindingKind::NotLawful:
-            return LabelWords::tr("No label prints it so");
+            return LabelWords::tr("No rounding gives this amount");
         case LabelFindingKind::KilojoulesDiffer:
             return LabelWords::tr("The two energies differ");
         case LabelFindingKind::UnlikeMeasure:

@@ -44,6 +44,11 @@ void KeysPage::showEvent(QShowEvent* event) {
     rows += keysRow(tr("Enter"), tr("on a figure: where it comes from; on its path: to the line"));
     rows += keysRow(tr("Esc"), tr("on a path: end a simulation, or back to the sheet"));
     rows += keysRow(tr("Enter"), tr("on the scale strip: record the reading"));
+    rows += keysRow(tr("Enter"), tr("on a label: to the next field"));
+    rows += keysRow(tr("Ctrl+S"), tr("on a label: save it"));
+    rows += keysRow(tr("F2"), tr("on a label: the other rules"));
+    rows += keysRow(tr("F9, Shift+F9"), tr("on a label: take the likely slip; it is as printed"));
+    rows += keysRow(tr("Esc"), tr("on a label: leave it; what was typed stays"));
     keys_->setText(QStringLiteral("<table>%1</table>").arg(rows));
     keys_->setAccessibleName(tr("Keys"));
     Page::showEvent(event);
