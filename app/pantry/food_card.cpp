@@ -88,6 +88,7 @@ FoodCard::FoodCard(KitchenSession& kitchen, QWidget* parent)
       facts_{cardLabel("secondary")},
       origin_{cardLabel("secondary")},
       adjust_{new QPushButton},
+      correct_{new QPushButton{tr("Correct…")}},
       compare_{new QPushButton},
       retire_{new QPushButton},
       merge_{new QPushButton{tr("Merge…")}},
@@ -110,6 +111,7 @@ FoodCard::FoodCard(KitchenSession& kitchen, QWidget* parent)
     build();
     setCompared(false);
     connect(adjust_, &QPushButton::clicked, this, &FoodCard::adjustAsked);
+    connect(correct_, &QPushButton::clicked, this, &FoodCard::correctAsked);
     connect(compare_, &QPushButton::clicked, this, &FoodCard::compareToggled);
     connect(retire_, &QPushButton::clicked, this, [this] {
         const OwnFoodRecord* const record = own();
@@ -173,12 +175,14 @@ void FoodCard::build() {
 
 QWidget* FoodCard::buildActions() {
     adjust_->setObjectName(QStringLiteral("adjustFood"));
+    correct_->setObjectName(QStringLiteral("correctLabel"));
     compare_->setObjectName(QStringLiteral("toggleCompared"));
     retire_->setObjectName(QStringLiteral("retireFood"));
     merge_->setObjectName(QStringLiteral("askMerge"));
     auto* actions = new QWidget;
     auto* row = new FlowLayout{kSpace2Px, kSpace2Px, actions};
-    for (QPushButton* button : {adjust_, compare_, merge_, retire_}) row->addWidget(button);
+    for (QPushButton* button : {adjust_, correct_, compare_, merge_, retire_})
+        row->addWidget(button);
     return actions;
 }
 
@@ -240,6 +244,7 @@ void FoodCard::showHead() {
                                                           : tr("Out of use"));
     const bool writable = kitchen_.writable();
     adjust_->setEnabled(writable);
+    correct_->setVisible(labelled && writable);
     retire_->setVisible(record != nullptr && writable);
     const auto others = std::ranges::count_if(kitchen_.ownFoods().all(), &OwnFoodRecord::inUse);
     merge_->setVisible(record != nullptr && writable && record->inUse() && others > 1);

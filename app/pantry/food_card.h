@@ -41,7 +41,8 @@ public:
     void lookForMoved(const TableRow& row);
 
 signals:
-    void adjustAsked();  ///< copy a row and change it, or change an own food
+    void adjustAsked();   ///< copy a row and change it, or change an own food
+    void correctAsked();  ///< a slip in the version shown of a labelled food
     void compareToggled();
     void recipeAsked(const QString& id);
     void shown();
@@ -66,7 +67,7 @@ private:
     int recipes_ = -1;
     int asked_ = 0;  ///< counts, so that only the newest answer shows
     QLabel *name_, *facts_, *origin_;
-    QPushButton *adjust_, *compare_, *retire_, *merge_;
+    QPushButton *adjust_, *correct_, *compare_, *retire_, *merge_;
     MergeBar* mergeBar_;
     MessageLine* offer_;
     MovedList* moved_;

@@ -2,14 +2,16 @@
 
 #include <QApplication>
 #include <QDragEnterEvent>
+#include <QGridLayout>
 #include <QLabel>
 #include <QMimeData>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStyle>
 
 #include <algorithm>
+#include <utility>
 
-#include "app/pantry/entry_words.h"
 #include "app/pantry/label_line_fields.h"
 #include "app/pantry/label_memory.h"
 #include "app/pantry/label_pack_fields.h"
@@ -72,7 +74,13 @@ void LabelForm::connectParts() {
     connect(rest_, &LabelRestFields::edited, this, &LabelForm::followEdit);
     connect(photo_, &PhotoField::edited, this, &LabelForm::followEdit);
     connect(photo_, &PhotoField::asked, this, &LabelForm::photoAsked);
-    connect(photo_, &PhotoField::failed, this, &LabelForm::refuse);
+    connect(photo_, &PhotoField::settled, this, [this] {
+        if (std::exchange(saveWhenRead_, false)) save();
+    });
+    connect(photo_, &PhotoField::failed, this, [this](const Error& error) {
+        saveWhenRead_ = false;
+        refuse(error);
+    });
     connect(bar_, &LabelFindingBar::slipTaken, this, &LabelForm::takeSlip);
     connect(bar_, &LabelFindingBar::asPrinted, this, &LabelForm::sayAsPrinted);
     connect(save_, &QPushButton::clicked, this, &LabelForm::save);
@@ -83,17 +91,21 @@ void LabelForm::connectParts() {
         if (waiting_) refuse(error);
         waiting_ = false;
     });
+    connect(&kitchen_.ownFoods(), &OwnFoods::changed, this, &LabelForm::sayTitle);
 }
 
 // The photograph of the last pack stays with the last pack.
-void LabelForm::begin(const OwnFood& before) {
+void LabelForm::begin(const OwnFood& before, LabelStart start) {
     before_ = before;
+    start_ = start;
     LabelTyped typed = usualLabel();
     if (before.food.label) {
         const std::string today = typed.date;
         typed = typedLabelOf(before);
-        typed.date = today;
-        typed.photo.reset();
+        if (start == LabelStart::NewPack) {
+            typed.date = today;
+            typed.photo.reset();
+        }
     }
     show(typed);
     begun_ = this->typed();
@@ -101,32 +113,6 @@ void LabelForm::begin(const OwnFood& before) {
     look();
     scroll_->ensureVisible(0, 0);
     enter();
-}
-
-bool LabelForm::resume() {
-    const auto kept = unfinishedLabel(kitchen_.path());
-    const OwnFoodRecord* const record =
-        kept && !kept->food.empty() ? kitchen_.ownFoods().record(kept->food) : nullptr;
-    if (!kept || kitchen_.path().isEmpty() || (record == nullptr && !kept->food.empty()))
-        return false;
-    before_ = OwnFood{};
-    before_.food.row.table = kOwnTable;
-    if (record != nullptr) before_ = record->current;
-    show(usualLabel());
-    begun_ = typed();
-    show(kept->typed);
-    look();
-    followEdit();
-    return true;
-}
-
-// The sample is gone with its window; all of it is.
-void LabelForm::keepTyped() const {
-    if (kitchen_.path().isEmpty()) return;
-    if (isChanged())
-        keepUnfinished(kitchen_.path(), {before_.food.row.number, typed()});
-    else
-        forgetUnfinished();
 }
 
 void LabelForm::findLike() {
@@ -149,7 +135,8 @@ void LabelForm::show(const LabelTyped& typed) {
                  before_.food.label ? before_.food.label->amounts : std::vector<LabelAmount>{});
     lines_->followInTabs(*pack_->lastField());
     rest_->show(typed);
-    photo_->clear();
+    saveWhenRead_ = false;
+    typed.photo ? photo_->showKept(*typed.photo) : photo_->clear();
     refusal_->hide();
     showing_ = false;
     sayTitle();
@@ -160,12 +147,15 @@ void LabelForm::sayTitle() {
     const int version = record != nullptr ? record->versions + 1 : 1;
     title_->setText(record != nullptr ? tr("Label: %1").arg(isolated(before_.food.name))
                                       : tr("New label"));
-    about_->setText(
-        record != nullptr
-            ? tr("%1 · new pack, version %2").arg(rulesName(pack_->rules())).arg(version)
-            : tr("%1 · what stands on the package, as printed; an empty field is not "
-                 "printed, which never counts as zero")
-                  .arg(rulesName(pack_->rules())));
+    const QString rules = rulesName(pack_->rules());
+    if (record == nullptr)
+        about_->setText(tr("%1 · what stands on the package, as printed; an empty field is not "
+                           "printed, which never counts as zero")
+                            .arg(rules));
+    else if (start_ == LabelStart::Correction)
+        about_->setText(tr("%1 · corrected, version %2").arg(rules).arg(version));
+    else
+        about_->setText(tr("%1 · new pack, version %2").arg(rules).arg(version));
     save_->setText(record != nullptr ? tr("Save version %1 (Ctrl+S)").arg(version)
                                      : tr("Save label (Ctrl+S)"));
 }
@@ -186,7 +176,16 @@ bool LabelForm::isChanged() const {
 
 void LabelForm::sayUnfinished() {
     enter();
-    refusal_->setText(tr("This label is not saved yet: save it, or drop what was typed."));
+    tell(tr("This label is not saved yet: save it, or drop what was typed."));
+}
+
+void LabelForm::tell(const QString& words, const char* tone) {
+    refusal_->setText(words);
+    if (const QLatin1String wanted{tone}; refusal_->property("tone").toString() != wanted) {
+        refusal_->setProperty("tone", wanted);
+        refusal_->style()->unpolish(refusal_);
+        refusal_->style()->polish(refusal_);
+    }
     refusal_->show();
 }
 
@@ -209,6 +208,12 @@ void LabelForm::followRules() {
     lines_->followInTabs(*pack_->lastField());
     sayTitle();
     look();
+    // The lines that hold the focus are laid out anew.
+    if (QWidget* const focus = QApplication::focusWidget();
+        focus != nullptr && lines_->isAncestorOf(focus)) {
+        body_->activate();
+        scroll_->ensureWidgetVisible(focus);
+    }
 }
 
 // What is asked about goes as soon as it is answered; something new is asked when the field is
@@ -218,7 +223,7 @@ void LabelForm::followEdit() {
     const LabelFacts facts = factsSoFar(typed());
     lines_->sayIntervals(facts);
     rest_->setSugarsPrinted(facts.printed(Component::SUGAD) != nullptr);
-    refusal_->hide();
+    if (!saveWhenRead_) refusal_->hide();
     drop_->setVisible(isChanged());
     keepTimer_.start();
     if (findings_.empty()) return;
@@ -284,57 +289,6 @@ QWidget* LabelForm::questionedField() const {
     const auto& lines = bar_->finding()->lines;
     return lines.empty() ? static_cast<QWidget*>(pack_->servingField())
                          : lines_->field(lines.front());
-}
-
-void LabelForm::save() {
-    if (waiting_) return;
-    look();
-    if (!findings_.empty()) {
-        refusal_->setText(
-            tr("Nothing is lost: first take what was likely meant, correct it, or "
-               "say that it is as printed."));
-        refusal_->show();
-        if (QWidget* const field = questionedField()) field->setFocus(Qt::TabFocusReason);
-        return;
-    }
-    const auto own = labelledFoodFrom(typed(), before_);
-    if (!own) return refuse(own.error());
-    refusal_->hide();
-    waiting_ = true;
-    rememberLabel(typed());
-    const std::string bytes = photo_->photo() ? photo_->photo()->bytes : std::string{};
-    kitchen_.ownFoods().saveWithPhoto(*own, bytes, this, [this](const TableRow& row) {
-        waiting_ = false;
-        begun_ = typed();
-        keepTyped();
-        keepTimer_.stop();
-        emit saved(row);
-    });
-}
-
-void LabelForm::drop() {
-    begin(before_);
-    emit left();
-}
-
-void LabelForm::refuse(const Error& error) {
-    refusal_->setText(entrySentence(error));
-    refusal_->show();
-    if (QWidget* const wrong = error.pointer.empty() ? nullptr : fieldAt(error.pointer))
-        wrong->setFocus(Qt::TabFocusReason);
-}
-
-QWidget* LabelForm::fieldAt(const std::string& pointer) const {
-    const QStringList steps = QString::fromStdString(pointer).split(u'/');
-    const QString list = steps.value(1), member = steps.value(2);
-    if (list == QStringLiteral("name")) return pack_->nameField();
-    if (member == QStringLiteral("declares")) {
-        if (const auto line = labelLineNamed(steps.value(3).toStdString()))
-            return lines_->field(*line);
-        return lines_->firstField();
-    }
-    if (QLineEdit* const field = pack_->field(member)) return field;
-    return rest_->field(list, member);
 }
 
 }  // namespace nettare

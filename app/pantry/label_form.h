@@ -20,6 +20,10 @@ class LabelPackFields;
 class LabelRestFields;
 class PhotoField;
 
+/// What a label of a known food begins with: the amounts of the version that counts, for another
+/// pack; or all of that version, for a slip in it.
+enum class LabelStart { NewPack, Correction };
+
 /// Where a package label is typed, in the order in which packages print. Enter goes to the next
 /// field, Ctrl+S saves, F2 takes the other rules, F9 takes the likely slip of a finding, Shift+F9
 /// says that it is as printed. What was typed stays until it is saved or dropped.
@@ -31,8 +35,8 @@ public:
     /// What is not saved by then is there again when the kitchen is opened next.
     ~LabelForm() override;
 
-    /// A new label where `before` has none; else the next pack of that food.
-    void begin(const OwnFood& before);
+    /// A new label where `before` has none; else the next version of that food.
+    void begin(const OwnFood& before, LabelStart start = LabelStart::NewPack);
     /// Goes on with what was not saved when the window of this kitchen closed. False where there is
     /// nothing.
     bool resume();
@@ -74,8 +78,12 @@ private:
     void showFindings(const LabelFacts& facts);
     void takeSlip();
     void sayAsPrinted();
+    /// Waits for a photograph that is being read.
     void save();
+    void wasSaved(const LabelTyped& version);
     void refuse(const Error& error);
+    /// Above the buttons, until something is typed.
+    void tell(const QString& words, const char* tone = "error");
     void drop();
     /// Writes what is not saved to the settings of this machine.
     void keepTyped() const;
@@ -89,6 +97,7 @@ private:
 
     KitchenSession& kitchen_;
     OwnFood before_;
+    LabelStart start_ = LabelStart::NewPack;
     LabelTyped begun_;
     std::vector<LabelAssent> assents_;
     std::vector<LabelFinding> findings_;
@@ -105,6 +114,7 @@ private:
     QScrollArea* scroll_ = nullptr;
     QGridLayout* body_ = nullptr;
     bool wide_ = false, showing_ = false, waiting_ = false;
+    bool saveWhenRead_ = false;  ///< saved as soon as the photograph is there
 };
 
 }  // namespace nettare

@@ -88,13 +88,21 @@ void LabelLineFields::show(LabelRules rules, const std::vector<LabelAmount>& amo
 
 void LabelLineFields::setRules(LabelRules rules) {
     if (rules == rules_) return;
+    const std::optional<LabelLine> focused = focusedLine();
     remember();
     rules_ = rules;
-    build();
+    build(focused);
 }
 
-void LabelLineFields::build() {
-    delete body_;
+std::optional<LabelLine> LabelLineFields::focusedLine() const {
+    for (const Row& row : rows_)
+        if (row.field->hasFocus()) return row.printed->line;
+    return std::nullopt;
+}
+
+// The former fields go last: one of them may have the focus, which would go to nowhere with it.
+void LabelLineFields::build(const std::optional<LabelLine>& focused) {
+    const QWidget* const former = body_;
     rows_.clear();
     body_ = new QWidget;
     auto* grid = new QGridLayout{body_};
@@ -107,6 +115,15 @@ void LabelLineFields::build() {
     for (const PrintedLine& printed : printedLines(rules_)) addRow(*grid, printed);
     static_cast<QVBoxLayout*>(layout())->insertWidget(0, body_);
     follow();
+    if (focused) takeFocus(*focused);
+    delete former;
+}
+
+void LabelLineFields::takeFocus(const LabelLine& line) {
+    body_->show();
+    QLineEdit* const same = field(line);
+    QLineEdit* const takes = same != nullptr && !same->isHidden() ? same : firstField();
+    if (takes != nullptr) takes->setFocus(Qt::OtherFocusReason);
 }
 
 void LabelLineFields::addRow(QGridLayout& grid, const PrintedLine& printed) {

@@ -3,6 +3,7 @@
 #include <QLineEdit>
 #include <QWidget>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,7 +28,7 @@ public:
     void show(LabelRules rules, const std::vector<LabelAmount>& amounts,
               const std::vector<LabelAmount>& before);
     /// Other rules have other lines. What was typed in lines of the former ones comes back with
-    /// them.
+    /// them. The focus of a line stays with it, or goes to the first one where it is not there.
     void setRules(LabelRules rules);
     /// Those that hold text.
     [[nodiscard]] std::vector<LabelAmount> amounts() const;
@@ -55,7 +56,9 @@ private:
         QLineEdit* field;
         QAction* sign;
     };
-    void build();
+    void build(const std::optional<LabelLine>& focused = {});
+    [[nodiscard]] std::optional<LabelLine> focusedLine() const;
+    void takeFocus(const LabelLine& line);
     void addRow(QGridLayout& grid, const PrintedLine& printed);
     void remember();
     void follow();

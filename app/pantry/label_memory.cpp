@@ -1,5 +1,6 @@
 #include "app/pantry/label_memory.h"
 
+#include <QCryptographicHash>
 #include <QDate>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -14,7 +15,13 @@ namespace {
 
 const QString kRulesKey = QStringLiteral("label/rules");
 const QString kPerKey = QStringLiteral("label/per");
-const QString kUnfinishedKey = QStringLiteral("label/unfinished");
+
+/// A place of its own for each kitchen; a path is no name of a setting.
+QString unfinishedKey(const QString& kitchen) {
+    const QByteArray hash =
+        QCryptographicHash::hash(kitchen.toUtf8(), QCryptographicHash::Sha256).toHex();
+    return QStringLiteral("label/unfinished/") + QString::fromLatin1(hash);
+}
 
 template <class T, std::size_t N>
 T meaningOf(const QString& word, const std::array<Word<T>, N>& known) {
@@ -114,23 +121,28 @@ void rememberLabel(const LabelTyped& typed) {
 }
 
 std::optional<UnfinishedLabel> unfinishedLabel(const QString& kitchen) {
-    const QByteArray text = userSettings()->value(kUnfinishedKey).toByteArray();
+    const QByteArray text = userSettings()->value(unfinishedKey(kitchen)).toByteArray();
     const QJsonObject json = QJsonDocument::fromJson(text).object();
     if (json.isEmpty() || json[QStringLiteral("kitchen")].toString() != kitchen)
         return std::nullopt;
     return UnfinishedLabel{json[QStringLiteral("food")].toString().toStdString(),
-                           typedFrom(json[QStringLiteral("typed")].toObject())};
+                           typedFrom(json[QStringLiteral("typed")].toObject()),
+                           json[QStringLiteral("correction")].toBool(),
+                           json[QStringLiteral("samePhoto")].toBool()};
 }
 
 void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label) {
     const QJsonObject json{{QStringLiteral("kitchen"), kitchen},
                            {QStringLiteral("food"), QString::fromStdString(label.food)},
-                           {QStringLiteral("typed"), jsonOf(label.typed)}};
-    userSettings()->setValue(kUnfinishedKey, QJsonDocument{json}.toJson(QJsonDocument::Compact));
+                           {QStringLiteral("typed"), jsonOf(label.typed)},
+                           {QStringLiteral("correction"), label.correction},
+                           {QStringLiteral("samePhoto"), label.samePhoto}};
+    userSettings()->setValue(unfinishedKey(kitchen),
+                             QJsonDocument{json}.toJson(QJsonDocument::Compact));
 }
 
-void forgetUnfinished() {
-    userSettings()->remove(kUnfinishedKey);
+void forgetUnfinished(const QString& kitchen) {
+    userSettings()->remove(unfinishedKey(kitchen));
 }
 
 }  // namespace nettare

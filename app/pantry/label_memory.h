@@ -16,17 +16,21 @@ namespace nettare {
 /// The next new label begins like this one.
 void rememberLabel(const LabelTyped& typed);
 
-/// A label that was not saved when the window closed. Its photograph is not kept with it.
+/// A label that was not saved when the window closed. A photograph that no version has yet is not
+/// kept with it.
 struct UnfinishedLabel {
-    std::string food;  ///< UUID of the own food that it is another pack of; empty for a new one
+    std::string food;  ///< UUID of the own food that it is a version of; empty for a new one
     LabelTyped typed;
+    bool correction = false;  ///< of the version that counts, not another pack
+    bool samePhoto = false;   ///< with the photograph of that version
 
     friend bool operator==(const UnfinishedLabel&, const UnfinishedLabel&) = default;
 };
 
 /// The one that belongs to the kitchen of that path; nothing where there is none.
 [[nodiscard]] std::optional<UnfinishedLabel> unfinishedLabel(const QString& kitchen);
+/// In the place of the one that kitchen had; those of other kitchens stay.
 void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label);
-void forgetUnfinished();
+void forgetUnfinished(const QString& kitchen);
 
 }  // namespace nettare

@@ -140,6 +140,7 @@ void PantryScreen::connectParts() {
         if (card_->food()) browser_->toggleCompared(card_->food()->row);
     });
     connect(card_, &FoodCard::adjustAsked, this, &PantryScreen::copyOrChange);
+    connect(card_, &FoodCard::correctAsked, this, &PantryScreen::correctLabel);
     connect(card_, &FoodCard::recipeAsked, this, &PantryScreen::recipeAsked);
     connect(sideBySide_, &FoodsSideBySide::left, this, &PantryScreen::backToCard);
     connect(&kitchen_, &KitchenSession::tablesChanged, this, &PantryScreen::sayCounts);
@@ -203,8 +204,16 @@ void PantryScreen::copyOrChange() {
     const TableRow& row = card_->food()->row;
     const OwnFoodRecord* const record =
         isOwn(row) ? kitchen_.ownFoods().record(row.number) : nullptr;
-    if (record != nullptr && record->current.food.label) return beginLabel(record->current);
+    if (record != nullptr && record->current.food.label)
+        return beginLabel(record->current, LabelStart::NewPack);
     beginForm(record != nullptr ? record->current : copyOf(*card_->food()));
+}
+
+void PantryScreen::correctLabel() {
+    if (!card_->food()) return;
+    const OwnFoodRecord* const record = kitchen_.ownFoods().record(card_->food()->row.number);
+    if (record != nullptr && record->current.food.label)
+        beginLabel(record->current, LabelStart::Correction);
 }
 
 void PantryScreen::makeNew() {
@@ -259,15 +268,15 @@ void PantryScreen::newLabel() {
     }
     OwnFood nothing;
     nothing.food.row.table = kOwnTable;
-    beginLabel(nothing);
+    beginLabel(nothing, LabelStart::NewPack);
 }
 
 // A label that is not saved yet comes before another one.
-void PantryScreen::beginLabel(const OwnFood& before) {
+void PantryScreen::beginLabel(const OwnFood& before, LabelStart start) {
     const bool fresh = labelForm_ == nullptr;
     LabelForm& shown = labelForm();
     showLabelPane();
-    if (fresh || !shown.isChanged()) return shown.begin(before);
+    if (fresh || !shown.isChanged()) return shown.begin(before, start);
     shown.sayUnfinished();
 }
 

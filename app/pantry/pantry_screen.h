@@ -19,6 +19,7 @@ class LabelForm;
 class OwnFoodForm;
 class Pane;
 class ScreenHeader;
+enum class LabelStart;
 struct OwnFood;
 struct TableRow;
 
@@ -67,7 +68,8 @@ private:
     OwnFoodForm& form();
     void beginForm(const OwnFood& before);
     LabelForm& labelForm();
-    void beginLabel(const OwnFood& before);
+    void correctLabel();
+    void beginLabel(const OwnFood& before, LabelStart start);
     void labelDone(const TableRow& row);
     void showLabelPane();
     void hideLabelPane();

@@ -40,37 +40,55 @@ PhotoField::PhotoField(KitchenSession& kitchen, QWidget* parent)
     connect(remove_, &QPushButton::clicked, this, [this] {
         clear();
         emit edited();
+        emit settled();
     });
     follow();
 }
 
 void PhotoField::clear() {
     ++asked_;
+    reading_ = false;
     photo_.reset();
     follow();
 }
 
+void PhotoField::showKept(const LabelPhoto& photo) {
+    clear();
+    photo_ = ReadPhoto{photo, {}, {}};
+    follow();
+    kitchen_.ownFoods().askPhoto(photo.sha256, this, [this, asked = asked_](const QImage& image) {
+        if (asked != asked_ || !photo_) return;
+        photo_->image = image;
+        follow();
+    });
+}
+
 void PhotoField::take(const QString& path) {
-    words_->setText(tr("reading…"));
+    reading_ = true;
+    follow();
     kitchen_.ownFoods().readPhoto(path, this, [this, asked = ++asked_](Result<ReadPhoto> read) {
         if (asked != asked_) return;
-        if (!read) {
-            follow();
-            return emit failed(read.error());
-        }
-        photo_ = std::move(*read);
+        reading_ = false;
+        if (read) photo_ = std::move(*read);
         follow();
+        if (!read) return emit failed(read.error());
         emit edited();
+        emit settled();
     });
 }
 
 void PhotoField::follow() {
     view_->show(photo_ ? photo_->image : QImage{});
-    words_->setText(photo_ ? isolated(photo_->photo.fileName)
-                           : tr("Photograph: none yet. Choose one or drop it here; it is kept with "
-                                "the label as its evidence."));
+    if (reading_)
+        words_->setText(tr("reading…"));
+    else if (photo_)
+        words_->setText(isolated(photo_->photo.fileName));
+    else
+        words_->setText(
+            tr("Photograph: none yet. Choose one or drop it here; it is kept with "
+               "the label as its evidence."));
     choose_->setText(photo_ ? tr("Another photograph…") : tr("Choose a photograph…"));
-    remove_->setVisible(photo_.has_value());
+    remove_->setVisible(photo_ || reading_);
 }
 
 }  // namespace nettare

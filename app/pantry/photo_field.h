@@ -22,16 +22,22 @@ class PhotoField : public QWidget {
 public:
     explicit PhotoField(KitchenSession& kitchen, QWidget* parent = nullptr);
 
-    /// None is chosen.
+    /// None is chosen, and none is read any more.
     void clear();
+    /// One that the kitchen has already.
+    void showKept(const LabelPhoto& photo);
     /// Reads it and shows it; failed() where that is no photograph.
     void take(const QString& path);
+    /// Without bytes where the kitchen has it already.
     [[nodiscard]] const std::optional<ReadPhoto>& photo() const { return photo_; }
+    [[nodiscard]] bool isReading() const { return reading_; }
 
 signals:
     /// A file is to be chosen.
     void asked();
     void edited();
+    /// Nothing is being read any more: the photograph is there, or was left out.
+    void settled();
     void failed(const nettare::Error& error);
 
 private:
@@ -40,6 +46,7 @@ private:
     KitchenSession& kitchen_;
     std::optional<ReadPhoto> photo_;
     int asked_ = 0;  ///< counts, so that only the newest file shows
+    bool reading_ = false;
     PhotoView* view_;
     QLabel* words_;
     QPushButton *choose_, *remove_;

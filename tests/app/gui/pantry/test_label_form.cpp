@@ -3,6 +3,7 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
 #include "app/pantry/food_list_model.h"
+#include "app/pantry/label_memory.h"
 #include "app/theme/user_settings.h"
 #include "app/widgets/basis_switch.h"
 
@@ -75,6 +76,34 @@ TEST_CASE("an empty label form begins with rules, amounts per and day as they mo
     CHECK(pantry.screen().findChild<QLineEdit*>(QStringLiteral("label_NACL")) != nullptr);
     CHECK(pantry.screen().findChild<QLineEdit*>(QStringLiteral("label_CHOCDF")) == nullptr);
     keepScreenPictures(pantry.demo().window(), QStringLiteral("label-eu"));
+}
+
+TEST_CASE("the key of the other rules leaves the focus in the same line, or in the first one") {
+    userSettings()->clear();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("60"));
+    typing.put("label_FAT", QStringLiteral("1"));
+    typing.press(Qt::Key_F2);
+    CHECK(child<QLineEdit>(pantry.screen(), "label_FAT").hasFocus());
+    CHECK(child<QLineEdit>(pantry.screen(), "label_FAT").text() == QStringLiteral("1"));
+    typing.press(Qt::Key_F2);
+    // The other rules print no sodium.
+    child<QLineEdit>(pantry.screen(), "label_NA").setFocus();
+    typing.press(Qt::Key_F2);
+    auto* const focus = QApplication::focusWidget();
+    REQUIRE(focus != nullptr);
+    CHECK(focus->objectName().startsWith(QStringLiteral("label_")));
+    typing.press(Qt::Key_F2);
+    typing.press(Qt::Key_F9);
+    CHECK(child<QLineEdit>(pantry.screen(), "label_CHOCDF").text() == QStringLiteral("6"));
+    QWidget* const before = QApplication::focusWidget();
+    typing.enter();
+    CHECK(QApplication::focusWidget() != before);
+    typing.save();
+    pantry.rest();
+    CHECK(pantry.kitchen().ownFoods().all().size() == 1);
 }
 
 TEST_CASE("beside each amount stands what it may stand for") {
@@ -183,6 +212,30 @@ TEST_CASE("a new pack is a new version that shows what changed, and undo takes i
     CHECK(back.versions == 2);
 }
 
+TEST_CASE("what is typed while a label is being saved is not taken as saved") {
+    userSettings()->clear();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("6"));
+    auto& note = child<QLineEdit>(pantry.screen(), "labelNote");
+    pressKey(note, Qt::Key_S, Qt::ControlModifier);
+    note.setText(QStringLiteral("lid torn"));
+    pantry.rest();
+    REQUIRE(pantry.kitchen().ownFoods().all().size() == 1);
+    CHECK(pantry.kitchen().ownFoods().all().front().current.origin.note.empty());
+    CHECK(note.isVisible());
+    CHECK(note.text() == QStringLiteral("lid torn"));
+    CHECK(child<QLabel>(pantry.screen(), "labelRefusal").text() ==
+          QStringLiteral("Version 1 is saved. What was typed since then is not."));
+    typing.put("labelNote", QStringLiteral("lid torn"));
+    typing.save();
+    pantry.rest();
+    REQUIRE(pantry.kitchen().ownFoods().all().size() == 1);
+    CHECK(pantry.kitchen().ownFoods().all().front().versions == 2);
+    CHECK(pantry.kitchen().ownFoods().all().front().current.origin.note == "lid torn");
+}
+
 TEST_CASE("a labelled food says so in the list and in the head of the pantry") {
     userSettings()->clear();
     PantryWindow pantry;
@@ -277,6 +330,26 @@ TEST_CASE("a label that is not saved when the window closes is there when its ki
     CHECK(child<QLineEdit>(screen, "label_FAT").text() == QStringLiteral("0"));
     click(child<QPushButton>(screen, "dropLabel"));
     CHECK(make.text() == QStringLiteral("New label"));
+}
+
+TEST_CASE("a label that is not saved in one kitchen stays while one is typed in another") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    const QString mill = folder.filePath(QStringLiteral("mill lane.nettare"));
+    const QString harbour = folder.filePath(QStringLiteral("harbour.nettare"));
+    for (const QString& path : {mill, harbour}) {
+        PantryWindow pantry;
+        pantry.kitchen().keepKitchenAs(path);
+        pantry.rest();
+        LabelTyping typing{pantry};
+        typing.openForm();
+        typing.put("labelName",
+                   path == mill ? QStringLiteral("Thick yoghurt") : QStringLiteral("Oat crackers"));
+        if (path == harbour) click(child<QPushButton>(pantry.screen(), "dropLabel"));
+    }
+    REQUIRE(unfinishedLabel(mill));
+    CHECK(unfinishedLabel(mill)->typed.name == "Thick yoghurt");
+    CHECK_FALSE(unfinishedLabel(harbour));
 }
 
 TEST_CASE(

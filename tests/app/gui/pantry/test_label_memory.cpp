@@ -26,15 +26,39 @@ TEST_CASE("a label that was not saved when the window closed is there again, to 
     keepUnfinished(kitchen, label);
     CHECK(unfinishedLabel(kitchen) == label);
     CHECK_FALSE(unfinishedLabel(QStringLiteral("/kitchens/another.nettare")));
-    forgetUnfinished();
+    forgetUnfinished(kitchen);
     CHECK_FALSE(unfinishedLabel(kitchen));
+}
+
+TEST_CASE("a label that is not saved in one kitchen survives those of another kitchen") {
+    userSettings()->clear();
+    const QString mill = QStringLiteral("/kitchens/mill lane.nettare");
+    const QString harbour = QStringLiteral("/kitchens/harbour.nettare");
+    UnfinishedLabel first, second;
+    first.typed.name = "Thick yoghurt";
+    second.typed.name = "Oat crackers";
+    second.food = "0b0e4f0c-8a0e-4f5c-9a57-3f3d2f1f8a11";
+    second.correction = true;
+    second.samePhoto = true;
+    keepUnfinished(mill, first);
+    keepUnfinished(harbour, second);
+    CHECK(unfinishedLabel(mill) == first);
+    CHECK(unfinishedLabel(harbour) == second);
+    forgetUnfinished(harbour);
+    CHECK(unfinishedLabel(mill) == first);
+    CHECK_FALSE(unfinishedLabel(harbour));
 }
 
 TEST_CASE("settings that somebody changed by hand are no label, and break nothing") {
     userSettings()->clear();
-    userSettings()->setValue(QStringLiteral("label/unfinished"), QStringLiteral("{\"kitchen\":"));
+    keepUnfinished(QStringLiteral("k"), {});
+    QString place;
+    for (const QString& key : userSettings()->allKeys())
+        if (key.startsWith(QStringLiteral("label/unfinished"))) place = key;
+    REQUIRE_FALSE(place.isEmpty());
+    userSettings()->setValue(place, QStringLiteral("{\"kitchen\":"));
     CHECK_FALSE(unfinishedLabel(QStringLiteral("k")));
-    userSettings()->setValue(QStringLiteral("label/unfinished"),
+    userSettings()->setValue(place,
                              QStringLiteral("{\"kitchen\":\"k\",\"typed\":{\"amounts\":[3,[]],"
                                             "\"kind\":99,\"rules\":\"mars\"}}"));
     const auto read = unfinishedLabel(QStringLiteral("k"));

@@ -77,6 +77,84 @@ TEST_CASE("a photograph of the package is kept with its label, and shown with it
     CHECK(words.text().startsWith(QStringLiteral("Photograph: none yet")));
 }
 
+TEST_CASE("a label that is saved while its photograph is read waits for it") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("6"));
+    pantry.screen().takePhoto(drawnPackage(folder, QStringLiteral("yoghurt.jpg")));
+    auto& note = child<QLineEdit>(pantry.screen(), "labelNote");
+    pressKey(note, Qt::Key_S, Qt::ControlModifier);
+    CHECK(child<QLabel>(pantry.screen(), "labelRefusal")
+              .text()
+              .startsWith(QStringLiteral("The photograph is still being read")));
+    pantry.rest();
+    pantry.rest();
+    REQUIRE(pantry.kitchen().ownFoods().all().size() == 1);
+    const auto& own = pantry.kitchen().ownFoods().all().front();
+    CHECK(own.versions == 1);
+    REQUIRE(own.current.food.label->photo);
+    CHECK(own.current.food.label->photo->fileName == "yoghurt.jpg");
+    CHECK_FALSE(note.isVisible());
+}
+
+TEST_CASE("a label that waits for a photograph is not saved where that is none") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("6"));
+    pantry.screen().takePhoto(folder.filePath(QStringLiteral("gone.jpg")));
+    pressKey(child<QLineEdit>(pantry.screen(), "labelNote"), Qt::Key_S, Qt::ControlModifier);
+    pantry.rest();
+    pantry.rest();
+    CHECK(pantry.kitchen().ownFoods().all().empty());
+    CHECK(child<QLabel>(pantry.screen(), "labelRefusal").isVisible());
+    typing.save();
+    pantry.rest();
+    CHECK(pantry.kitchen().ownFoods().all().size() == 1);
+}
+
+TEST_CASE("a slip in a label is corrected with the day and the photograph of its package") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("6"));
+    typing.put("labelDate", QStringLiteral("2026-05-16"));
+    pantry.screen().takePhoto(drawnPackage(folder, QStringLiteral("yoghurt.jpg")));
+    waitForPhoto(pantry);
+    typing.save();
+    pantry.rest();
+    pantry.rest();
+    REQUIRE(pantry.kitchen().ownFoods().all().size() == 1);
+    const auto photo = pantry.kitchen().ownFoods().all().front().current.food.label->photo;
+    auto& correct = child<QPushButton>(pantry.screen(), "correctLabel");
+    CHECK(correct.text() == QStringLiteral("Correct…"));
+    click(correct);
+    pantry.rest();
+    CHECK(child<QLabel>(pantry.screen(), "labelAbout").text() ==
+          QStringLiteral("United States · corrected, version 2"));
+    CHECK(child<QLineEdit>(pantry.screen(), "labelDate").text() == QStringLiteral("2026-05-16"));
+    CHECK(child<QLabel>(pantry.screen(), "photoWords")
+              .text()
+              .contains(QStringLiteral("yoghurt.jpg")));
+    keepScreenPictures(pantry.demo().window(), QStringLiteral("label-correct"));
+    typing.put("label_PROCNT", QStringLiteral("17"));
+    typing.save();
+    pantry.rest();
+    pantry.rest();
+    const auto& own = pantry.kitchen().ownFoods().all().front();
+    CHECK(own.versions == 2);
+    CHECK(*own.current.food.label->printed(Component::PROCNT) == "17");
+    CHECK(own.current.origin.date == "2026-05-16");
+    CHECK(own.current.food.label->photo == photo);
+}
+
 TEST_CASE("a photograph is dropped on the label's form") {
     userSettings()->clear();
     const QTemporaryDir folder;
