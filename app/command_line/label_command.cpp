@@ -14,6 +14,7 @@
 #include "app/session/now.h"
 #include "app/words/error_sentence.h"
 #include "core/food/label_document.h"
+#include "core/label/label_refusal.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/text.h"
 #include "db/like_density.h"
@@ -44,6 +45,10 @@ Result<std::vector<OwnFood>> labelsOfRecipe(const Json& json) {
         if (!entry.label) continue;
         auto label = labelFrom(*entry.label, pointerTo("/foods", i) + "/label");
         if (!label) return fail(label.error().with("food", entry.name));
+        if (auto refusal = labelRefusal(*label)) {
+            refusal->pointer = pointerTo("/foods", i) + "/label" + refusal->pointer;
+            return fail(refusal->with("food", entry.name));
+        }
         OwnFood own;
         own.food.name = entry.name;
         own.food.label = std::move(*label);

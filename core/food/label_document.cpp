@@ -1,5 +1,6 @@
 #include "core/food/label_document.h"
 
+#include "core/label/label_refusal.h"
 #include "core/label/label_values.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -25,7 +26,13 @@ void readLabelForm(ObjectReader& root) {
         return;
     }
     const double version = root.number("version");
-    if (!root.failure() && version != kLabelVersion)
+    if (!root.failure() && version < kLabelVersion)
+        root.failure() = Error{ErrorCode::OutOfRange}
+                             .with("found", numberText(version))
+                             .with("low", std::to_string(kLabelVersion))
+                             .with("high", std::to_string(kLabelVersion))
+                             .at("/version");
+    else if (!root.failure() && version != kLabelVersion)
         root.failure() = Error{ErrorCode::NewerFormat}
                              .with("found", numberText(version))
                              .with("known", std::to_string(kLabelVersion))
@@ -83,6 +90,10 @@ Result<LabelDocument> readLabelShape(const Json& json) {
 Result<OwnFood> labelledFood(const LabelDocument& document) {
     auto label = labelFrom(document.label, "/label");
     if (!label) return fail(label.error().with("food", document.name));
+    if (auto refusal = labelRefusal(*label)) {
+        refusal->pointer = "/label" + refusal->pointer;
+        return fail(refusal->with("food", document.name));
+    }
     OwnFood own;
     own.food.row = TableRow{std::string{kOwnTable}, "", ""};
     own.food.name = document.name;
@@ -90,6 +101,8 @@ Result<OwnFood> labelledFood(const LabelDocument& document) {
     own.food.plant = document.plant;
     own.food.addedSugars = document.addedSugars.value_or(
         AddedSugars{AddedSugarKind::BetweenNoneAndAll, 0, std::string{kNothingSaid}});
+    if (const auto refusal = addedSugarsRefusal(*label, own.food.addedSugars))
+        return fail(refusal->with("food", document.name));
     own.food.profile = labelProfile(*label);
     own.origin.source = document.source.empty() ? std::string{kUsualSource} : document.source;
     own.origin.date = label->date;

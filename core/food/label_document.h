@@ -22,11 +22,13 @@ struct LabelDocument {
 };
 
 /// Reads the shape of a label document; accepts exactly what resources/schema/label.schema.json
-/// accepts. Fails like readRecipe() and readLabel() do, with a pointer; WrongFormat, NewerFormat.
+/// accepts. Fails like readRecipe() and readLabel() do, with a pointer; WrongFormat,
+/// NewerFormat.
 [[nodiscard]] Result<LabelDocument> readLabelShape(const Json& json);
 
 /// The food of a document, of the table of own foods and without version and number: its label,
-/// what it comes to, and the package as where it comes from. Fails like labelFrom().
+/// what it comes to, and the package as where it comes from. Fails like labelFrom(), and as
+/// labelRefusal() and addedSugarsRefusal() say.
 [[nodiscard]] Result<OwnFood> labelledFood(const LabelDocument& document);
 
 /// Both. Fails as they do.

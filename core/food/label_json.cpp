@@ -78,6 +78,25 @@ void readAssents(ObjectReader& reader, LabelFacts& facts) {
     }
 }
 
+/// The numbers of a label that are no amounts of it; the place is below the label.
+std::optional<Error> outOfRange(const LabelFacts& facts) {
+    const auto& spread = facts.declarationSpread;
+    if (spread && *spread > Decimal{1, 0})
+        return Error{ErrorCode::OutOfRange}
+            .with("found", spread->text())
+            .with("low", "0")
+            .with("high", "1")
+            .at("/declaration_spread");
+    const auto& density = facts.density;
+    if (density && density->within >= density->gramsPerMl)
+        return Error{ErrorCode::OutOfRange}
+            .with("found", density->within.text())
+            .with("low", "0")
+            .with("high", density->gramsPerMl.text())
+            .at("/density/within");
+    return std::nullopt;
+}
+
 }  // namespace
 
 Json labelJson(const LabelFacts& label) {
@@ -159,6 +178,10 @@ Result<LabelFacts> labelFrom(const LabelEntry& entry, const std::string& pointer
         return fail(Error{ErrorCode::LabelNeedsServing}.at(pointer + "/serving_grams"));
     if (facts.needsDensity() && !facts.density)
         return fail(Error{ErrorCode::LabelNeedsDensity}.at(pointer + "/density"));
+    if (auto outside = outOfRange(facts)) {
+        outside->pointer = pointer + outside->pointer;
+        return fail(*outside);
+    }
     return facts;
 }
 

@@ -24,8 +24,9 @@ struct LabelEntry {
 [[nodiscard]] LabelEntry readLabel(ObjectReader& label);
 
 /// The label of an entry. Fails: OneOfNeeded (a serving in grams and in millilitres), DuplicateId
-/// (a line twice), NotADate, LabelNeedsServing, LabelNeedsDensity, and like readAmount(); with the place
-/// below `pointer`, which is that of the label.
+/// (a line twice), NotADate, LabelNeedsServing, LabelNeedsDensity, OutOfRange (a declaration spread
+/// above 1, a density not certain to be above 0), and like readAmount(); with the place below
+/// `pointer`, which is that of the label.
 [[nodiscard]] Result<LabelFacts> labelFrom(const LabelEntry& entry, const std::string& pointer);
 
 }  // namespace nettare

@@ -5,6 +5,7 @@
 #include "core/food/label_json.h"
 #include "core/food/label_words.h"
 #include "core/label/check_label.h"
+#include "core/label/label_refusal.h"
 #include "core/label/label_values.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/json_reader.h"
@@ -132,16 +133,8 @@ AddedSugars readAddedSugars(ObjectReader& root, const LabelTyped& typed) {
     added.kind = typed.addedSugars;
     if (!root.has("added_sugars")) return added;
     ObjectReader reader = root.object("added_sugars");
-    if (added.kind == AddedSugarKind::Stated) {
-        const Decimal stated = reader.decimal("per_100g", NumberSign::NotNegative);
-        if (!reader.failure() && stated > Decimal{100, 0})
-            reader.failure() = Error{ErrorCode::OutOfRange}
-                                   .with("found", stated.text())
-                                   .with("low", "0")
-                                   .with("high", "100")
-                                   .at("/added_sugars/per_100g");
-        added.statedPer100g = stated.value();
-    }
+    if (added.kind == AddedSugarKind::Stated)
+        added.statedPer100g = reader.decimal("per_100g", NumberSign::NotNegative).value();
     added.reason = reader.text("reason", kNameLength);
     return added;
 }
@@ -176,17 +169,23 @@ std::vector<LabelAssent> heldAssents(const LabelFacts& facts) {
 
 /// What must hold beyond the form of the texts. Pointers are those of documents.
 Result<LabelFacts> checkedFacts(const LabelEntry& entry, const LabelTyped& typed) {
-    auto facts = labelFrom(entry, "/label");
-    if (!facts) return facts;
-    facts->photo = typed.photo;
-    facts->assents = typed.assents;
-    if (facts->declarationSpread && *facts->declarationSpread > Decimal{1, 0})
+    // Said in percent, as it was typed.
+    const auto& spread = entry.facts.declarationSpread;
+    if (spread && *spread > Decimal{1, 0})
         return fail(Error{ErrorCode::OutOfRange}
                         .with("found", trimmed(typed.declarationSpreadPercent))
                         .with("low", "0")
                         .with("high", "100")
                         .at("/label/declaration_spread"));
+    auto facts = labelFrom(entry, "/label");
+    if (!facts) return facts;
+    facts->photo = typed.photo;
+    facts->assents = typed.assents;
     facts->assents = heldAssents(*facts);
+    if (auto refusal = labelRefusal(*facts)) {
+        refusal->pointer = "/label" + refusal->pointer;
+        return fail(*refusal);
+    }
     if (const auto values = labelValues(*facts); !values) {
         Error error = values.error();
         error.pointer = "/label" + error.pointer;
@@ -281,6 +280,9 @@ Result<OwnFood> labelledFoodFrom(const LabelTyped& typed, const OwnFood& before)
     own.origin.note = root.optionalText("note", kProseLength).value_or("");
     if (own.origin.source.empty()) own.origin.source = kLabelSource;
     auto facts = failure ? Result<LabelFacts>{fail(*failure)} : checkedFacts(entry, typed);
+    if (facts)
+        if (const auto refusal = addedSugarsRefusal(*facts, own.food.addedSugars))
+            facts = fail(*refusal);
     if (!facts) {
         Error error = facts.error().with("food", own.food.name);
         error.pointer = fieldPointer(error.pointer, label);

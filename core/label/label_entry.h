@@ -50,8 +50,9 @@ struct LabelTyped {
 
 /// The food of that package: its label, and as profile what that comes to per 100 g. The row stays
 /// that of `before`; assents that nothing in the label asks for any more are left out.
-/// Fails like readLabel() and labelFrom(), like labelValues(), and with EmptyText, TextTooLong,
-/// TextNotClean, OutOfRange, NotADate; at "/name", "/label/serving_grams",
+/// Fails like readLabel() and labelFrom(), like labelValues(), as addedSugarsRefusal() says, and
+/// with EmptyText, TextTooLong, TextNotClean, OutOfRange, NotADate; at "/name",
+/// "/label/serving_grams",
 /// "/label/declares/ENERC_KCAL", "/added_sugars/reason" ...
 [[nodiscard]] Result<OwnFood> labelledFoodFrom(const LabelTyped& typed, const OwnFood& before);
 

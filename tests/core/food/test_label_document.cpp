@@ -112,6 +112,40 @@ TEST_CASE("a label document says what is wrong with it and where", "[food][label
     CHECK(refusedLabel(with(full, "/more", Json{true})).code == ErrorCode::UnknownKey);
 }
 
+TEST_CASE("a label document that no recipe could use is refused at its place", "[food][label]") {
+    const auto refusedAt = [](const char* place, const char* value, ErrorCode code) {
+        INFO(place << " " << value);
+        const Error error = refusedLabel(with(fullLabelDocument(), place, Json{value}));
+        CHECK(error.code == code);
+        CHECK(error.pointer == place);
+        CHECK(error.value("food") == "Oat drink");
+        return error;
+    };
+    refusedAt("/label/declares/2/printed", "1O", ErrorCode::LabelAmountUnreadable);
+    refusedAt("/label/declares/3/printed", "traces", ErrorCode::LabelAmountUnreadable);
+    // Packages of the EU print sodium as salt, and carbohydrate without fibre.
+    refusedAt("/label/declares/2/component", "CHOCDF", ErrorCode::ComponentUnknown);
+    // 4.85 g of carbohydrate in 100 ml of 1.02 g each, and a tenth more by the declaration spread.
+    const Error sugars =
+        refusedAt("/added_sugars/per_100g", "50", ErrorCode::AddedSugarsAboveSugars);
+    CHECK(sugars.value("found") == "50");
+    CHECK(sugars.value("most") == "5.23");
+    CHECK(readLabelDocument(with(fullLabelDocument(), "/added_sugars/per_100g", Json{"5.2"})));
+    refusedAt("/added_sugars/per_100g", "120", ErrorCode::OutOfRange);
+    refusedAt("/label/declaration_spread", "1.5", ErrorCode::OutOfRange);
+    const Error within = refusedAt("/label/density/within", "1.03", ErrorCode::OutOfRange);
+    CHECK(within.value("low") == "0");
+    CHECK(within.value("high") == "1.03");
+}
+
+TEST_CASE("a version before the first of label documents is no newer one", "[food][label]") {
+    for (const double version : {0.0, -1.0, 0.5}) {
+        const Error error = refusedLabel(with(fullLabelDocument(), "/version", Json{version}));
+        CHECK(error.code == ErrorCode::OutOfRange);
+        CHECK(error.pointer == "/version");
+    }
+}
+
 TEST_CASE("hostile text in a label is refused at its place", "[food][label]") {
     const std::string long10k(10'000, 'x');
     for (const char* place :
