@@ -80,7 +80,7 @@ LineName nameOfLine(LabelRules rules, const LabelLine& line) {
 
 double per100gOf(const LabelFacts& label, const LabelAmount& amount,
                  const DecimalInterval& interval) {
-    return printedFigure(amount.printed, interval) * 100 / labelGrams(label);
+    return printedFigure(amount, interval) * 100 / labelGrams(label);
 }
 
 int decimalsOfLine(const LabelLine& line) {

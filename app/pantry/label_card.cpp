@@ -37,10 +37,9 @@ CellsModel::Row lineRow(const LabelFacts& label, const LabelAmount& amount) {
     stands.ink = Role::Ink2;
     Cell per100g = noDataCell();
     if (const auto interval = labelInterval(label, amount); interval && labelGrams(label) > 0)
-        per100g =
-            numberCell(QString::fromStdString(shortNumber(printedFigure(amount.printed, *interval) *
-                                                          100 / labelGrams(label))),
-                       unit);
+        per100g = numberCell(QString::fromStdString(shortNumber(printedFigure(amount, *interval) *
+                                                                100 / labelGrams(label))),
+                             unit);
     return {textCell(calledName(label.rules, amount.line)),
             numberCell(QString::fromStdString(amount.printed), unit), stands, per100g};
 }

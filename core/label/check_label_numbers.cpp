@@ -78,6 +78,7 @@ LabelNumbers labelNumbers(const LabelFacts& label) {
     LabelNumbers numbers;
     numbers.rules = label.rules;
     numbers.perServing = label.per == LabelPer::Serving;
+    numbers.ofVolume = label.needsDensity();
     if (!numbers.perServing)
         numbers.grams = gramsOf(label, {100, 100}, label.per == LabelPer::HundredMillilitres);
     if (label.servingSize) numbers.setServing(label, *label.servingSize);

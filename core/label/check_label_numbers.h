@@ -45,6 +45,7 @@ struct LabelNumbers {
     std::array<std::optional<Interval>, kCheckedLineCount> lines{};
     std::array<double, kCheckedLineCount> printed{};  ///< the figures themselves
     std::optional<Interval> grams;    ///< that the amounts are of; nothing where it is not known
+    bool ofVolume = false;            ///< those amounts are of millilitres: of a drink or a sauce
     bool perServing = false;          ///< those grams are of the printed serving
     std::optional<Interval> serving;  ///< its true size, in g or mL
 

@@ -58,9 +58,9 @@ Result<DecimalInterval> labelInterval(const LabelFacts& label, const LabelAmount
     return printed ? asWritten(*printed) : interval;
 }
 
-double printedFigure(std::string_view printed, const DecimalInterval& interval) {
+double printedFigure(const LabelAmount& amount, const DecimalInterval& interval) {
     const double middle = interval.closed().middle();
-    const auto read = readPrinted(printed, {});
+    const auto read = readPrinted(amount.printed, unitOf(amount.line));
     return read && !read->lessThan ? read->figure.value() : middle;
 }
 

@@ -34,7 +34,7 @@ namespace nettare {
 
 /// The printed figure without unit and grouping commas: 1200 for "1,200 mg"; where it is "less
 /// than", the middle of what it stands for. The text is one that printedInterval() has read.
-[[nodiscard]] double printedFigure(std::string_view printed, const DecimalInterval& interval);
+[[nodiscard]] double printedFigure(const LabelAmount& amount, const DecimalInterval& interval);
 
 /// The true size of a serving that is printed so, in g or mL: by 21 CFR 101.9(b)(7) for the US,
 /// else half of the last digit to either side; a figure finer than those steps as well.

@@ -10,6 +10,7 @@
 #include "core/label/lawful_energy.h"
 #include "core/label/read_printed.h"
 #include "core/label/us_rounding.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -121,10 +122,25 @@ struct SlipSearch {
     void tryServing();
 };
 
-/// The printed text with another figure: "<5 g" as "<0.5 g". US labels drop zeros after the point.
-std::string withFigure(LabelRules rules, const std::string& printed, Decimal instead) {
-    const std::string figure =
-        (rules == LabelRules::Us ? withoutTrailingZeros(instead) : instead).text();
+/// Whether the one comma of the text is its decimal mark: the package is of a country that prints
+/// it so.
+bool hasDecimalComma(const std::string& printed, Decimal figure) {
+    return figure.decimals() > 0 && printed.find(',') != std::string::npos &&
+           printed.find('.') == std::string::npos;
+}
+
+/// The printed text with another figure: "<5 g" as "<0.5 g", "1,6 g" as "16 g" or "6,1 g" but "1,6
+/// mg" as "1.625 mg", which a comma would make a thousand times as much. US labels drop zeros after
+/// the point.
+std::string withFigure(LabelRules rules, const std::string& printed, std::string_view unit,
+                       Decimal instead) {
+    std::string figure = (rules == LabelRules::Us ? withoutTrailingZeros(instead) : instead).text();
+    const auto before = readPrinted(printed, unit);
+    if (before && hasDecimalComma(printed, before->figure)) {
+        const std::string commas = replaced(figure, ".", ",");
+        const auto again = readPrinted(commas, unit);
+        if (again && again->figure == instead) figure = commas;
+    }
     constexpr std::string_view digits = "0123456789";
     const std::size_t first = printed.find_first_of(digits);
     const std::size_t last = printed.find_last_of(digits);
@@ -159,7 +175,7 @@ void SlipSearch::tryLine(CheckedLine line) {
         const PrintedAmount instead{printed->lessThan, candidate.figure};
         const bool beside = rule && !amountsPrintedAs(*rule, instead);
         tryAmount(line, *amount, instead,
-                  withFigure(numbers.rules, amount->printed, candidate.figure),
+                  withFigure(numbers.rules, amount->printed, unitOf(asked), candidate.figure),
                   candidate.unlikely + (beside ? kBesideGuidance : 0));
     }
 }

@@ -27,8 +27,8 @@ Result<LabelValue::Part> partOf(const LabelFacts& label, std::size_t index, doub
                         .with("component", nameOf(amount.line))
                         .at(place + "/printed"));
     }
-    LabelValue::Part part{index, factor, printedFigure(amount.printed, *interval),
-                          interval->low.value(), interval->high.value()};
+    LabelValue::Part part{index, factor, printedFigure(amount, *interval), interval->low.value(),
+                          interval->high.value()};
     if (unitOf(amount.line) == "g") part.high = std::min(part.high, labelGrams(label));
     if (part.low > part.high)
         return fail(Error{ErrorCode::LabelAmountImpossible}

@@ -41,6 +41,13 @@ constexpr double kMostAlcohol = 7.1;
 /// USDA Handbook 74.
 constexpr double kLeastAlcohol = 6.93;
 
+// What a package need not print, as shares of the weight: the strongest spirits, from memory, and
+// lemon juice, which has 6 % of acids, in a concentrate, by common practice.
+constexpr double kMostAlcoholShare = 0.8;
+constexpr double kMostUnprintedAcidShare = 0.08;
+/// Grams of fat and of protein below which a label of grams may be one of wine, vinegar or juice.
+constexpr double kHardlyAny = 1;
+
 Interval printedOr(const LabelNumbers& label, CheckedLine line, Interval otherwise) {
     return label[line].value_or(otherwise);
 }
@@ -54,6 +61,18 @@ double restOfWeight(const LabelNumbers& label) {
         if (label[line] && (line != Fibre || label.rules == LabelRules::Eu))
             rest -= label[line]->low;
     return std::max(rest, 0.0);
+}
+
+/// What the weight leaves, up to that share of it.
+Interval unprintedUpTo(const LabelNumbers& label, double share) {
+    const double grams = label.grams ? label.grams->high : kAnyGrams;
+    return {0, std::min(restOfWeight(label), share * grams)};
+}
+
+/// The alcohol of a label: as printed, or what a drink may have unprinted.
+Interval alcoholOf(const LabelNumbers& label) {
+    return printedOr(label, Alcohol,
+                     mayHideAlcohol(label) ? unprintedUpTo(label, kMostAlcoholShare) : kNoGrams);
 }
 
 /// The least energy of protein and carbohydrate by factors that the law names or SR28 publishes.
@@ -76,7 +95,7 @@ struct AnnexPart {
     double kilocalories, kilojoules;
     Interval grams;
 };
-using AnnexParts = std::array<AnnexPart, 6>;
+using AnnexParts = std::array<AnnexPart, 7>;
 
 AnnexParts annexParts(const LabelNumbers& label) {
     const Interval missing{0, restOfWeight(label)};
@@ -86,13 +105,14 @@ AnnexParts annexParts(const LabelNumbers& label) {
     return {{
         {2, 8, printedOr(label, Fibre, missing)},
         {9, 37, printedOr(label, Fat, missing)},
-        {7, 29, printedOr(label, Alcohol, kNoGrams)},
+        {7, 29, alcoholOf(label)},
         {2.4, 10, {0, polyols.high}},
         {4, 17, printedOr(label, Protein, missing)},
         {4,
          17,
          {std::max(carbohydrate.low - polyols.high, 0.0),
           std::max(carbohydrate.high - polyols.low, 0.0)}},
+        {3, 13, mayHideAlcohol(label) ? unprintedUpTo(label, kMostUnprintedAcidShare) : kNoGrams},
     }};
 }
 
@@ -122,6 +142,14 @@ Interval kilojoulesWhere(const AnnexParts& parts, Interval kilocalories) {
 
 }  // namespace
 
+bool mayHideAlcohol(const LabelNumbers& label) {
+    if (label.ofVolume || label.rules == LabelRules::Us) return label.ofVolume;
+    const auto hardlyAny = [&](CheckedLine line) {
+        return label[line] && label[line]->high < kHardlyAny;
+    };
+    return hardlyAny(Fat) && hardlyAny(Protein);
+}
+
 Interval usLawfulEnergy(const LabelNumbers& label) {
     const Interval missing{0, restOfWeight(label)};
     const Interval fat = printedOr(label, Fat, missing);
@@ -130,7 +158,7 @@ Interval usLawfulEnergy(const LabelNumbers& label) {
     // The law asks for fibre from 1 g on; before protein is there, that line may still come.
     const Interval fibre = printedOr(label, Fibre, {0, label[Protein] ? 1 : carbohydrate.high});
     const Interval polyols = printedOr(label, Polyols, kNoGrams);
-    const Interval alcohol = printedOr(label, Alcohol, kNoGrams);
+    const Interval alcohol = alcoholOf(label);
     // A sugar alcohol may have as little as nothing.
     const double digested = std::max(carbohydrate.low - polyols.high, 0.0);
     return {kFatFactor.low * fat.low + leastWithoutFat(label, protein.low, digested, fibre.high) +

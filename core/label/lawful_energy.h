@@ -7,17 +7,24 @@
 
 namespace nettare {
 
+/// Whether the energy may hold alcohol, and on labels of the EU and the UK organic acids, without a
+/// line: no package need print them. So it is where amounts are of millilitres, and on labels of
+/// the EU and the UK where fat and protein are both below 1 g. Alcohol is then at most 80 % of the
+/// weight and what is printed leaves, acids at most 8 %.
+[[nodiscard]] bool mayHideAlcohol(const LabelNumbers& label);
+
 /// The energy that the other lines of a US label can have, in kcal, however they were rounded: the
 /// smallest interval that holds what every lawful method of 21 CFR 101.9(c)(1)(i) gives. A line
 /// that is missing may be anything the weight leaves; fibre that is not printed is below 1 g, since
-/// the law asks for it from there on, once protein is printed, which follows it; sugar alcohols and
-/// alcohol count where they are printed. Factors approved for single foods, as for allulose, are
-/// left out.
+/// the law asks for it from there on, once protein is printed, which follows it; sugar alcohols
+/// count where they are printed, and so does alcohol but where mayHideAlcohol(). Factors approved
+/// for single foods, as for allulose, are left out.
 [[nodiscard]] Interval usLawfulEnergy(const LabelNumbers& label);
 
 /// The energy of the other lines of a label of the EU or the UK by the factors of Regulation (EU)
 /// 1169/2011, Annex XIV, kJ and kcal each by its own. Fibre that is not printed may be anything the
-/// weight leaves; polyols and alcohol count where they are printed.
+/// weight leaves; polyols count where they are printed, alcohol there or where mayHideAlcohol(),
+/// with organic acids then.
 struct EuLawfulEnergy {
     Interval kilocalories, kilojoules;
     /// What kJ can be where kcal are what the label prints; nothing where it prints none, or none

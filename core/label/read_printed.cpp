@@ -13,6 +13,20 @@ constexpr std::string_view kDigits = "0123456789";
 /// Longer than any package prints an amount.
 constexpr std::size_t kLongestPrinted = 60;
 
+/// "12,5" as "12.5": one comma without a point is the decimal mark of much of Europe, unless it
+/// parts a group of three. No food has 1125 g of anything in it, so in grams it is one then too.
+std::string withPoint(std::string_view figure, std::string_view unit) {
+    const std::size_t comma = figure.find(',');
+    std::string text{figure};
+    if (comma == 0 || comma == std::string_view::npos || comma != figure.rfind(',') ||
+        figure.find('.') != std::string_view::npos)
+        return text;
+    const std::size_t decimals = figure.size() - comma - 1;
+    const bool group = decimals == 3 && unit != "g" && figure.front() != '0';
+    if (decimals > 0 && !group) text[comma] = '.';
+    return text;
+}
+
 /// "1,200" as "1200"; nothing where the commas do not part groups of three.
 std::optional<std::string> withoutGroups(std::string_view figure) {
     const std::size_t whole = std::min(figure.find('.'), figure.size());
@@ -47,7 +61,7 @@ std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_v
         text = trimmed(text.substr(opening.size()));
         break;
     }
-    const auto plain = withoutGroups(withoutUnit(text, unit));
+    const auto plain = withoutGroups(withPoint(withoutUnit(text, unit), unit));
     const auto figure = plain ? Decimal::read(*plain) : std::nullopt;
     if (!figure || plain->front() == '-') return std::nullopt;
     return PrintedAmount{lessThan, *figure};

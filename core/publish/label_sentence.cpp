@@ -8,6 +8,7 @@
 
 #include "core/label/check_label_numbers.h"
 #include "core/label/label_lines.h"
+#include "core/label/lawful_energy.h"
 #include "core/label/print_rule.h"
 #include "core/label/read_printed.h"
 #include "core/publish/label_basis_text.h"
@@ -102,7 +103,7 @@ std::vector<std::string> FindingInWords::amountsBut(const std::optional<LabelLin
         const auto& lines = finding.lines;
         if (line.line == left || std::ranges::find(lines, line.line) == lines.end()) continue;
         if (isEnergy(line.line) && !withEnergy) continue;
-        const auto read = readPrinted(*label.printed(line.line), {});
+        const auto read = readPrinted(*label.printed(line.line), unitOf(line.line));
         const bool zero = read && read->figure == Decimal{};
         (zero ? zeros : amounts).push_back(amount(line.line));
     }
@@ -135,7 +136,8 @@ std::string unprintedText(const FindingInWords& told) {
     const bool more = told.finding.says.low > told.finding.others.high;
     // What is not printed would show in both energies.
     if (eu && told.finding.unit == "kJ" && told.prints(Component::ENERC_KCAL)) return {};
-    if (more && (told.prints(Component::ALC) || !alcoholFits(told))) return {};
+    const bool counted = told.prints(Component::ALC) || mayHideAlcohol(labelNumbers(told.label));
+    if (more && (counted || !alcoholFits(told))) return {};
     if (more)
         return eu ? " Or has it organic acids or alcohol that it does not print?"
                   : " Or has it alcohol that it does not print?";
@@ -150,7 +152,7 @@ std::string unprintedText(const FindingInWords& told) {
 bool isConverted(const FindingInWords& told) {
     const std::string* kilocalories = told.label.printed(Component::ENERC_KCAL);
     if (kilocalories == nullptr || told.finding.unit != "kJ") return false;
-    const auto read = readPrinted(*kilocalories, {});
+    const auto read = readPrinted(*kilocalories, unitOf(Component::ENERC_KCAL));
     return read && std::fabs(told.finding.says.middle() - 4.184 * read->figure.value()) <= 2.6;
 }
 
@@ -162,11 +164,22 @@ std::string energyText(const FindingInWords& told) {
                        parts.size() == 1 ? "makes" : "make", told.others(), unit, told.says());
 }
 
+/// Where the kilojoules go with the kilocalories, and only the lines are of another kind.
+std::string unprintedKilojoulesText(const FindingInWords& told) {
+    const LabelNumbers numbers = labelNumbers(told.label);
+    const bool linesToo = told.finding.lines.size() > 2;
+    if (!linesToo || numbers[CheckedLine::Alcohol] || mayHideAlcohol(numbers)) return {};
+    return told.finding.says.low > told.finding.others.high
+               ? " Or has it organic acids that it does not print?"
+               : " Or has it alcohol that it does not print?";
+}
+
 std::string kilojoulesText(const FindingInWords& told) {
     const std::string text = fmt::format(
         "{} {} {} kJ; the label says {}.", listed(told.amountsBut(Component::ENERC_KJ, true)),
         told.finding.lines.size() == 2 ? "is" : "are together", told.others(), told.says());
-    return isConverted(told) ? text + " It is 4.184 × the kilocalories." : text;
+    if (isConverted(told)) return text + " It is 4.184 × the kilocalories.";
+    return text + unprintedKilojoulesText(told);
 }
 
 std::string partsText(const FindingInWords& told, const LabelLine& whole) {

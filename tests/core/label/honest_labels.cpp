@@ -201,6 +201,16 @@ LabelFacts honestUsLabel(const FoodMakeup& per100g, double grams, EnergyMethod m
     return label;
 }
 
+namespace {
+
+/// A drink of 1 g a millilitre.
+void setInMillilitres(LabelFacts& label) {
+    label.per = LabelPer::HundredMillilitres;
+    label.density = LabelDensity{Decimal{1, 0}, Decimal{}};
+}
+
+}  // namespace
+
 LabelFacts honestEuLabel(const FoodMakeup& food, bool withFibre, std::mt19937& random) {
     using enum Component;
     const double available = food.carbohydrate - food.fibre;
@@ -222,8 +232,12 @@ LabelFacts honestEuLabel(const FoodMakeup& food, bool withFibre, std::mt19937& r
     add(PROCNT, food.protein);
     add(LabelOnly::NACL, food.sodium * 2.5 / 1000);
     if (random() % 2 == 0) add(NA, food.sodium);
-    if (food.alcohol > 0)
+    if (food.alcohol <= 0) return label;
+    // No law asks for the line: half of them leave it out, as drinks do.
+    if (random() % 2 == 0)
         label.amounts.push_back({ALC, Decimal{std::lround(food.alcohol * 10), -1}.text()});
+    else if (food.fat >= 0.9 || food.protein >= 0.9)
+        setInMillilitres(label);
     return label;
 }
 

@@ -100,8 +100,8 @@ TEST_CASE("what no lawful rounding prints is impossible", "[label]") {
 }
 
 TEST_CASE("what is no amount, or one in another unit, is unreadable", "[label]") {
-    for (const char* printed : {"", " ", "g", "-1", "<-1", "trace", "1.2.3", "5 mg", "5 oz", "1,20",
-                                "0,500", "1234,500", ",500", "less than", "1e2", "5g g", "5 %"}) {
+    for (const char* printed : {"", " ", "g", "-1", "<-1", "trace", "1.2.3", "5 mg", "5 oz",
+                                "1,20,0", ",500", "less than", "1e2", "5g g", "5 %"}) {
         CAPTURE(printed);
         const auto interval = usPrintedInterval(Component::FAT, printed);
         REQUIRE_FALSE(interval);
