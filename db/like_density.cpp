@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::size_t kMostLike = 10;
 constexpr std::size_t kFewestLike = 3;
-constexpr std::size_t kShortestWord = 3;
+constexpr std::size_t kShortestName = 3;
 
 /// Of the foods that hold all these words; a slip forgiven is another food.
 Result<std::vector<double>> densitiesFor(const FoodTables& tables, std::string_view words) {
@@ -34,20 +34,16 @@ Result<std::vector<double>> densitiesFor(const FoodTables& tables, std::string_v
 }  // namespace
 
 Result<std::optional<LikeDensity>> likeDensity(const FoodTables& tables, std::string_view name) {
-    std::string_view words = trimmed(name.substr(0, name.find(',')));
-    while (words.size() >= kShortestWord) {
-        const auto densities = densitiesFor(tables, words);
-        if (!densities) return fail(densities.error());
-        if (densities->size() >= kFewestLike) {
-            const auto [least, most] = std::ranges::minmax(*densities);
-            return std::optional{LikeDensity{
-                least, most,
-                fmt::format("{} measures of {}", densities->size(), lowerAscii(words))}};
-        }
-        const std::size_t space = words.find(' ');
-        words = space == std::string_view::npos ? "" : trimmed(words.substr(space));
-    }
-    return std::optional<LikeDensity>{};
+    const std::string_view words = trimmed(name.substr(0, name.find(',')));
+    std::optional<LikeDensity> like;
+    if (words.size() < kShortestName) return like;
+    const auto densities = densitiesFor(tables, words);
+    if (!densities) return fail(densities.error());
+    if (densities->size() < kFewestLike) return like;
+    const auto [least, most] = std::ranges::minmax(*densities);
+    like = LikeDensity{least, most,
+                       fmt::format("{} measures of {}", densities->size(), lowerAscii(words))};
+    return like;
 }
 
 }  // namespace nettare

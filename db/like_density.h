@@ -9,9 +9,9 @@
 namespace nettare {
 
 /// What a millilitre of foods like the one of that name weighs, by the volume measures of the best
-/// foods that the tables have for it. What stands behind the first comma is left aside, and of
-/// what is left the last words count where the whole is no food: "thick yogurt" is like yogurt.
-/// Nothing where fewer than three foods have such a measure. Fails: TableUnreadable.
+/// foods that the tables have for it. What stands behind the first comma is left aside; foods
+/// count that hold every word of what is left, since puffed rice is not like rice. Nothing where
+/// fewer than three of them have such a measure. Fails: TableUnreadable.
 [[nodiscard]] Result<std::optional<LikeDensity>> likeDensity(const FoodTables& tables,
                                                              std::string_view name);
 

@@ -35,7 +35,8 @@ struct LabelFinding {
     bool assented = false;  ///< the cook said "it is as printed"
 };
 
-/// What a millilitre of like foods weighs, least and most, and whose measures say so.
+/// What a millilitre of like foods weighs, least and most, and whose measures say so. A measure is
+/// unlike them below half of the least and above twice the most.
 struct LikeDensity {
     double least = 0, most = 0;  ///< g per mL
     std::string of;              ///< "12 measures of yogurt"

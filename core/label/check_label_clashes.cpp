@@ -13,7 +13,10 @@ using enum CheckedLine;
 /// Sums of doubles; far below every step that a label prints.
 constexpr double kSameGrams = 1e-9;
 
-constexpr Interval kAnyDensity{0.05, 2.0};  ///< g per mL; puffed rice to syrup, common practice
+/// g per mL; whipped and puffed foods to salt and syrup, common practice.
+constexpr Interval kAnyDensity{0.02, 2.0};
+/// Like foods are whipped, chopped and pressed in other ways than the product.
+constexpr double kLikeWithin = 2;
 constexpr double kMilligramsPerGram = 1000;
 constexpr double kSaltOfSodium = 2.5;  ///< Regulation (EU) 1169/2011, Annex I, 11
 
@@ -151,7 +154,8 @@ void ClashSearch::checkMeasure() {
     const Interval density{numbers.serving->low / measure->size.high,
                            numbers.serving->high / measure->size.low};
     const Interval known = like ? Interval{like->least, like->most} : kAnyDensity;
-    if (apart(density, known))
+    const double within = like ? kLikeWithin : 1;
+    if (apart(density, {known.low / within, known.high * within}))
         add(LabelFindingKind::UnlikeMeasure, density, known, "g per mL", {}, true);
 }
 

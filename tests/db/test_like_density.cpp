@@ -26,11 +26,55 @@ TEST_CASE("foods like a labelled one say what a millilitre of it may weigh", "[l
     CHECK((*oil)->most < 0.98);
     CHECK((*oil)->least <= (*oil)->most);
     CHECK((*oil)->of.ends_with(" measures of oil"));
-    // The words in front tell more than the kind of food.
-    const auto own = likeDensity(tables, "Hillside first-press oil");
-    REQUIRE(*own);
-    CHECK((*own)->of.ends_with(" measures of oil"));
-    CHECK((*own)->least == (*oil)->least);
+}
+
+TEST_CASE("a food is not like another that its last word names", "[label]") {
+    const FoodTables tables = starterTables();
+    for (const char* name : {"Hillside first-press oil", "Cauliflower rice", "Thick set yogurt"}) {
+        INFO(name);
+        const auto like = likeDensity(tables, name);
+        REQUIRE(like);
+        CHECK_FALSE(*like);
+    }
+}
+
+TEST_CASE("light and dense products are as printed, and a moved decimal point still shows",
+          "[label]") {
+    const FoodTables tables = starterTables();
+    struct Measured {
+        const char* name;
+        const char* amount;
+        const char* unit;
+        const char* grams;
+    };
+    const auto findingsOf = [&](const Measured& food) {
+        const auto like = likeDensity(tables, food.name);
+        REQUIRE(like);
+        LabelFacts label;
+        label.servingSize = Decimal::read(food.grams);
+        label.householdAmount = *readAmount(food.amount);
+        label.householdUnit = food.unit;
+        return checkLabel(label, *like);
+    };
+    for (const Measured& food :
+         {Measured{"Puffed rice", "1", "cup", "14"}, Measured{"Popcorn", "3", "cup", "28"},
+          Measured{"Cauliflower rice", "1", "cup", "85"},
+          Measured{"Whipped butter", "1", "tbsp", "9"},
+          Measured{"Butter, whipped", "1", "tbsp", "9"},
+          Measured{"Instant coffee", "1", "tsp", "1"}, Measured{"Cocoa powder", "1", "tbsp", "5"},
+          Measured{"Whipped cream", "2", "tbsp", "6"}, Measured{"Yoghurt", "3/4", "cup", "170"},
+          Measured{"Honey", "1", "tbsp", "21"}}) {
+        INFO(food.name);
+        CHECK(findingsOf(food).empty());
+    }
+    for (const Measured& food :
+         {Measured{"Butter", "1", "tbsp", "140"}, Measured{"Hazel spread", "1", "tbsp", "140"},
+          Measured{"Oil", "1", "tbsp", "1.4"}, Measured{"Popcorn", "3", "cup", "2.8"}}) {
+        INFO(food.name);
+        const auto findings = findingsOf(food);
+        REQUIRE(findings.size() == 1);
+        CHECK(findings.front().kind == LabelFindingKind::UnlikeMeasure);
+    }
 }
 
 TEST_CASE("nothing is like a food that the tables do not know", "[label]") {

@@ -105,10 +105,11 @@ TEST_CASE("the size of a serving is said with its measure", "[publish][label]") 
           "Total Fat 6 g, Sodium 95 mg, Total Carbohydrate 20 g and Protein 2 g weigh at least "
           "26.59 g, and the serving is 2.75 to 3.25 g. Was it 30 g?");
     CHECK(only(withServing(usBiscuit(), "300", "2", "tbsp")) ==
-          "2 tbsp = 300 g makes 9.98 to 10.16 g per mL; foods have 0.05 to 2. Was it 30 g?");
-    CHECK(only(withServing(usBiscuit(), "30", "2", "tbsp"),
+          "2 tbsp = 300 g makes 9.98 to 10.16 g per mL; foods have 0.02 to 2. Was it 30 g?");
+    CHECK(only(withServing(usBiscuit(), "60", "2", "tbsp"),
                LikeDensity{0.9, 0.95, "3 measures of oil"}) ==
-          "2 tbsp = 30 g makes 0.98 to 1.03 g per mL; 3 measures of oil have 0.9 to 0.95.");
+          "2 tbsp = 60 g makes 1.98 to 2.05 g per mL; 3 measures of oil have 0.9 to 0.95. Was it "
+          "50 g?");
     CHECK(only(withServing(usBiscuit(), "82", "1", "oz")) ==
           "1 oz = 82 g: such a measure holds 28 to 28.35 g. Was it 28 g?");
 }
