@@ -127,7 +127,7 @@ Result<TableRow> keptFood(Kitchen& kitchen, OwnFood own, const std::string& phot
             const auto hash = kitchen.keepPhoto(*bytes, at);
             if (!hash) return fail(inFile(hash.error(), photo));
             own.food.label->photo =
-                LabelPhoto{*hash, std::filesystem::path{photo}.filename().string()};
+                LabelPhoto{*hash, photoName(std::filesystem::path{photo}.filename().string())};
         }
         auto saved = kitchen.saveOwnFood(own, at);
         if (!saved) return fail(saved.error());

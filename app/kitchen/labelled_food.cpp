@@ -12,13 +12,20 @@ namespace {
 
 using Records = std::vector<OwnFoodRecord>;
 
-/// Those in use that begin so; those called so alone, where there are any.
+/// Of a row as text, of whichever version.
+constexpr std::string_view kRowOpening = "own ";
+
+/// Those in use that begin so; those called so alone, where there are any. The UUID of one, or its
+/// row as it was told when it was kept, is that one.
 Records calledSo(const Records& foods, const std::string& asked) {
     Records whole;
     Records begun;
     for (const OwnFoodRecord& food : foods) {
+        if (!food.inUse()) continue;
+        if (asked == food.id() || (asked.starts_with(kRowOpening) && asked.ends_with(food.id())))
+            return {food};
         const std::string name = lowerAscii(food.current.food.name);
-        if (!food.inUse() || !name.starts_with(asked)) continue;
+        if (!name.starts_with(asked)) continue;
         (name == asked ? whole : begun).push_back(food);
     }
     return whole.empty() ? begun : whole;
@@ -30,12 +37,15 @@ Error ofKitchen(const Kitchen& kitchen, ErrorCode code) {
     return error;
 }
 
-std::string namesOf(const Records& foods) {
+/// With their UUIDs where all are called the same.
+std::string namesOf(const Records& foods, bool same) {
     constexpr std::size_t kMostNamed = 5;
     std::string names;
-    for (std::size_t i = 0; i < foods.size() && i < kMostNamed; ++i)
-        names +=
-            fmt::format("{}“{}”", i == 0 ? "" : ", ", shortened(foods[i].current.food.name, 60));
+    for (std::size_t i = 0; i < foods.size() && i < kMostNamed; ++i) {
+        const std::string id = same ? " (" + foods[i].id() + ")" : "";
+        names += fmt::format("{}“{}”{}", i == 0 ? "" : ", ",
+                             shortened(foods[i].current.food.name, 60), id);
+    }
     return foods.size() > kMostNamed ? names + " …" : names;
 }
 
@@ -57,7 +67,8 @@ Result<OwnFoodRecord> labelledFoodNamed(const Kitchen& kitchen, std::string_view
     if (labelled.empty())
         return fail(ofKitchen(kitchen, ErrorCode::LabelFoodUnknown).with("found", name));
     Error error = ofKitchen(kitchen, ErrorCode::LabelFoodAmbiguous).with("found", name);
-    error.values.push_back({"known", namesOf(labelled)});
+    const bool same = lowerAscii(labelled.front().current.food.name) == asked;
+    error.values.push_back({"known", namesOf(labelled, same)});
     return fail(error);
 }
 

@@ -6,9 +6,9 @@
 
 namespace nettare {
 
-/// The labelled food in use whose name is that, or begins so where only one does; letter case does
-/// not matter. Fails: LabelFoodUnknown, LabelFoodAmbiguous ("known"), NotALabel where an own food
-/// of another source is called so; as reading a kitchen does.
+/// The labelled food in use whose name or UUID is that, or whose name begins so where only one
+/// does; letter case does not matter. Fails: LabelFoodUnknown, LabelFoodAmbiguous ("known"),
+/// NotALabel where an own food of another source is called so; as reading a kitchen does.
 [[nodiscard]] Result<OwnFoodRecord> labelledFoodNamed(const Kitchen& kitchen,
                                                       std::string_view name);
 

@@ -5,9 +5,8 @@
 #include <QImageReader>
 
 #include "app/files/read_file.h"
-#include "core/recipe/read_recipe.h"
+#include "core/food/label_json.h"
 #include "core/support/sha256.h"
-#include "core/support/text.h"
 #include "db/kitchen/kitchen.h"
 
 namespace nettare {
@@ -43,8 +42,7 @@ Result<ReadPhoto> readPhotoFile(const QString& path) {
     if (!bytes) return fail(bytes.error());
     auto image = imageOfPhoto(*bytes);
     if (!image) return fail(image.error());
-    // A name of a file can hold what no text of a document may.
-    const std::string name = shortened(QFileInfo{path}.fileName().toStdString(), kNameLength - 1);
+    const std::string name = photoName(QFileInfo{path}.fileName().toStdString());
     return ReadPhoto{{sha256(*bytes), name}, std::move(*bytes), std::move(*image)};
 }
 

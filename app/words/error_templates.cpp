@@ -368,7 +368,7 @@ std::string_view ofTheFigures(ErrorCode code) {
                    "one.";
         case LabelFoodAmbiguous:
             return "several labels of this kitchen begin with “{found}”: {known}; write one of "
-                   "them whole.";
+                   "them whole, or its UUID.";
         case NotALabel:
             return "{food} was typed from another source than a package; change it in the pantry.";
         case PhotoTooLarge:

@@ -3,6 +3,7 @@
 #include "core/food/label_words.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/sha256.h"
+#include "core/support/text.h"
 #include "core/support/time_form.h"
 
 namespace nettare {
@@ -153,6 +154,11 @@ LabelEntry readLabel(ObjectReader& label) {
     readAssents(label, facts);
     label.finish();
     return entry;
+}
+
+std::string photoName(std::string_view fileName) {
+    std::string name = shortened(fileName, kNameLength - 1);
+    return trimmed(name).empty() ? "photograph" : name;
 }
 
 Result<LabelFacts> labelFrom(const LabelEntry& entry, const std::string& pointer) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "core/food/label_facts.h"
 #include "core/support/json_reader.h"
@@ -22,6 +23,10 @@ struct LabelEntry {
 /// for is the business of core/label. Notes beside what ObjectReader notes: ComponentUnknown,
 /// NotAHash.
 [[nodiscard]] LabelEntry readLabel(ObjectReader& label);
+
+/// The name of a photograph's file as a label keeps it: a name of a file can be longer than the
+/// texts of documents, and hold what none of them may.
+[[nodiscard]] std::string photoName(std::string_view fileName);
 
 /// The label of an entry. Fails: OneOfNeeded (a serving in grams and in millilitres), DuplicateId
 /// (a line twice), NotADate, LabelNeedsServing, LabelNeedsDensity, OutOfRange (a declaration spread

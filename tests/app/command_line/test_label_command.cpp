@@ -200,6 +200,29 @@ TEST_CASE("an own food of a kitchen is a food of documents that are added there,
     checkRun({"figures", "dish.json"}, sentence);
 }
 
+TEST_CASE("a label is found by the number that was told when it was kept", "[commandline][label]") {
+    const EmptyHome home;
+    home.write("pack.json", labelOf("110"));
+    const std::string kept = ran(atLabelHome({"label", "pack.json", "--keep"}));
+    const std::string number = kept.substr(kept.find("own 1 ") + 6, 36);
+    CHECK(says(ran(atLabelHome({"label", "pack.json", "--keep"})), "version 1 (own 1 "));
+    CHECK(says(ran(atLabelHome({"label", number})), "Hill cheese\n"));
+    home.write("next.json", labelOf("120"));
+    CHECK(says(ran(atLabelHome({"label", "next.json", "--keep", "--of", number})),
+               "version 2 (own 2 " + number));
+    CHECK(says(ran(atLabelHome({"label", "own 1 " + number})), "Hill cheese\n"));
+}
+
+TEST_CASE("a photograph keeps as much of its file's name as a label can hold",
+          "[commandline][label]") {
+    const EmptyHome home;
+    home.write("pack.json", labelOf("110"));
+    const std::string name = "a\ab" + std::string(220, 'x') + ".png";
+    home.write(name, std::string_view{"\x89PNG\r\n\x1a\n with a label", 21});
+    ran(atLabelHome({"label", "pack.json", "--keep", "--photo", name}));
+    CHECK(says(ran(atLabelHome({"label", "hill"})), "photo    a b" + std::string(30, 'x')));
+}
+
 TEST_CASE("the photograph of a label is written out as it was kept", "[commandline][label]") {
     const EmptyHome home;
     const std::string photo{"\xff\xd8\xff\xe0 with a label\0\n", 19};

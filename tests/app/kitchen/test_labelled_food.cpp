@@ -4,6 +4,7 @@
 
 #include "app/words/error_sentence.h"
 #include "core/label/label_values.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -62,9 +63,30 @@ TEST_CASE("a name that is no labelled food's, or several's, is told with what to
           "this kitchen has no label called “ ”; leave the name out to add a new one.");
     CHECK(refusedName(kitchen, "thi") ==
           "several labels of this kitchen begin with “thi”: “Thick yogurt”, “Thick yogurt, low "
-          "fat”, “Thin crackers”; write one of them whole.");
+          "fat”, “Thin crackers”; write one of them whole, or its UUID.");
     CHECK(refusedName(kitchen, "rye") ==
           "Rye flour was typed from another source than a package; change it in the pantry.");
+}
+
+TEST_CASE("of two labels of one name each is found by its UUID", "[kitchen][label]") {
+    Kitchen kitchen = labelledKitchen();
+    saveFood(kitchen, "thin crackers", true);
+    std::vector<std::string> ids;
+    const auto foods = kitchen.ownFoods();
+    REQUIRE(foods);
+    for (const OwnFoodRecord& food : *foods)
+        if (lowerAscii(food.current.food.name) == "thin crackers") {
+            ids.push_back(food.id());
+            const auto byId = labelledFoodNamed(kitchen, food.id());
+            REQUIRE(byId);
+            CHECK(byId->id() == food.id());
+            CHECK(labelledFoodNamed(kitchen, food.current.food.row.text())->id() == food.id());
+        }
+    REQUIRE(ids.size() == 2);
+    const std::string sentence = refusedName(kitchen, "Thin crackers");
+    INFO(sentence);
+    for (const std::string& id : ids) CHECK(sentence.find(" (" + id + ")") != std::string::npos);
+    CHECK(sentence.ends_with("; write one of them whole, or its UUID."));
 }
 
 TEST_CASE("a label that is out of use is not found by name", "[kitchen][label]") {

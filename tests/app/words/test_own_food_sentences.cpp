@@ -38,7 +38,7 @@ TEST_CASE("which label is meant and which none can be is said", "[words][own][la
                             .with("found", "thick")
                             .with("known", "“Thick cream”, “Thick yogurt”")) ==
           "several labels of this kitchen begin with “thick”: “Thick cream”, “Thick yogurt”; write "
-          "one of them whole.");
+          "one of them whole, or its UUID.");
     CHECK(errorSentence(Error{ErrorCode::NotALabel}.with("food", "Rye flour")) ==
           "Rye flour was typed from another source than a package; change it in the pantry.");
 }
