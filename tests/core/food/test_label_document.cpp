@@ -115,7 +115,7 @@ TEST_CASE("a label document says what is wrong with it and where", "[food][label
 TEST_CASE("a label document that no recipe could use is refused at its place", "[food][label]") {
     const auto refusedAt = [](const char* place, const char* value, ErrorCode code) {
         INFO(place << " " << value);
-        const Error error = refusedLabel(with(fullLabelDocument(), place, Json{value}));
+        Error error = refusedLabel(with(fullLabelDocument(), place, Json{value}));
         CHECK(error.code == code);
         CHECK(error.pointer == place);
         CHECK(error.value("food") == "Oat drink");
