@@ -64,7 +64,7 @@ std::string panelPrint(const Figure& figure, std::string_view unit) {
 void addIfMoved(Component component, const std::string& printed, const Figure& was,
                 const Figure& is, std::vector<MovedFigure>& moved) {
     const auto text = usAmountText(component, was.atLeast);
-    if (!text) return;
+    if (!text || !printed.starts_with(*text)) return;
     const auto within = printedInterval(LabelRules::Us, component, *text);
     if (!within) return;
     if (is.atMost && lies(is.atLeast, *within) && lies(*is.atMost, *within)) return;
