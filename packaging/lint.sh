@@ -15,10 +15,10 @@ all_sources() {
     done
 }
 
-# big_sources: what the preset tidy gathers the sources of a target into. What AUTOMOC and the
-# layering tests write is none of them.
+# big_sources: what the preset clang gathers the sources of a target into. What AUTOMOC writes is
+# none of them.
 big_sources() {
-    sed -n 's|^ *"file": "\(.*/Unity/unity_[^"]*\)".*|\1|p' "$root/build/tidy/compile_commands.json"
+    sed -n 's|^ *"file": "\(.*/Unity/unity_[^"]*\)".*|\1|p' "$root/build/clang/compile_commands.json"
 }
 
 # sources_with_using: compiled sources that take over a name or a namespace; planted ones are not compiled.
@@ -27,7 +27,7 @@ sources_with_using() {
     all_sources cpp |
         (cd -- "$root" && xargs grep -lE '^ *(using [^=]*::[^=]*;|namespace [a-z]+ =)') |
         while read -r file; do
-            if grep -qF "\"file\": \"$root/$file\"" "$root/build/clang/compile_commands.json"; then
+            if grep -qF "\"file\": \"$root/$file\"" "$root/build/single/compile_commands.json"; then
                 echo "$file"
             fi
         done
@@ -47,13 +47,14 @@ tidy_each() {
 # The check left out is about including a .cpp file, which is what a big source does; the two named
 # last look at no file but the one that is read, so those that matter to them are read alone.
 check_tidy() {
-    local folder=$root/build/tidy
+    local folder=$root/build/clang
     local status=0
-    in_root cmake --preset tidy || return
+    in_root cmake --preset clang && in_root cmake --preset single || return
     big_sources >"$folder/big_sources.txt"
     sources_with_using >"$folder/sources_with_using.txt"
-    tidy_each "$folder/big_sources.txt" -p build/tidy --checks=-bugprone-suspicious-include || status=1
-    tidy_each "$folder/sources_with_using.txt" -p build/clang \
+    tidy_each "$folder/big_sources.txt" -p build/clang --checks=-bugprone-suspicious-include || status=1
+    tidy_each "$folder/sources_with_using.txt" -p build/single \
+        --extra-arg=-Wno-unknown-warning-option \
         --checks='-*,misc-unused-using-decls,misc-unused-alias-decls' || status=1
     return "$status"
 }

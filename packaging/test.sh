@@ -108,7 +108,7 @@ stage_lint() {
     if run_step "build with clang++" build_preset clang; then
         run_step "clang-tidy" check_tidy || true
     fi
-    run_step "build with g++, file by file" build_preset dev || true
+    run_step "build with g++, file by file" build_preset single || true
 }
 
 # run_stage NAME: runs stage_NAME unless it is too late, and notes what came of it.

@@ -1,3 +1,4 @@
+#include "layering/header_rules.h"
 #include "layering/include_rules.h"
 
 #include <catch2/catch.hpp>
@@ -93,4 +94,19 @@ TEST_CASE("a planted violation of each direction is found with its reason", "[la
         CHECK_THAT(found[i], StartsWith(std::string{kPlanted[i].place} + ": "));
         CHECK_THAT(found[i], Contains(kPlanted[i].reason));
     }
+}
+
+TEST_CASE("a source includes its own header first, so that every header stands alone",
+          "[layering]") {
+    const std::vector<std::string> found = headersNotAlone(NETTARE_SOURCE_ROOT);
+    for (const std::string& sentence : found) UNSCOPED_INFO(sentence);
+    CHECK(found.empty());
+}
+
+TEST_CASE("a planted header that does not stand alone is found", "[layering]") {
+    CHECK(headersNotAlone(std::string{NETTARE_SOURCE_ROOT} + "/tests/layering/planted/headers") ==
+          std::vector<std::string>{
+              "core/late_guard.h does not begin with #pragma once.",
+              "core/leaning.cpp does not include core/leaning.h before all else.",
+          });
 }

@@ -1,0 +1,3 @@
+#include <vector>
+
+#pragma once
