@@ -29,11 +29,11 @@ TEST_CASE("words that only begin alike are not the same", "[search]") {
 }
 
 TEST_CASE("all forms of a word are found from any of them", "[search]") {
-    using Words = std::vector<std::string>;
-    CHECK(allForms("tomato") == Words{"tomato", "tomatoes"});
+    using Forms = std::vector<std::string>;
+    CHECK(allForms("tomato") == Forms{"tomato", "tomatoes"});
     CHECK(std::ranges::count(allForms("tomatos"), "tomatoes") == 1);
     CHECK(std::ranges::count(allForms("berries"), "berry") == 1);
     CHECK(std::ranges::count(allForms("berry"), "berries") == 1);
     CHECK(std::ranges::count(allForms("leaf"), "leaves") == 1);
-    CHECK(allForms("") == Words{""});
+    CHECK(allForms("") == Forms{""});
 }

@@ -1,21 +1,13 @@
 #include "command_line/scratch_kitchen.h"
 
 #include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <sstream>
 #include <stdexcept>
 
 #include "app/command_line/run.h"
+#include "support/scratch_folder.h"
 
-namespace {
-
-std::string bytesOf(const std::string& path) {
-    std::ifstream stream{path, std::ios::binary};
-    return {std::istreambuf_iterator<char>{stream}, std::istreambuf_iterator<char>{}};
-}
-
-}  // namespace
+using nettare::bytesOf;
 
 Outcome run(const std::vector<std::string>& arguments) {
     std::ostringstream out;
