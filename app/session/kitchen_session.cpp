@@ -88,6 +88,13 @@ void KitchenSession::ask(Work work, Done done) {
         });
 }
 
+void KitchenSession::askKitchen(QObject* receiver,
+                                std::function<std::function<void()>(Kitchen& kitchen)> work) {
+    store_.post(
+        receiver, [kitchen = kitchen_, work = std::move(work)] { return work(*kitchen); },
+        [](const std::function<void()>& answer) { answer(); });
+}
+
 std::optional<int> KitchenSession::savedSecondsAgo() const {
     if (!lastSaved_.isValid()) return std::nullopt;
     return static_cast<int>(lastSaved_.elapsed() / 1000);

@@ -66,6 +66,9 @@ public:
     /// `food` is a row that the edit brings into the draft.
     void record(const std::vector<LedgerEntry>& entries, const Edit& edit,
                 const std::optional<TableFood>& food = {});
+    /// Runs `work` on the kitchen in the store's thread, after all that was told it so far, and
+    /// what it answers here, unless `receiver` is gone by then.
+    void askKitchen(QObject* receiver, std::function<std::function<void()>(Kitchen& kitchen)> work);
     /// What a millilitre of a group of foods weighs, to be stated for a line; nothing where the
     /// table does not say.
     [[nodiscard]] std::optional<GroupDensity> groupDensity(const std::string& group) const;

@@ -1,5 +1,6 @@
 #include "app/words/error_templates.h"
 
+#include "app/words/bench_templates.h"
 #include "app/words/column_templates.h"
 #include "app/words/own_food_templates.h"
 
@@ -407,8 +408,9 @@ std::string_view ofTheFigures(ErrorCode code) {
 }  // namespace
 
 std::string_view templateFor(ErrorCode code) {
-    for (const auto group : {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, ownFoodTemplateFor,
-                             ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
+    for (const auto group :
+         {ofTheFile, ofTheImport, ofTheKitchen, inTheKitchen, benchTemplateFor, ownFoodTemplateFor,
+          ofTheShape, ofTheDraft, ofTheAmount, ofTheFigures, columnTemplateFor})
         if (const std::string_view text = group(code); !text.empty()) return text;
     return {};
 }

@@ -1,5 +1,8 @@
 #include "core/ledger/ledger_entry.h"
 
+#include <algorithm>
+#include <functional>
+
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -8,9 +11,15 @@ namespace nettare {
 
 namespace {
 
-constexpr std::array<Word<EntryKind>, 2> kKindWords{{
+constexpr std::array<Word<EntryKind>, 8> kKindWords{{
     {"shown", EntryKind::Shown},
     {"superseded", EntryKind::Superseded},
+    {"left out", EntryKind::LeftOut},
+    {"taken in", EntryKind::TakenIn},
+    {"reason", EntryKind::Reasoned},
+    {"scale", EntryKind::Scale},
+    {"check", EntryKind::Checked},
+    {"vessel", EntryKind::Vessel},
 }};
 
 constexpr std::array<Word<EntryOrigin>, 3> kOriginWords{{
@@ -61,19 +70,49 @@ void setWhereGiven(Json& json, std::string_view key, const std::string& text) {
     if (!text.empty()) json.set(key, Json{text});
 }
 
-void writeShown(const LedgerEntry& entry, Json& json) {
-    json.set("indication", Json{entry.indication});
-    json.set("shown", Json{entry.shown.text()}).set("unit", Json{entry.unit});
+bool isOfReading(EntryKind kind) {
+    return kind == EntryKind::Superseded || kind == EntryKind::LeftOut ||
+           kind == EntryKind::TakenIn || kind == EntryKind::Reasoned;
+}
+
+void writeDecimal(Json& json, std::string_view key, const std::optional<Decimal>& decimal) {
+    if (decimal) json.set(key, Json{decimal->text()});
+}
+
+void writeScale(const LedgerEntry& entry, Json& json) {
+    json.set("scale", Json{entry.scale}).set("unit", Json{entry.unit});
     json.set("readability", Json{entry.readability.text()});
-    json.set("scale", Json{entry.scale});
+}
+
+void writeSeries(const SeriesMark& series, Json& json) {
+    Json mark = Json::object();
+    mark.set("kind", Json{wordFor(series.kind, kSeriesWords)}).set("of", Json{series.of});
+    if (!series.tags.empty()) {
+        Json tags = Json::array();
+        for (const std::string& tag : series.tags) tags.append(Json{tag});
+        mark.set("tags", std::move(tags));
+    }
+    setWhereGiven(mark, "before", series.before);
+    json.set("series", std::move(mark));
+}
+
+void writeShown(const LedgerEntry& entry, Json& json) {
+    writeScale(entry, json);
+    json.set("indication", Json{entry.indication});
+    json.set("shown", Json{entry.shown.text()});
     setWhereGiven(json, "vessel", entry.vessel);
     json.set("state", Json{wordFor(entry.state, kStateWords)});
     json.set("pieces", Json{static_cast<double>(entry.pieces)});
+    setWhereGiven(json, "what", entry.what);
+    setWhereGiven(json, "why", entry.why);
+    setWhereGiven(json, "row", entry.row);
+    setWhereGiven(json, "tare", entry.tare);
+    setWhereGiven(json, "taken_from", entry.takenFrom);
+    writeDecimal(json, "vessel_tare", entry.vesselTare);
+    if (entry.series) writeSeries(*entry.series, json);
 }
 
-void readShown(ObjectReader& reader, LedgerEntry& entry) {
-    entry.indication = reader.id("indication");
-    entry.shown = reader.decimal("shown", NumberSign::Any);
+void readScale(ObjectReader& reader, LedgerEntry& entry) {
     entry.unit = readUnitSymbol(reader, "unit");
     if (!reader.failure() && !isShownByScales(*findUnit(entry.unit, MeasureSystem::UsCustomary)))
         reader.failure() = Error{ErrorCode::UnitNotOfKind}
@@ -81,9 +120,67 @@ void readShown(ObjectReader& reader, LedgerEntry& entry) {
                                .at(reader.pointer() + "/unit");
     entry.readability = reader.decimal("readability", NumberSign::Positive);
     entry.scale = reader.text("scale", kNameLength);
+}
+
+SeriesMark readSeries(ObjectReader reader) {
+    SeriesMark mark;
+    mark.kind = reader.oneOf("kind", kSeriesWords);
+    mark.of = reader.text("of", kNameLength);
+    if (reader.has("tags")) mark.tags = reader.texts("tags", kMostTags, kNameLength);
+    if (mark.kind == SeriesKind::Ratio) mark.before = readUuid(reader, "before");
+    reader.finish();
+    const auto unsorted = std::ranges::adjacent_find(mark.tags, std::greater_equal<>{});
+    if (!reader.failure() && unsorted != mark.tags.end())
+        reader.failure() =
+            Error{ErrorCode::TagsNotSorted}.with("found", *unsorted).at(reader.pointer() + "/tags");
+    return mark;
+}
+
+std::string readOptionalUuid(ObjectReader& reader, std::string_view key) {
+    return reader.has(key) ? readUuid(reader, key) : std::string{};
+}
+
+void readShown(ObjectReader& reader, LedgerEntry& entry) {
+    readScale(reader, entry);
+    entry.indication = reader.id("indication");
+    entry.shown = reader.decimal("shown", NumberSign::Any);
     entry.vessel = reader.optionalText("vessel", kNameLength).value_or("");
     entry.state = reader.oneOf("state", kStateWords);
     entry.pieces = static_cast<int>(reader.wholeNumber("pieces", 1, kMostPieces));
+    entry.what = reader.optionalText("what", kNameLength).value_or("");
+    entry.why = reader.optionalText("why", kNameLength).value_or("");
+    entry.row = reader.optionalText("row", kNameLength).value_or("");
+    entry.tare = readOptionalUuid(reader, "tare");
+    entry.takenFrom = readOptionalUuid(reader, "taken_from");
+    entry.vesselTare = reader.optionalDecimal("vessel_tare", NumberSign::NotNegative);
+    if (reader.has("series")) entry.series = readSeries(reader.object("series"));
+}
+
+/// A scale, a check of one, a vessel.
+void writeEquipment(const LedgerEntry& entry, Json& json) {
+    writeScale(entry, json);
+    if (entry.kind == EntryKind::Scale) return writeDecimal(json, "capacity", entry.capacity);
+    json.set("shown", Json{entry.shown.text()});
+    if (entry.kind == EntryKind::Checked)
+        json.set("mass", Json{entry.mass.text()});
+    else
+        json.set("vessel", Json{entry.vessel});
+}
+
+void readEquipment(ObjectReader& reader, LedgerEntry& entry) {
+    readScale(reader, entry);
+    switch (entry.kind) {
+        case EntryKind::Scale:
+            entry.capacity = reader.optionalDecimal("capacity", NumberSign::Positive);
+            return;
+        case EntryKind::Checked:
+            entry.shown = reader.decimal("shown", NumberSign::Any);
+            entry.mass = reader.decimal("mass", NumberSign::Positive);
+            return;
+        default:
+            entry.shown = reader.decimal("shown", NumberSign::NotNegative);
+            entry.vessel = reader.text("vessel", kNameLength);
+    }
 }
 
 }  // namespace
@@ -98,7 +195,10 @@ Json entryJson(const LedgerEntry& entry, long long sequence, const std::string& 
     setWhereGiven(json, "recipe", entry.recipe);
     setWhereGiven(json, "refers_to", entry.refersTo);
     setWhereGiven(json, "reason", entry.reason);
-    if (entry.kind == EntryKind::Shown) writeShown(entry, json);
+    if (entry.kind == EntryKind::Shown)
+        writeShown(entry, json);
+    else if (!isOfReading(entry.kind))
+        writeEquipment(entry, json);
     return json;
 }
 
@@ -115,11 +215,14 @@ Result<ChainedEntry> readEntry(const Json& json) {
     chained.previous = readPrevious(reader, chained.sequence);
     entry.recipe = reader.optionalId("recipe").value_or("");
     // A new indication may itself be the correction of an earlier one.
-    if (entry.kind == EntryKind::Superseded || reader.has("refers_to")) {
+    if (isOfReading(entry.kind) || reader.has("refers_to")) {
         entry.refersTo = readUuid(reader, "refers_to");
         entry.reason = reader.text("reason", kNameLength);
     }
-    if (entry.kind == EntryKind::Shown) readShown(reader, entry);
+    if (entry.kind == EntryKind::Shown)
+        readShown(reader, entry);
+    else if (!isOfReading(entry.kind))
+        readEquipment(reader, entry);
     reader.finish();
     if (failure) return fail(*failure);
     return chained;

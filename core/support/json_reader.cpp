@@ -97,6 +97,14 @@ std::optional<std::string> ObjectReader::optionalText(std::string_view key, std:
     return value != nullptr ? std::optional{checkedText(key, *value, most)} : std::nullopt;
 }
 
+std::vector<std::string> ObjectReader::texts(std::string_view key, std::size_t most,
+                                             std::size_t length) {
+    std::vector<std::string> found;
+    for (const Item& item : items(key, 1, most))
+        found.push_back(checkedText(key, item.json, length));
+    return found;
+}
+
 std::string ObjectReader::id(std::string_view key) {
     std::string found = text(key, 64);
     if (!failure_ && !isIdentifier(found)) note(ErrorCode::NotAnIdentifier, key, found);

@@ -47,6 +47,9 @@ public:
     [[nodiscard]] std::string text(std::string_view key, std::size_t most);
     /// The optional ones answer nothing where the member is missing, else they are as strict.
     [[nodiscard]] std::optional<std::string> optionalText(std::string_view key, std::size_t most);
+    /// An array of 1 to `most` texts, each of 1 to `length` code points, as strict as text().
+    [[nodiscard]] std::vector<std::string> texts(std::string_view key, std::size_t most,
+                                                 std::size_t length);
     /// An identifier: a-z, 0-9 and '-', at most 64, not starting with '-'. Notes NotAnIdentifier.
     [[nodiscard]] std::string id(std::string_view key);
     [[nodiscard]] std::optional<std::string> optionalId(std::string_view key);

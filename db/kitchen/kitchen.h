@@ -11,7 +11,7 @@
 
 #include "core/edit/edit.h"
 #include "core/food/table_food.h"
-#include "core/ledger/ledger_entry.h"
+#include "core/ledger/ledger_reading.h"
 #include "core/support/json.h"
 #include "core/support/result.h"
 #include "db/food_search.h"
@@ -104,6 +104,20 @@ struct KitchenCheck {
     std::size_t photos = 0;
     std::string ledgerHead;
     std::vector<Error> faults;  ///< empty where all is well
+};
+
+/// Where the ledger ends.
+struct LedgerEnd {
+    long long sequence = 0;  ///< 0 where there is no entry yet
+    std::string hash;
+};
+
+/// A yield series as a list shows it.
+struct SeriesSummary {
+    SeriesKey key;
+    int readings = 0;               ///< entries, whether they count or not
+    std::string lastAt;             ///< of the newest
+    std::vector<std::string> tags;  ///< all that occur, sorted
 };
 
 /// A photograph of a package is at most so large, in MiB.
@@ -214,6 +228,25 @@ public:
     /// Fails: LedgerIdUsed, LedgerEntryNotFound (the one it refers to), and like readEntry().
     [[nodiscard]] Result<ChainedEntry> record(const LedgerEntry& entry);
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledger() const;
+    [[nodiscard]] Result<LedgerEnd> ledgerEnd() const;
+    /// Hands the entries on one by one, first to last, in little memory, until `each` answers
+    /// false.
+    [[nodiscard]] Result<void> readLedger(
+        const std::function<bool(const ChainedEntry&)>& each) const;
+    /// At most `most` indications (entries of the kinds Shown, Checked and Vessel) before a
+    /// sequence, the newest ones; 0: from the end. With them every entry that they refer to
+    /// or that speaks of them, all by sequence.
+    [[nodiscard]] Result<std::vector<ChainedEntry>> ledgerPage(long long before, int most) const;
+    /// The entries of a series, with every entry that they refer to or that speaks of them, by
+    /// sequence; none where there is no such series.
+    [[nodiscard]] Result<std::vector<ChainedEntry>> seriesEntries(const SeriesKey& key) const;
+    /// All series, by food, kind and what is counted.
+    [[nodiscard]] Result<std::vector<SeriesSummary>> seriesKept() const;
+    /// The entries Scale, Checked and Vessel, by sequence.
+    [[nodiscard]] Result<std::vector<ChainedEntry>> equipmentEntries() const;
+    /// The entry whose id begins so, with what it refers to or what speaks of it, by sequence.
+    /// Fails: ReadingNotFound, also where several begin so.
+    [[nodiscard]] Result<std::vector<ChainedEntry>> entriesAbout(const std::string& id) const;
 
     // Care
     /// SQLite's integrity_check and foreign_key_check, the hash chain, every content hash, and that

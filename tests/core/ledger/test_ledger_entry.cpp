@@ -118,3 +118,55 @@ TEST_CASE("the first entry of a chain has nothing before it", "[ledger]") {
     CHECK(readEntry(first));
     CHECK(refusal(with(first, "/previous", Json{kHash})).code == ErrorCode::UnknownKey);
 }
+
+TEST_CASE("an entry says what was weighed, against which tare and in which series", "[ledger]") {
+    LedgerEntry entry = shownEntry();
+    entry.what = "prawn meat";
+    entry.why = "edible portion per piece";
+    entry.row = "usda-sr 28 15149";
+    entry.vesselTare = *Decimal::read("212.20");
+    entry.series = SeriesMark{SeriesKind::PerPiece, "prawn", {"size 16/20", "with head"}, ""};
+    const Json json = entryJson(entry, 1, "");
+    const auto read = readEntry(json);
+    REQUIRE(read);
+    CHECK(read->entry.what == "prawn meat");
+    CHECK(read->entry.vesselTare->text() == "212.20");
+    CHECK(read->entry.series == entry.series);
+    CHECK(writeJson(entryJson(read->entry, 1, "")) == writeJson(json));
+}
+
+TEST_CASE("conditions of a reading stand in order, each once", "[ledger]") {
+    LedgerEntry entry = shownEntry();
+    entry.what = "prawn meat";
+    entry.series = SeriesMark{SeriesKind::PerPiece, "prawn", {"with head", "size 16/20"}, ""};
+    const Error error = refusal(entryJson(entry, 1, ""));
+    CHECK(error.code == ErrorCode::TagsNotSorted);
+    CHECK(error.pointer == "/series/tags");
+}
+
+TEST_CASE("scales, their checks and vessels are entries of the ledger", "[ledger]") {
+    LedgerEntry scale;
+    scale.kind = EntryKind::Scale;
+    scale.id = slip().id;
+    scale.at = slip().at;
+    scale.scale = "counter";
+    scale.unit = "g";
+    scale.readability = *Decimal::read("0.1");
+    scale.capacity = *Decimal::read("3000");
+    LedgerEntry check = scale;
+    check.kind = EntryKind::Checked;
+    check.capacity.reset();
+    check.shown = *Decimal::read("200.1");
+    check.mass = *Decimal::read("200");
+    LedgerEntry bowl = scale;
+    bowl.kind = EntryKind::Vessel;
+    bowl.capacity.reset();
+    bowl.shown = *Decimal::read("212.2");
+    bowl.vessel = "steel bowl";
+    for (const LedgerEntry& entry : {scale, check, bowl}) {
+        const Json json = entryJson(entry, 1, "");
+        const auto read = readEntry(json);
+        REQUIRE(read);
+        CHECK(writeJson(entryJson(read->entry, 1, "")) == writeJson(json));
+    }
+}

@@ -1,0 +1,52 @@
+#include "app/words/bench_templates.h"
+
+namespace nettare {
+
+std::string_view benchTemplateFor(ErrorCode code) {
+    using enum ErrorCode;
+    switch (code) {
+        case TagsNotSorted:
+            return "the conditions are to stand in the order of the alphabet, each once, and "
+                   "“{found}” does not.";
+        case ScaleNotKnown:
+            return "no scale here is called “{found}”; it can be {known}, or add it first.";
+        case ScaleAmbiguous:
+            return "there are several scales, {known}; say which one showed it.";
+        case VesselNotKnown:
+            return "no vessel here is called “{found}”; it can be {known}, or weigh it empty "
+                   "first.";
+        case VesselOtherUnit:
+            return "the tare of “{found}” is known in {unit}, and the scale shows {wanted}; weigh "
+                   "it empty on this scale.";
+        case ReadingNotFound:
+            return "the ledger has no reading {found}; name one by its id, or by how that begins.";
+        case ReadingOverruled:
+            return "the reading {found} was taken back before; record a new one.";
+        case ReadingNotLeftOut:
+            return "the reading {found} counts already; nothing is to be done.";
+        case NotOfTheScale:
+            return "the scale shows steps of {step}, and {found} is none; type what it showed.";
+        case AboveCapacity:
+            return "the scale takes {most} at most, and {found} is more; weigh in two parts.";
+        case SeriesNotFound:
+            return "there is no series of “{found}”; there are series of {known}.";
+        case SeriesAmbiguous:
+            return "there are several series, {known}; say which one with its piece, measure or "
+                   "“edible / bought”.";
+        case SeriesOfOther:
+            return "the line counts {wanted} and the series is of {found}; choose a series of "
+                   "{wanted}, or change the line.";
+        case ReadingOfNothing:
+            return "a reading of a series needs its food and what it is of; name both.";
+        case PairNotWhole:
+            return "the reading {found} says what came out, and not what went in; name the reading "
+                   "before it.";
+        case LedgerWithoutHead:
+            return "the ledger has no entry with the hash {found}; it is not the one that was "
+                   "printed, or its end is lost: compare it with a backup.";
+        default:
+            return {};
+    }
+}
+
+}  // namespace nettare

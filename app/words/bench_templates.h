@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string_view>
+
+#include "core/support/error.h"
+
+namespace nettare {
+
+/// The sentence of an error about scales, readings and series, as templateFor() has it; empty for
+/// any other.
+[[nodiscard]] std::string_view benchTemplateFor(ErrorCode code);
+
+}  // namespace nettare

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/edit/edit.h"
+#include "core/ledger/ledger_reading.h"
+#include "core/recipe/recipe_document.h"
+
+namespace nettare {
+
+/// A yield series of the ledger on its way into a document.
+struct SeriesToBind {
+    SeriesKey key;
+    std::vector<std::string> tags;
+    std::vector<LedgerReading> readings;  ///< all of it; those that count are bound
+    std::vector<LedgerReading> tares;     ///< the indications that they refer to
+    bool pooled = false;
+};
+
+/// Puts the series with its readings into the document, unless it is there, and binds the line to
+/// it: by piece or measure, or as its trim where it is a ratio. Fails: UnknownReference (the line),
+/// SeriesEmpty, SeriesOfOther, or as readRecipe().
+[[nodiscard]] Result<Edit> bindToSeries(const Json& document, std::string_view line,
+                                        const SeriesToBind& series, SeriesUse use);
+
+/// Brings a series of the document that came from the ledger up to what the ledger says now;
+/// nothing where it is.
+[[nodiscard]] Result<std::optional<Edit>> followSeries(const Json& document,
+                                                       const SeriesToBind& series);
+
+/// Binds the line to that one reading alone, as its weight. Fails: UnknownReference, or as
+/// readRecipe().
+[[nodiscard]] Result<Edit> bindToReading(const Json& document, std::string_view line,
+                                         const LedgerReading& reading,
+                                         const std::optional<LedgerReading>& tare);
+
+}  // namespace nettare
