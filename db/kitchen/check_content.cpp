@@ -19,11 +19,15 @@ struct TableOfFormat {
     int since;  ///< the format that it came with
 };
 
-constexpr std::array kTables{TableOfFormat{"kitchen", 1},       TableOfFormat{"ledger", 1},
-                             TableOfFormat{"recipe", 2},        TableOfFormat{"draft", 2},
-                             TableOfFormat{"draft_base", 2},    TableOfFormat{"draft_edit", 2},
-                             TableOfFormat{"food_version", 2},  TableOfFormat{"revision", 2},
-                             TableOfFormat{"revision_food", 2}, TableOfFormat{"recipe_search", 3}};
+constexpr std::array kTables{
+    TableOfFormat{"kitchen", 1},          TableOfFormat{"ledger", 1},
+    TableOfFormat{"recipe", 2},           TableOfFormat{"draft", 2},
+    TableOfFormat{"draft_base", 2},       TableOfFormat{"draft_edit", 2},
+    TableOfFormat{"food_version", 2},     TableOfFormat{"revision", 2},
+    TableOfFormat{"revision_food", 2},    TableOfFormat{"recipe_search", 3},
+    TableOfFormat{"ledger_end", 6},       TableOfFormat{"ledger_reference", 6},
+    TableOfFormat{"ledger_equipment", 6}, TableOfFormat{"series", 6},
+    TableOfFormat{"series_entry", 6},     TableOfFormat{"series_tag", 6}};
 
 bool hasTable(SQLite::Database& database, std::string_view name) {
     SQLite::Statement found{database,

@@ -2,6 +2,7 @@
 
 #include "db/kitchen/copy_database.h"
 #include "db/kitchen/kitchen_store.h"
+#include "db/kitchen/read_ledger.h"
 #include "db/kitchen/store_drafts.h"
 #include "db/kitchen/store_foods.h"
 #include "db/kitchen/store_ledger.h"
@@ -133,6 +134,31 @@ Result<ChainedEntry> Kitchen::record(const LedgerEntry& entry) {
 }
 Result<std::vector<ChainedEntry>> Kitchen::ledger() const {
     return inKitchen(path(), [&] { return allEntries(*store_); });
+}
+Result<LedgerEnd> Kitchen::ledgerEnd() const {
+    return inKitchen(path(), [&]() -> Result<LedgerEnd> { return ledgerEndIn(*store_); });
+}
+Result<bool> Kitchen::hasLedgerHash(const std::string& hash) const {
+    return inKitchen(path(), [&]() -> Result<bool> { return hasHash(*store_, hash); });
+}
+Result<void> Kitchen::readLedger(const std::function<bool(const ChainedEntry&)>& each) const {
+    return inKitchen(path(), [&] { return eachEntry(*store_, each); });
+}
+Result<std::vector<ChainedEntry>> Kitchen::ledgerPage(long long before, int most) const {
+    return inKitchen(path(), [&] { return entriesBefore(*store_, before, most); });
+}
+Result<std::vector<ChainedEntry>> Kitchen::seriesEntries(const SeriesKey& key) const {
+    return inKitchen(path(), [&] { return entriesOfSeries(*store_, key); });
+}
+Result<std::vector<SeriesSummary>> Kitchen::seriesKept() const {
+    return inKitchen(path(),
+                     [&]() -> Result<std::vector<SeriesSummary>> { return seriesIn(*store_); });
+}
+Result<std::vector<ChainedEntry>> Kitchen::equipmentEntries() const {
+    return inKitchen(path(), [&] { return entriesOfEquipment(*store_); });
+}
+Result<std::vector<ChainedEntry>> Kitchen::entriesAbout(const std::string& id) const {
+    return inKitchen(path(), [&] { return entriesAboutId(*store_, id); });
 }
 
 Result<KitchenCheck> Kitchen::verify() const {

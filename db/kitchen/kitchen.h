@@ -225,26 +225,32 @@ public:
 
     // Ledger
     /// Appends what a scale showed; answers the entry with its sequence, previous hash and hash.
-    /// Fails: LedgerIdUsed, LedgerEntryNotFound (the one it refers to), and like readEntry().
+    /// Whatever entry it names (refersTo, tare, takenFrom, series.before) must be an indication of
+    /// the ledger. Fails: LedgerIdUsed, LedgerEntryNotFound and ReadingNotFound (what it names is
+    /// not there, is no indication); ReadingOverruled (it supersedes, leaves out or takes in what
+    /// was superseded); ReadingNotLeftOut (it takes in, or gives a reason for, what counts); and
+    /// like readEntry().
     [[nodiscard]] Result<ChainedEntry> record(const LedgerEntry& entry);
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledger() const;
     [[nodiscard]] Result<LedgerEnd> ledgerEnd() const;
+    /// Whether an entry of the ledger has that hash: the head as an older printout names it.
+    [[nodiscard]] Result<bool> hasLedgerHash(const std::string& hash) const;
     /// Hands the entries on one by one, first to last, in little memory, until `each` answers
     /// false.
     [[nodiscard]] Result<void> readLedger(
         const std::function<bool(const ChainedEntry&)>& each) const;
     /// At most `most` indications (entries of the kinds Shown, Checked and Vessel) before a
-    /// sequence, the newest ones; 0: from the end. With them every entry that they refer to
-    /// or that speaks of them, all by sequence.
+    /// sequence, the newest ones; 0: from the end. With them every entry that they refer to or that
+    /// speaks of them (refersTo), and the first that weighed with each of them; all by sequence.
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledgerPage(long long before, int most) const;
-    /// The entries of a series, with every entry that they refer to or that speaks of them, by
-    /// sequence; none where there is no such series.
+    /// The entries of a series, with the same others as of a page, by sequence; none where there is
+    /// no such series.
     [[nodiscard]] Result<std::vector<ChainedEntry>> seriesEntries(const SeriesKey& key) const;
     /// All series, by food, kind and what is counted.
     [[nodiscard]] Result<std::vector<SeriesSummary>> seriesKept() const;
     /// The entries Scale, Checked and Vessel, by sequence.
     [[nodiscard]] Result<std::vector<ChainedEntry>> equipmentEntries() const;
-    /// The entry whose id begins so, with what it refers to or what speaks of it, by sequence.
+    /// The entry whose id begins so, with the same others as of a page, by sequence.
     /// Fails: ReadingNotFound, also where several begin so.
     [[nodiscard]] Result<std::vector<ChainedEntry>> entriesAbout(const std::string& id) const;
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -10,13 +11,11 @@ namespace nettare {
 // The ledger: see Kitchen.
 
 [[nodiscard]] Result<ChainedEntry> appendEntry(KitchenStore& store, const LedgerEntry& entry);
-[[nodiscard]] Result<std::vector<ChainedEntry>> allEntries(KitchenStore& store);
 
 /// Where the chain ends.
-struct LedgerHead {
-    long long sequence = 0;  ///< 0 where there is no entry yet
-    std::string hash;
-};
-[[nodiscard]] LedgerHead ledgerHead(KitchenStore& store);
+[[nodiscard]] LedgerEnd ledgerEndIn(KitchenStore& store);
+
+/// Whether an entry has that hash.
+[[nodiscard]] bool hasHash(KitchenStore& store, const std::string& hash);
 
 }  // namespace nettare

@@ -6,6 +6,7 @@
 #include "db/kitchen/connection.h"
 #include "db/kitchen/copy_database.h"
 #include "db/kitchen/file_header.h"
+#include "db/kitchen/index_ledger.h"
 #include "db/kitchen/kitchen_format.h"
 #include "db/kitchen/migrations.h"
 #include "db/kitchen/place.h"
@@ -43,8 +44,10 @@ OpenedStore openToWrite(const std::string& path, const KitchenPlace& place, Hold
     const int format = formatOf(store->database);
     if (format > kitchenFormat()) return fail(ofFormat(ErrorCode::KitchenNewer, path, format));
     keepLog(store->database);
-    const auto current =
-        bringUpToDate(store->database, place.file, kitchenSchema(), [&] { fillSearch(*store); });
+    const auto current = bringUpToDate(store->database, place.file, kitchenSchema(), [&] {
+        fillSearch(*store);
+        fillLedgerIndexes(*store);
+    });
     if (!current) {
         Error error = current.error();
         if (error.file == place.file) error.file = path;

@@ -76,7 +76,7 @@ void writeRevision(KitchenStore& store, const std::string& recipe, int number,
         .with(revision.note)
         .with(sha256(texts.document))
         .with(std::int64_t{revision.arithmetic})
-        .with(ledgerHead(store).hash)
+        .with(ledgerEndIn(store).hash)
         .with(texts.document)
         .with(texts.figures)
         .run();

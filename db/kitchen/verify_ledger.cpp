@@ -1,5 +1,4 @@
 #include "core/support/sha256.h"
-#include "db/kitchen/store_ledger.h"
 #include "db/kitchen/verify_parts.h"
 
 namespace nettare {
@@ -7,7 +6,7 @@ namespace nettare {
 namespace {
 
 /// Whether the text is the canonical entry of that place in the chain.
-bool isEntryAt(const std::string& text, const LedgerHead& before) {
+bool isEntryAt(const std::string& text, const LedgerEnd& before) {
     const auto json = parseJson(text);
     if (!json) return false;
     const auto entry = readEntry(*json);
@@ -18,7 +17,7 @@ bool isEntryAt(const std::string& text, const LedgerHead& before) {
 }  // namespace
 
 void checkLedger(KitchenStore& store, KitchenCheck& check) {
-    LedgerHead head;
+    LedgerEnd head;
     Query row = store.query("SELECT sequence, entry, hash FROM ledger ORDER BY sequence");
     while (row.next()) {
         const std::string text = row.text(1);

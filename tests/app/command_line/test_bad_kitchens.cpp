@@ -111,7 +111,7 @@ TEST_CASE("a kitchen of a later program is refused", "[badkitchen]") {
     for (const std::vector<std::string>& command :
          std::vector<std::vector<std::string>>{{"list"}, {"add", "patties.json"}, {"verify"}})
         checkRun(atHome(command),
-                 "home.nettare: this kitchen has format 99, this program knows formats up to 5; "
+                 "home.nettare: this kitchen has format 99, this program knows formats up to 6; "
                  "update the program.");
 }
 

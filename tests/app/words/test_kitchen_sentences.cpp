@@ -116,7 +116,7 @@ TEST_CASE("a kitchen of another format says which, and what to do", "[words][kit
     home.setFormat(2);
     CHECK(home.refusal(KitchenAccess::Read) ==
           "this kitchen has the older format 2 and is opened only to read, so it cannot be brought "
-          "to format 5; open it once to write, or copy it to a folder of your own.");
+          "to format 6; open it once to write, or copy it to a folder of your own.");
 }
 
 TEST_CASE("a migration that fails says where and why", "[words][kitchen]") {

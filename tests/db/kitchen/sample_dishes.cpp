@@ -75,6 +75,16 @@ LedgerEntry shown(int number, const std::string& grams) {
     return entry;
 }
 
+LedgerEntry about(int number, EntryKind kind, int of) {
+    LedgerEntry entry;
+    entry.kind = kind;
+    entry.id = shown(number, "0").id;
+    entry.at = "2026-05-16T12:20:00+02:00";
+    entry.refersTo = shown(of, "0").id;
+    entry.reason = "slip of the hand";
+    return entry;
+}
+
 RevisionToKeep toKeep(const Json& document, const std::string& note) {
     RevisionToKeep revision;
     revision.document = document;

@@ -32,6 +32,9 @@ inline constexpr std::string_view kSmallJpeg{"\xff\xd8\xff\xe0 with a label", 17
 /// What a scale showed; the id is made from the number.
 [[nodiscard]] nettare::LedgerEntry shown(int number, const std::string& grams);
 
+/// An entry that speaks of the one with the number `of`, with a reason.
+[[nodiscard]] nettare::LedgerEntry about(int number, nettare::EntryKind kind, int of);
+
 /// A document ready to be kept, with rows "1" and "2".
 [[nodiscard]] nettare::RevisionToKeep toKeep(const nettare::Json& document,
                                              const std::string& note);

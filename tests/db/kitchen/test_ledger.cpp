@@ -48,17 +48,14 @@ public:
 
 private:
     void weigh() {
-        REQUIRE(kitchen_->record(shown(++readings_, std::to_string(random_() % 1000))));
+        standing_.push_back(++readings_);
+        REQUIRE(kitchen_->record(shown(readings_, std::to_string(random_() % 1000))));
     }
     void takeBack() {
-        if (readings_ == 0) return;
-        LedgerEntry entry = shown(readings_ + 1, "0");
-        entry.kind = EntryKind::Superseded;
-        entry.refersTo =
-            shown(1 + static_cast<int>(random_() % static_cast<unsigned>(readings_)), "0").id;
-        entry.reason = "slip of the hand";
-        REQUIRE(kitchen_->record(entry));
-        ++readings_;
+        if (standing_.empty()) return;
+        const auto chosen = standing_.begin() + static_cast<int>(random_() % standing_.size());
+        REQUIRE(kitchen_->record(about(++readings_, EntryKind::Superseded, *chosen)));
+        standing_.erase(chosen);
     }
     void type() {
         REQUIRE(kitchen_->journal("t0", added(cursor_, {retitled(title(0), title(1))})));
@@ -78,6 +75,7 @@ private:
     std::optional<Kitchen> kitchen_ = one_.open();
     std::mt19937 random_{20260516};
     int readings_ = 0;
+    std::vector<int> standing_;  ///< readings that were not taken back
     std::size_t edits_ = 0, cursor_ = 0;
 };
 
@@ -123,10 +121,7 @@ TEST_CASE("a correction is an entry of its own and names one that is there", "[k
     const OneKitchen one;
     Kitchen kitchen = one.open();
     REQUIRE(kitchen.record(shown(1, "340")));
-    LedgerEntry correction = shown(2, "0");
-    correction.kind = EntryKind::Superseded;
-    correction.refersTo = shown(9, "0").id;
-    correction.reason = "slip of the hand";
+    LedgerEntry correction = about(2, EntryKind::Superseded, 9);
     const auto refused = kitchen.record(correction);
     REQUIRE_FALSE(refused);
     CHECK(refused.error().code == ErrorCode::LedgerEntryNotFound);

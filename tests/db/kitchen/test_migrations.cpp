@@ -118,7 +118,7 @@ TEST_CASE("a kitchen of every older format is brought up to date with all it hol
         }
         CHECK(askSql(path, "PRAGMA user_version") == std::to_string(kitchenSchema().size()));
         CHECK(pagesOf(path) == "ok");
-        CHECK(contentOf(path + ".before-5") == before);
+        CHECK(contentOf(path + ".before-6") == before);
     }
 }
 
@@ -138,7 +138,7 @@ TEST_CASE("each step of the schema follows from the format before it", "[kitchen
 TEST_CASE("a kitchen that is up to date is not copied", "[kitchen][migrations]") {
     const OneKitchen one;
     CHECK(one.open().writable());
-    CHECK_FALSE(one.folder().has("home.nettare.before-5"));
+    CHECK_FALSE(one.folder().has("home.nettare.before-6"));
 }
 
 TEST_CASE("a step that fails leaves format and content, and no copy", "[kitchen][migrations]") {
@@ -149,30 +149,30 @@ TEST_CASE("a step that fails leaves format and content, and no copy", "[kitchen]
         REQUIRE(kitchen.record(shown(1, "340")));
     }
     const std::string before = contentOf(one.path());
-    Steps steps = firstSteps(5);
-    steps.push_back({"006_fine.sql", "CREATE TABLE fine (a INT) STRICT; DROP TABLE draft_edit"});
+    Steps steps = firstSteps(6);
+    steps.push_back({"007_fine.sql", "CREATE TABLE fine (a INT) STRICT; DROP TABLE draft_edit"});
     SECTION("in its middle") {
-        steps.push_back({"007_typo.sql", "CREATE TABLE other (a); INSERT INTO nowhere VALUES (1)"});
+        steps.push_back({"008_typo.sql", "CREATE TABLE other (a); INSERT INTO nowhere VALUES (1)"});
         const Error error = failing(one.path(), steps);
         CHECK(error.code == ErrorCode::MigrationFailed);
-        CHECK(error.value("found") == "5");
-        CHECK(error.value("known") == "7");
-        CHECK(error.value("step") == "007_typo.sql");
+        CHECK(error.value("found") == "6");
+        CHECK(error.value("known") == "8");
+        CHECK(error.value("step") == "008_typo.sql");
     }
     SECTION("by ending the transaction") {
-        steps.back() = {"006_commit.sql", "CREATE TABLE fine (a INT) STRICT; ROLLBACK"};
+        steps.back() = {"007_commit.sql", "CREATE TABLE fine (a INT) STRICT; ROLLBACK"};
         CHECK(failing(one.path(), steps).value("reason") == "the step ended the transaction");
     }
     SECTION("by breaking a reference") {
-        steps.back() = {"006_orphan.sql",
+        steps.back() = {"007_orphan.sql",
                         "PRAGMA defer_foreign_keys = ON; DELETE FROM draft_edit; DELETE FROM "
                         "draft_base; DELETE FROM draft; INSERT INTO draft_edit VALUES ('x', 0, "
                         "'{}')"};
         CHECK(failing(one.path(), steps).code == ErrorCode::MigrationFailed);
     }
     CHECK(contentOf(one.path()) == before);
-    CHECK_FALSE(one.folder().has("home.nettare.before-6"));
     CHECK_FALSE(one.folder().has("home.nettare.before-7"));
+    CHECK_FALSE(one.folder().has("home.nettare.before-8"));
     CHECK(one.open().recipes()->size() == 1);
 }
 
@@ -180,10 +180,10 @@ TEST_CASE("a safety copy that is there stays", "[kitchen][migrations]") {
     const Scratch scratch;
     const std::string path = scratch.path("old.nettare");
     writeOlder(path, 2);
-    scratch.write("old.nettare.before-5", "an older copy");
+    scratch.write("old.nettare.before-6", "an older copy");
     CHECK(Kitchen::open(path, KitchenAccess::Write));
-    CHECK(scratch.read("old.nettare.before-5") == "an older copy");
-    CHECK(askSql(path + ".before-5-2", "PRAGMA user_version") == "2");
+    CHECK(scratch.read("old.nettare.before-6") == "an older copy");
+    CHECK(askSql(path + ".before-6-2", "PRAGMA user_version") == "2");
 }
 
 TEST_CASE("an older kitchen that is only read is left as it is, with a word on it",
@@ -196,5 +196,5 @@ TEST_CASE("an older kitchen that is only read is left as it is, with a word on i
     CHECK(opened.error().code == ErrorCode::KitchenOlder);
     CHECK(opened.error().value("found") == "2");
     CHECK(askSql(path, "PRAGMA user_version") == "2");
-    CHECK_FALSE(scratch.has("old.nettare.before-5"));
+    CHECK_FALSE(scratch.has("old.nettare.before-6"));
 }

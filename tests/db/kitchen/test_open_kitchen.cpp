@@ -26,7 +26,7 @@ TEST_CASE("a new kitchen is empty, whole, and says what it is", "[kitchen]") {
     CHECK(kitchen.ledger()->empty());
     CHECK(kitchen.verify()->faults.empty());
     CHECK(askSql(one.path(), "PRAGMA application_id") == "1316244329");  // "NtKi"
-    CHECK(askSql(one.path(), "PRAGMA user_version") == "5");
+    CHECK(askSql(one.path(), "PRAGMA user_version") == "6");
     CHECK(askSql(one.path(), "PRAGMA journal_mode") == "wal");
     CHECK(askSql(one.path(), "SELECT length(uuid) FROM kitchen") == "36");
 }
@@ -86,13 +86,13 @@ TEST_CASE("a foreign database is refused and not touched", "[kitchen]") {
 
 TEST_CASE("a kitchen of a later program is refused with both formats", "[kitchen]") {
     const OneKitchen one;
-    runSql(one.path(), "PRAGMA user_version = 6");
+    runSql(one.path(), "PRAGMA user_version = 7");
     const std::string before = bytesOf(one.path());
     const auto opened = Kitchen::open(one.path(), KitchenAccess::Write);
     REQUIRE_FALSE(opened);
     CHECK(opened.error().code == ErrorCode::KitchenNewer);
-    CHECK(opened.error().value("found") == "6");
-    CHECK(opened.error().value("known") == "5");
+    CHECK(opened.error().value("found") == "7");
+    CHECK(opened.error().value("known") == "6");
     CHECK(bytesOf(one.path()) == before);
 }
 

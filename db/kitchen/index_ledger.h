@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "db/kitchen/ledger_names.h"
+
+namespace nettare {
+
+/// A food as series are told apart by it: without regard to letter case.
+[[nodiscard]] std::string foldedFood(std::string_view what);
+
+/// Takes an entry that was just appended into the indexes of the ledger, inside its transaction.
+void indexEntry(KitchenStore& store, const ChainedEntry& entry,
+                const std::vector<NamedEntry>& names);
+
+/// Fills the indexes of the ledger anew from its entries; one that cannot be read is left out.
+void fillLedgerIndexes(KitchenStore& store);
+
+}  // namespace nettare

@@ -1,0 +1,158 @@
+#include "db/kitchen/read_ledger.h"
+
+#include <limits>
+
+#include "core/recipe/words.h"
+#include "core/support/text.h"
+#include "db/kitchen/index_ledger.h"
+#include "db/kitchen/stored_entry.h"
+
+namespace nettare {
+
+namespace {
+
+/// Beyond every sequence.
+constexpr std::int64_t kPastTheEnd = std::numeric_limits<std::int64_t>::max();
+
+/// The entry of a row (sequence, entry, hash).
+Result<ChainedEntry> entryIn(const KitchenStore& store, Query& row) {
+    auto entry = entryFrom(row.text(1), row.text(2));
+    if (!entry) return fail(damaged(store.path, "ledger entry " + std::to_string(row.number(0))));
+    return std::move(*entry);
+}
+
+Result<Entries> entriesIn(const KitchenStore& store, Query& row) {
+    Entries entries;
+    while (row.next()) {
+        auto entry = entryIn(store, row);
+        if (!entry) return fail(entry.error());
+        entries.push_back(std::move(*entry));
+    }
+    return entries;
+}
+
+/// Selects the entries of `base` (a query of sequences) with those that they name, those that
+/// speak of them, and the first that weighed with each of them.
+std::string withRelated(const std::string& base) {
+    return "WITH base (sequence) AS (" + base +
+           ") SELECT sequence, entry, hash FROM ledger WHERE sequence IN ("
+           "SELECT sequence FROM base UNION "
+           "SELECT named FROM base JOIN ledger_reference USING (sequence) UNION "
+           "SELECT spoken.sequence FROM base JOIN ledger_reference AS spoken "
+           "ON spoken.named = base.sequence AND spoken.speaks = 1 UNION "
+           "SELECT (SELECT min(sequence) FROM ledger_reference AS first "
+           "WHERE first.named = base.sequence AND first.speaks = 0) FROM base) ORDER BY sequence";
+}
+
+/// Sequences as a JSON array, for json_each().
+std::string listOf(const std::vector<std::int64_t>& sequences) {
+    std::string list = "[";
+    for (const std::int64_t sequence : sequences) {
+        if (list.size() > 1) list += ',';
+        list += std::to_string(sequence);
+    }
+    return list + "]";
+}
+
+Result<Entries> entriesWithRelated(KitchenStore& store,
+                                   const std::vector<std::int64_t>& sequences) {
+    static const std::string kSql = withRelated("SELECT value FROM json_each(?)");
+    Query row = store.query(kSql.c_str());
+    row.with(listOf(sequences));
+    return entriesIn(store, row);
+}
+
+bool isIndication(EntryKind kind) {
+    return kind == EntryKind::Shown || kind == EntryKind::Checked || kind == EntryKind::Vessel;
+}
+
+SeriesKind seriesKindOf(const std::string& found) {
+    for (const Word<SeriesKind>& word : kSeriesWords)
+        if (word.word == found) return word.meaning;
+    return SeriesKind::PerPiece;
+}
+
+std::vector<std::string> tagsOf(KitchenStore& store, std::int64_t series) {
+    std::vector<std::string> tags;
+    Query row = store.query("SELECT tag FROM series_tag WHERE series = ? ORDER BY tag");
+    row.with(series);
+    while (row.next()) tags.push_back(row.text(0));
+    return tags;
+}
+
+}  // namespace
+
+Result<Entries> allEntries(KitchenStore& store) {
+    Query row = store.query("SELECT sequence, entry, hash FROM ledger ORDER BY sequence");
+    return entriesIn(store, row);
+}
+
+Result<void> eachEntry(KitchenStore& store, const std::function<bool(const ChainedEntry&)>& each) {
+    Query row = store.query("SELECT sequence, entry, hash FROM ledger ORDER BY sequence");
+    while (row.next()) {
+        const auto entry = entryIn(store, row);
+        if (!entry) return fail(entry.error());
+        if (!each(*entry)) break;
+    }
+    return {};
+}
+
+Result<Entries> entriesBefore(KitchenStore& store, long long before, int most) {
+    std::vector<std::int64_t> sequences;
+    {
+        Query row = store.query(
+            "SELECT sequence, entry, hash FROM ledger WHERE sequence < ? ORDER BY sequence DESC");
+        row.with(before > 0 ? before : kPastTheEnd);
+        while (static_cast<int>(sequences.size()) < most && row.next()) {
+            const auto entry = entryIn(store, row);
+            if (!entry) return fail(entry.error());
+            if (isIndication(entry->entry.kind)) sequences.push_back(entry->sequence);
+        }
+    }
+    return entriesWithRelated(store, sequences);
+}
+
+Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
+    static const std::string kSql = withRelated(
+        "SELECT sequence FROM series_entry WHERE series = (SELECT id FROM series "
+        "WHERE folded = ? AND kind = ? AND counted = ?)");
+    Query row = store.query(kSql.c_str());
+    row.with(foldedFood(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)}).with(key.of);
+    return entriesIn(store, row);
+}
+
+Result<Entries> entriesOfEquipment(KitchenStore& store) {
+    Query row = store.query(
+        "SELECT sequence, entry, hash FROM ledger WHERE sequence IN "
+        "(SELECT sequence FROM ledger_equipment) ORDER BY sequence");
+    return entriesIn(store, row);
+}
+
+Result<Entries> entriesAboutId(KitchenStore& store, const std::string& id) {
+    std::vector<std::int64_t> sequences;
+    {
+        // No character of a UUID comes after 'g'.
+        Query row =
+            store.query("SELECT sequence FROM ledger WHERE id >= ? AND id < ? || 'g' LIMIT 2");
+        row.with(lowerAscii(id)).with(lowerAscii(id));
+        while (row.next()) sequences.push_back(row.number(0));
+    }
+    if (id.empty() || sequences.size() != 1)
+        return fail(store.error(ErrorCode::ReadingNotFound).with("found", id));
+    return entriesWithRelated(store, sequences);
+}
+
+Result<std::vector<SeriesSummary>> seriesIn(KitchenStore& store) {
+    std::vector<SeriesSummary> all;
+    Query row = store.query(
+        "SELECT series.id, what, kind, counted, readings, json_extract(entry, '$.at') FROM series "
+        "JOIN ledger ON ledger.sequence = newest ORDER BY folded, kind, counted");
+    while (row.next())
+        all.push_back({{row.text(1), seriesKindOf(row.text(2)), row.text(3)},
+                       static_cast<int>(row.number(4)),
+                       row.text(5),
+                       tagsOf(store, row.number(0))});
+    return all;
+}
+
+}  // namespace nettare
