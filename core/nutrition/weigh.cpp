@@ -110,12 +110,8 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
     auto statistics =
         pieceStatistics(readings, {relative.value(), assumptions.spreadFreedom.value()});
     if (!statistics || !series.pooled || statistics->spreadAssumed) return statistics;
-    const KnownSpread both =
-        pooled({relative.value() * statistics->mean, assumptions.spreadFreedom.value()},
-               {statistics->spread, statistics->freedom});
-    statistics->spread = both.spread;
-    statistics->freedom = both.freedom;
-    return statistics;
+    return pooledWith(*statistics,
+                      {relative.value() * statistics->mean, assumptions.spreadFreedom.value()});
 }
 
 Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,

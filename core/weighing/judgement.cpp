@@ -1,6 +1,8 @@
 #include "core/weighing/judgement.h"
 
+#include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace nettare {
 
@@ -9,6 +11,20 @@ KnownSpread pooled(KnownSpread earlier, KnownSpread own) {
     const double squares =
         earlier.freedom * earlier.spread * earlier.spread + own.freedom * own.spread * own.spread;
     return {std::sqrt(squares / freedom), freedom};
+}
+
+PieceStatistics pooledWith(const PieceStatistics& series, KnownSpread earlier) {
+    const KnownSpread both =
+        series.spreadAssumed ? earlier : pooled(earlier, {series.spread, series.freedom});
+    PieceStatistics result = series;
+    result.spreadAssumed = false;
+    result.spread = std::max(both.spread, series.roundingPerPiece);
+    result.freedom = both.freedom;
+    return result;
+}
+
+double meanHalfWidth(const PieceStatistics& series, const CoverageOf& coverage) {
+    return coverage(series.freedom) * series.spread / std::sqrt(series.pieces);
 }
 
 double nextPieceHalfWidth(const PieceStatistics& series, const CoverageOf& coverage) {
@@ -25,28 +41,17 @@ double halfWidthAfter(const PieceStatistics& series, double count, int more,
     return coverage(later.freedom) * std::sqrt(variance.ofMean + variance.ofPieces);
 }
 
+double floorHalfWidth(const PieceStatistics& series, double count, const CoverageOf& coverage) {
+    const double freedom =
+        series.spreadAssumed ? series.freedom : std::numeric_limits<double>::infinity();
+    return coverage(freedom) * std::sqrt(count) * series.spread;
+}
+
 std::optional<int> weighingsUntil(const PieceStatistics& series, double count, double wanted,
                                   const CoverageOf& coverage) {
     for (int more = 0; more <= 1000; ++more)
         if (halfWidthAfter(series, count, more, coverage) <= wanted) return more;
     return std::nullopt;
-}
-
-AgainstTable againstTable(const PieceStatistics& series, double tableMean,
-                          std::optional<double> tableDeviation, int tableCount,
-                          const CoverageOf& coverage) {
-    if (series.spreadAssumed || !tableDeviation || tableCount < 2)
-        return AgainstTable::CannotBeTold;
-    const double own = series.spread * series.spread / series.pieces;
-    const double theirs = *tableDeviation * *tableDeviation / tableCount;
-    const double sum = own + theirs;
-    // Neither side scatters: there is no t, and the means themselves decide.
-    if (sum == 0) return series.mean == tableMean ? AgainstTable::Agrees : AgainstTable::Differs;
-    // Welch-Satterthwaite (JCGM 100:2008, G.4.1).
-    const double freedom =
-        sum * sum / (own * own / series.freedom + theirs * theirs / (tableCount - 1));
-    const double t = std::fabs(series.mean - tableMean) / std::sqrt(sum);
-    return t > coverage(freedom) ? AgainstTable::Differs : AgainstTable::Agrees;
 }
 
 std::optional<double> coarseShare(double net, double readability) {

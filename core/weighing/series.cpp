@@ -10,7 +10,6 @@ Result<PieceStatistics> pieceStatistics(const std::vector<SeriesReading>& readin
     if (readings.empty()) return fail(ErrorCode::SeriesEmpty);
     PieceStatistics result;
     double total = 0;
-    double roundingPerPiece = 0;
     result.lowest = result.highest = readings.front().grams / readings.front().pieces;
     for (const SeriesReading& reading : readings) {
         total += reading.grams;
@@ -18,7 +17,8 @@ Result<PieceStatistics> pieceStatistics(const std::vector<SeriesReading>& readin
         const double each = reading.grams / reading.pieces;
         result.lowest = std::min(result.lowest, each);
         result.highest = std::max(result.highest, each);
-        roundingPerPiece = std::max(roundingPerPiece, reading.roundingGrams / reading.pieces);
+        result.roundingPerPiece =
+            std::max(result.roundingPerPiece, reading.roundingGrams / reading.pieces);
     }
     result.readings = static_cast<int>(readings.size());
     result.mean = total / result.pieces;
@@ -36,7 +36,7 @@ Result<PieceStatistics> pieceStatistics(const std::vector<SeriesReading>& readin
         result.spread = std::sqrt(squares / result.freedom);
     }
     // Equal readings do not show that the pieces are equal, only that the scale cannot part them.
-    result.spread = std::max(result.spread, roundingPerPiece);
+    result.spread = std::max(result.spread, result.roundingPerPiece);
     return result;
 }
 

@@ -25,12 +25,13 @@ struct SeriesReading {
 /// Mean and spread of single pieces. Formulas: arithmetic of the project, section "Series"; m is
 /// the weighted mean, s^2 = sum k (w/k - m)^2 / (g - 1).
 struct PieceStatistics {
-    int readings = 0;            ///< g
-    int pieces = 0;              ///< n, the sum of k
-    double mean = 0;             ///< grams per piece
-    double spread = 0;           ///< s, grams; never below the rounding of one reading per piece
-    double freedom = 0;          ///< g - 1, or that of the assumed spread
-    bool spreadAssumed = false;  ///< one reading only: s is AssumedSpread::relative x mean
+    int readings = 0;             ///< g
+    int pieces = 0;               ///< n, the sum of k
+    double mean = 0;              ///< grams per piece
+    double spread = 0;            ///< s, grams; never below the rounding of one reading per piece
+    double freedom = 0;           ///< g - 1, or that of the assumed spread
+    bool spreadAssumed = false;   ///< one reading only: s is AssumedSpread::relative x mean
+    double roundingPerPiece = 0;  ///< largest rounding of one reading per piece, grams
     double lowest = 0, highest = 0;  ///< smallest and largest mean of one reading
 };
 

@@ -6,13 +6,27 @@
 // work).
 namespace strd {
 
-inline std::vector<double> numAcc3() {
-    std::vector<double> data{1000000.2};
+/// 1,001 values: the first is the mean, then 500 pairs about it.
+inline std::vector<double> pairsAbout(double mean, double low, double high) {
+    std::vector<double> data{mean};
+    data.reserve(1001);
     for (int pair = 0; pair < 500; ++pair) {
-        data.push_back(1000000.1);
-        data.push_back(1000000.3);
+        data.push_back(low);
+        data.push_back(high);
     }
     return data;
+}
+
+inline std::vector<double> numAcc1() {
+    return {10000001, 10000003, 10000002};
+}
+
+inline std::vector<double> numAcc2() {
+    return pairsAbout(1.2, 1.1, 1.3);
+}
+
+inline std::vector<double> numAcc3() {
+    return pairsAbout(1000000.2, 1000000.1, 1000000.3);
 }
 
 inline std::vector<double> michelso() {

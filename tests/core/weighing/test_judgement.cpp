@@ -45,21 +45,28 @@ TEST_CASE("more weighings narrow the interval down to the scatter of the pieces 
     CHECK(weighingsUntil(series, 36, now, coverageFactor) == 0);
 }
 
-TEST_CASE("a series is compared with a table only where both have a spread", "[weighing]") {
-    const PieceStatistics series = singles({9.6, 9.9, 10.1, 9.7, 9.8});
-    CHECK(againstTable(series, 10, {}, 0, coverageFactor) == AgainstTable::CannotBeTold);
-    CHECK(againstTable(singles({9.6}), 10, 0.2, 8, coverageFactor) == AgainstTable::CannotBeTold);
-    CHECK(againstTable(series, 9.9, 0.2, 8, coverageFactor) == AgainstTable::Agrees);
-    CHECK(againstTable(series, 12, 0.2, 8, coverageFactor) == AgainstTable::Differs);
+TEST_CASE("a pooled spread takes the place of an assumed one and stays above the rounding",
+          "[weighing]") {
+    const PieceStatistics one = pooledWith(singles({10}), {0.5, 6});
+    CHECK_FALSE(one.spreadAssumed);
+    CHECK(one.spread == 0.5);
+    CHECK(one.freedom == 6);
+    // By hand: s^2 = (8 x 1 + 1 x 2) / 9.
+    const PieceStatistics two = pooledWith(singles({10, 12}), {1, 8});
+    CHECK(two.spread == Approx(std::sqrt(10.0 / 9)));
+    CHECK(two.freedom == 9);
+    const auto coarse = pieceStatistics({{10, 1, 0.4}, {10, 1, 0.4}}, {0.14, 8});
+    CHECK(pooledWith(*coarse, {0.01, 100}).spread == 0.4);
 }
 
-TEST_CASE("Welch's freedom lies between the smaller side and the sum of both", "[weighing]") {
-    // Equal variances and sizes: nu = 2 (n - 1) = 8, so the limit is t(0.975; 8) = 2.306 (table).
-    const PieceStatistics series = singles({-1.5811388, -0.7905694, 0, 0.7905694, 1.5811388});
-    const double s = series.spread;
-    const double limit = 2.306 * std::sqrt(2 * s * s / 5);
-    CHECK(againstTable(series, limit * 1.001, s, 5, coverageFactor) == AgainstTable::Differs);
-    CHECK(againstTable(series, limit * 0.999, s, 5, coverageFactor) == AgainstTable::Agrees);
+TEST_CASE("the least half-width is that of the pieces' own scatter", "[weighing]") {
+    const PieceStatistics series = singles({9.6, 9.9, 10.1, 9.7, 9.8});
+    CHECK(floorHalfWidth(series, 36, coverageFactor) == Approx(1.96 * 6 * series.spread));
+    CHECK(floorHalfWidth(series, 36, coverageFactor) <
+          halfWidthAfter(series, 36, 100000, coverageFactor));
+    // An assumed spread stays as little known as it was: t(0.975; 8) = 2.306 (Student's table).
+    const PieceStatistics one = singles({10});
+    CHECK(floorHalfWidth(one, 36, coverageFactor) == Approx(2.306 * 6 * 1.4));
 }
 
 TEST_CASE("a net under twenty steps of the scale is coarse", "[weighing]") {

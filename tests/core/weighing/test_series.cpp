@@ -17,6 +17,7 @@ TEST_CASE("mean and deviation keep the certified digits of NIST StRD", "[weighin
     };
     const Certified sets[] = {
         {"NumAcc1", {10000001, 10000003, 10000002}, 10000002, 1},
+        {"NumAcc2", strd::numAcc2(), 1.2, 0.1},
         {"NumAcc3", strd::numAcc3(), 1000000.2, 0.1},
         {"Michelso", strd::michelso(), 299.852400000000, 0.0790105478190518},
         {"Mavro", strd::mavro(), 2.00185600000000, 0.000429123454003053},
