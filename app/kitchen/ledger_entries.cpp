@@ -1,6 +1,9 @@
 #include "app/kitchen/ledger_entries.h"
 
 #include <algorithm>
+#include <map>
+
+#include "core/ledger/reading_subject.h"
 
 namespace nettare {
 
@@ -12,15 +15,52 @@ const Entry* entryCalled(const std::vector<Entry>& entries, const std::string& i
     return found == entries.end() ? nullptr : &*found;
 }
 
-/// How many pieces lay on the scale, and in which vessel: what the reading says of its gross.
-void addReading(const RecipeDocument& document, LedgerEntry& entry) {
-    const auto reading =
-        std::ranges::find(document.readings, entry.indication, &ReadingEntry::gross);
-    if (reading == document.readings.end()) return;
+/// UUIDs of the entries by the ids of their indications.
+using EntryIds = std::map<std::string, std::string>;
+
+std::string idIn(const EntryIds& ids, const std::string& indication) {
+    const auto found = ids.find(indication);
+    return found == ids.end() ? std::string{} : found->second;
+}
+
+/// The reading whose second indication, by time, an indication is: most often its gross; of what
+/// was taken out of a jar, what the jar showed afterwards. Null where it is only the first.
+const ReadingEntry* readingEndedBy(const RecipeDocument& document, const EntryIds& ids,
+                                   const std::string& indication) {
+    for (const ReadingEntry& reading : document.readings) {
+        const bool tareStands = !reading.tare || ids.contains(*reading.tare);
+        if (reading.gross == indication && tareStands) return &reading;
+        if (reading.tare == indication && ids.contains(reading.gross)) return &reading;
+    }
+    return nullptr;
+}
+
+void setSubject(ReadingSubject subject, const EntryIds& ids, LedgerEntry& entry) {
+    entry.what = std::move(subject.what);
+    entry.why = std::move(subject.why);
+    entry.row = std::move(subject.row);
+    if (!subject.series) return;
+    const bool ratio = subject.series->kind == SeriesKind::Ratio;
+    if (ratio) subject.series->before = idIn(ids, subject.series->before);
+    if (!ratio || !subject.series->before.empty()) entry.series = std::move(*subject.series);
+}
+
+/// Pieces, tare and what it is of. An entry refers to earlier ones only.
+void addReading(const RecipeDocument& document, const EntryIds& ids, LedgerEntry& entry) {
+    const ReadingEntry* reading = readingEndedBy(document, ids, entry.indication);
+    if (reading == nullptr) return;
     entry.pieces = reading->pieces;
-    if (!reading->vessel) return;
-    const VesselEntry* vessel = entryCalled(document.vessels, *reading->vessel);
-    if (vessel != nullptr) entry.vessel = vessel->name;
+    const VesselEntry* vessel =
+        reading->vessel ? entryCalled(document.vessels, *reading->vessel) : nullptr;
+    if (vessel != nullptr) {
+        entry.vessel = vessel->name;
+        entry.vesselTare = vessel->tare;
+    }
+    if (reading->gross != entry.indication)
+        entry.takenFrom = idIn(ids, reading->gross);
+    else if (reading->tare)
+        entry.tare = idIn(ids, *reading->tare);
+    setSubject(subjectOf(document, reading->id), ids, entry);
 }
 
 }  // namespace
@@ -28,6 +68,7 @@ void addReading(const RecipeDocument& document, LedgerEntry& entry) {
 std::vector<LedgerEntry> ledgerEntriesOf(const RecipeDocument& document, const std::string& recipe,
                                          const Adding& adding) {
     std::vector<LedgerEntry> entries;
+    EntryIds ids;
     for (const IndicationEntry& indication : document.indications) {
         const ScaleEntry* scale = entryCalled(document.scales, indication.scale);
         if (scale == nullptr) continue;
@@ -42,7 +83,8 @@ std::vector<LedgerEntry> ledgerEntriesOf(const RecipeDocument& document, const s
         entry.readability = scale->readability;
         entry.scale = scale->name;
         entry.state = indication.state;
-        addReading(document, entry);
+        addReading(document, ids, entry);
+        ids.emplace(indication.id, entry.id);
         entries.push_back(std::move(entry));
     }
     return entries;

@@ -356,7 +356,7 @@ void ScaleStrip::record() {
     QString refusal;
     const auto weighing = typed(refusal);
     if (!weighing || kitchen_.draft() == nullptr) return;
-    const Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
+    Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
     const Json& document = kitchen_.draft()->document();
     const auto edit = isOfLeftOver()
                           ? leftOverEdit(document, recording.reading, leftOver_->choice())
@@ -365,6 +365,7 @@ void ScaleStrip::record() {
         showNote(draftSentence(document, edit.error()), "error");
         return;
     }
+    nameSubject(recording, document, *edit);
     recorded_ = recording.reading.gross.id;
     const auto evaluation = kitchen_.draft()->evaluation();
     replaced_ = evaluation && weighing->instead ? weighedBefore(*evaluation, purpose()) : QString{};

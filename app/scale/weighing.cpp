@@ -2,7 +2,9 @@
 
 #include <QUuid>
 
+#include "core/ledger/reading_subject.h"
 #include "core/quantity/unit.h"
+#include "core/recipe/read_recipe.h"
 
 namespace nettare {
 
@@ -26,7 +28,10 @@ LedgerEntry ledgerEntry(const RecordedIndication& indication, const Weighing& we
     entry.unit = weighing.scale.unit;
     entry.readability = weighing.scale.readability;
     entry.scale = weighing.scale.name;
-    if (const auto* vessel = std::get_if<VesselEntry>(&weighing.tare)) entry.vessel = vessel->name;
+    if (const auto* vessel = std::get_if<VesselEntry>(&weighing.tare)) {
+        entry.vessel = vessel->name;
+        entry.vesselTare = vessel->tare;
+    }
     entry.state = indication.state;
     return entry;
 }
@@ -82,7 +87,21 @@ Recording recordingOf(const Weighing& weighing, const DraftSession& draft, const
     if (weighing.scaleIsNew) reading.scales.push_back(weighing.scale);
     recording.entries.push_back(ledgerEntry(reading.gross, weighing, draft));
     recording.entries.back().pieces = weighing.pieces;
+    if (tare) recording.entries.back().tare = tare->id;
     return recording;
+}
+
+void nameSubject(Recording& recording, const Json& document, const Edit& edit) {
+    Json after = document;
+    if (apply(edit, after)) return;
+    const auto recipe = readRecipe(after);
+    if (!recipe) return;
+    ReadingSubject subject = subjectOf(*recipe, recording.reading.gross.id);
+    LedgerEntry& entry = recording.entries.back();
+    entry.what = std::move(subject.what);
+    entry.why = std::move(subject.why);
+    entry.row = std::move(subject.row);
+    entry.series = std::move(subject.series);
 }
 
 }  // namespace nettare

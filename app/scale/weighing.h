@@ -53,6 +53,10 @@ struct Recording {
 [[nodiscard]] Recording recordingOf(const Weighing& weighing, const DraftSession& draft,
                                     const Purpose& purpose, const std::string& at);
 
+/// Says in the ledger's entry of the gross what the document binds its reading to once the edit is
+/// applied: food, purpose, row and series.
+void nameSubject(Recording& recording, const Json& document, const Edit& edit);
+
 /// A new UUID, as ledgers write it.
 [[nodiscard]] std::string freshUuid();
 

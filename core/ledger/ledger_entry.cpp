@@ -29,6 +29,7 @@ constexpr std::array<Word<EntryOrigin>, 3> kOriginWords{{
 }};
 
 constexpr int kMostPieces = 9999;
+constexpr std::size_t kWhyLength = 2 * kNameLength;   // it may hold the title of a recipe
 constexpr long long kMostEntriesOfChain = 1LL << 53;  // what a JSON number holds exactly
 
 bool isHexadecimal(std::string_view text) {
@@ -148,7 +149,7 @@ void readShown(ObjectReader& reader, LedgerEntry& entry) {
     entry.state = reader.oneOf("state", kStateWords);
     entry.pieces = static_cast<int>(reader.wholeNumber("pieces", 1, kMostPieces));
     entry.what = reader.optionalText("what", kNameLength).value_or("");
-    entry.why = reader.optionalText("why", kNameLength).value_or("");
+    entry.why = reader.optionalText("why", kWhyLength).value_or("");
     entry.row = reader.optionalText("row", kNameLength).value_or("");
     entry.tare = readOptionalUuid(reader, "tare");
     entry.takenFrom = readOptionalUuid(reader, "taken_from");

@@ -143,9 +143,16 @@ TEST_CASE("what scales showed goes to the ledger as the document tells it", "[ki
     CHECK(six.scale == "pocket scale");
     CHECK(six.vessel == "steel bowl");
     CHECK(six.pieces == 6);
+    CHECK(six.vesselTare->text() == "212.2");
+    CHECK(six.what == "prawns, peeled");
+    CHECK(six.row == "usda-sr 28 15270");
+    CHECK(six.series == SeriesMark{SeriesKind::PerPiece, "prawn", {}, ""});
     const LedgerEntry& oil = (*ledger)[9].entry;
     CHECK(oil.indication == "oil");
     CHECK(oil.vessel.empty());
+    CHECK(oil.tare == (*ledger)[8].entry.id);
+    CHECK(oil.why == "weight of the line, for “Charred prawn & fennel skewers”");
+    CHECK_FALSE(oil.series);
     CHECK(oil.id != six.id);
 }
 
