@@ -39,7 +39,8 @@ struct BenchEquipment {
 };
 
 /// Scales and vessels from the entries Scale, Checked and Vessel, by sequence. A scale that only
-/// a check or a reading names is there as well.
+/// a check or a reading names is there as well. What an entry Superseded among them speaks of does
+/// not count: a check that was mistyped, a vessel that is gone.
 [[nodiscard]] BenchEquipment equipmentOf(const std::vector<ChainedEntry>& entries);
 
 /// Whether a scale that shows `shown` for `mass` is within what is allowed in service: 1 d up to

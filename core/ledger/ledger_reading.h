@@ -3,16 +3,21 @@
 #include <compare>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/ledger/ledger_entry.h"
 
 namespace nettare {
 
-/// What makes a yield series: food, kind and what is counted. Foods are compared as cooks write
-/// them, without regard to letter case.
+/// A food as series compare it: words of "Prawn  meat" with single spaces, ASCII letters in lower
+/// case.
+[[nodiscard]] std::string foldedWhat(std::string_view what);
+
+/// What makes a yield series: food, kind and what is counted. Two keys are of one series where
+/// sameSeries() says so; == compares the letters.
 struct SeriesKey {
-    std::string what;
+    std::string what;  ///< as the cook wrote it
     SeriesKind kind = SeriesKind::PerPiece;
     std::string of;
 
@@ -20,7 +25,11 @@ struct SeriesKey {
     friend auto operator<=>(const SeriesKey&, const SeriesKey&) = default;
 };
 
-/// The series that a shown entry belongs to; nothing where to none.
+/// Same kind, same count, and the same food without regard to letter case.
+[[nodiscard]] bool sameSeries(const SeriesKey& a, const SeriesKey& b);
+
+/// The series that a shown entry belongs to; nothing where to none. Of a ratio it is the entry that
+/// names the reading before it.
 [[nodiscard]] std::optional<SeriesKey> seriesKeyOf(const LedgerEntry& entry);
 
 /// An indication with what the ledger says of it since: the row of the ledger that a cook sees.
@@ -28,15 +37,21 @@ struct LedgerReading {
     ChainedEntry chained;         ///< of the kinds Shown, Checked, Vessel
     std::optional<Decimal> tare;  ///< in the entry's unit; nothing where it has none
     /// Shown less tare (or what the jar showed before less shown), exactly; nothing where the entry
-    /// is no reading: a tare, a check, an empty vessel.
+    /// is no reading: a tare, a check, an empty vessel; or where the tare was in another unit.
     std::optional<Decimal> net;
-    std::optional<Decimal> before;  ///< net of the reading that a ratio's reading names
-    std::string supersededBy;       ///< UUID; empty while it counts
-    std::string successor;          ///< UUID of the shown entry that took its place; may be empty
-    std::string reason;       ///< why superseded or left out, as last said; empty while it counts
-    bool leftOut = false;     ///< of its series, with `reason`
-    bool suspect = false;     ///< between a good check of its scale and one that failed
-    bool usedAsTare = false;  ///< another entry's tare
+    /// d of what showed the tare, in the entry's unit; the entry's own where only the tare is told.
+    std::optional<Decimal> tareReadability;
+    /// Net of the reading that a ratio's reading names, or of its successor, in the entry's unit;
+    /// nothing where that one was taken back.
+    std::optional<Decimal> before;
+    std::string supersededBy;  ///< UUID; empty while it counts
+    std::string successor;     ///< UUID of the shown entry that took its place; may be empty
+    std::string reason;        ///< why superseded or left out, as last said; empty while it counts
+    bool leftOut = false;      ///< of its series, with `reason`
+    bool suspect = false;      ///< a check doubts its scale, or that of its tare
+    bool usedAsTare = false;   ///< another entry's tare, or the jar before
+    bool tareOverruled =
+        false;  ///< its tare was taken back since; the net stays as it was recorded
 
     [[nodiscard]] const LedgerEntry& entry() const { return chained.entry; }
     /// Counts in a series: neither superseded nor left out.
@@ -45,7 +60,9 @@ struct LedgerReading {
 
 /// The indications among `entries` in their order, each with what the others say of it. `entries`
 /// are of one chain, by sequence; the tares they refer to should be among them, and what is not
-/// leaves a net unknown. `checks` are the scales' checks (all of the ledger), by sequence.
+/// leaves a net unknown. A reason may be given anew (Reasoned) by the id of the reading or of the
+/// entry that gave the old one; taking in likewise. Of two that supersede, the first counts.
+/// `checks` are the scales' checks (all of the ledger), by sequence.
 [[nodiscard]] std::vector<LedgerReading> readingsOf(const std::vector<ChainedEntry>& entries,
                                                     const std::vector<ChainedEntry>& checks);
 
@@ -53,7 +70,7 @@ struct LedgerReading {
 [[nodiscard]] std::optional<double> netGrams(const LedgerReading& reading);
 
 /// Standard uncertainty of a net from rounding alone, in grams: d/sqrt(12) for each of its two
-/// indications (JCGM 100:2008, 4.3.7), in quadrature.
+/// indications (JCGM 100:2008, 4.3.7), in quadrature; of an indication without a tare, its own.
 [[nodiscard]] double roundingGrams(const LedgerReading& reading);
 
 }  // namespace nettare
