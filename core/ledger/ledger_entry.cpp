@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "core/ledger/ledger_words.h"
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -10,23 +11,6 @@
 namespace nettare {
 
 namespace {
-
-constexpr std::array<Word<EntryKind>, 8> kKindWords{{
-    {"shown", EntryKind::Shown},
-    {"superseded", EntryKind::Superseded},
-    {"left out", EntryKind::LeftOut},
-    {"taken in", EntryKind::TakenIn},
-    {"reason", EntryKind::Reasoned},
-    {"scale", EntryKind::Scale},
-    {"check", EntryKind::Checked},
-    {"vessel", EntryKind::Vessel},
-}};
-
-constexpr std::array<Word<EntryOrigin>, 3> kOriginWords{{
-    {"typed", EntryOrigin::Typed},
-    {"device", EntryOrigin::Device},
-    {"document", EntryOrigin::Document},
-}};
 
 constexpr int kMostPieces = 9999;
 constexpr std::size_t kWhyLength = 2 * kNameLength;   // it may hold the title of a recipe
@@ -188,8 +172,8 @@ void readEquipment(ObjectReader& reader, LedgerEntry& entry) {
 
 Json entryJson(const LedgerEntry& entry, long long sequence, const std::string& previous) {
     Json json = Json::object();
-    json.set("kind", Json{wordFor(entry.kind, kKindWords)});
-    json.set("origin", Json{wordFor(entry.origin, kOriginWords)});
+    json.set("kind", Json{wordFor(entry.kind, kEntryKindWords)});
+    json.set("origin", Json{wordFor(entry.origin, kEntryOriginWords)});
     json.set("id", Json{entry.id}).set("at", Json{entry.at});
     json.set("sequence", Json{static_cast<double>(sequence)});
     setWhereGiven(json, "previous", previous);
@@ -208,8 +192,8 @@ Result<ChainedEntry> readEntry(const Json& json) {
     ObjectReader reader{json, "", failure};
     ChainedEntry chained;
     LedgerEntry& entry = chained.entry;
-    entry.kind = reader.oneOf("kind", kKindWords);
-    entry.origin = reader.oneOf("origin", kOriginWords);
+    entry.kind = reader.oneOf("kind", kEntryKindWords);
+    entry.origin = reader.oneOf("origin", kEntryOriginWords);
     entry.id = readUuid(reader, "id");
     entry.at = reader.time("at");
     chained.sequence = reader.wholeNumber("sequence", 1, kMostEntriesOfChain);

@@ -10,8 +10,7 @@
 
 namespace nettare {
 
-/// A food as series compare it: words of "Prawn  meat" with single spaces, ASCII letters in lower
-/// case.
+/// A food as series compare it: ASCII letters in lower case.
 [[nodiscard]] std::string foldedWhat(std::string_view what);
 
 /// What makes a yield series: food, kind and what is counted. Two keys are of one series where

@@ -2,7 +2,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "chain.h"
+#include "ledger_chain.h"
 
 using namespace nettare;
 

@@ -1,4 +1,4 @@
-#include "chain.h"
+#include "ledger_chain.h"
 
 #include <fmt/format.h>
 
