@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 #include <unordered_map>
 
 #include "core/quantity/unit.h"
@@ -11,38 +12,54 @@ namespace nettare {
 namespace {
 
 /// A reading whose net before is known, on the way to a ratio.
-struct Pair {
+struct RatioPair {
     RatioReading grams;
     double roundingBefore = 0;
 };
 
-using ReadingsById = std::unordered_map<std::string, const LedgerReading*>;
+/// Only ratios name another reading.
+class RoundingsBefore {
+public:
+    explicit RoundingsBefore(const std::vector<LedgerReading>& readings) {
+        roundings_.reserve(readings.size());
+        for (const LedgerReading& reading : readings)
+            roundings_.emplace(reading.entry().id, roundingGrams(reading));
+    }
 
-ReadingsById byId(const std::vector<LedgerReading>& readings) {
-    ReadingsById found;
-    for (const LedgerReading& reading : readings) found.emplace(reading.entry().id, &reading);
-    return found;
+    /// That of the reading itself where the one before is not among them.
+    [[nodiscard]] double of(const LedgerReading& after) const {
+        const auto found = roundings_.find(after.entry().series->before);
+        return found == roundings_.end() ? roundingGrams(after) : found->second;
+    }
+
+private:
+    std::unordered_map<std::string_view, double> roundings_;
+};
+
+bool isOf(const LedgerEntry& entry, const SeriesKey& key) {
+    if (entry.kind != EntryKind::Shown || !entry.series) return false;
+    if (entry.series->kind != key.kind || entry.series->of != key.of) return false;
+    return entry.what == key.what || sameSeries({entry.what, key.kind, key.of}, key);
 }
 
-Pair pairOf(const LedgerReading& after, double grams, double before, const ReadingsById& known) {
-    const auto named = known.find(after.entry().series->before);
-    const double roundingAfter = roundingGrams(after);
-    return {{before, grams, roundingAfter},
-            named == known.end() ? roundingAfter : roundingGrams(*named->second)};
+bool countsIn(const LedgerReading& reading, const SeriesKey& key,
+              const std::vector<std::string>& tags) {
+    return reading.net && reading.counts() && isOf(reading.entry(), key) &&
+           bearsTags(reading, tags);
 }
 
 /// The rounding of y - r x needs the ratio of all.
-std::vector<RatioReading> ratiosOf(const std::vector<Pair>& pairs) {
+std::vector<RatioReading> ratiosOf(const std::vector<RatioPair>& pairs) {
     double before = 0;
     double after = 0;
-    for (const Pair& pair : pairs) {
+    for (const RatioPair& pair : pairs) {
         before += pair.grams.before;
         after += pair.grams.after;
     }
     const double ratio = before > 0 ? after / before : 0;
     std::vector<RatioReading> ratios;
     ratios.reserve(pairs.size());
-    for (const Pair& pair : pairs) {
+    for (const RatioPair& pair : pairs) {
         ratios.push_back(pair.grams);
         ratios.back().roundingGrams =
             std::hypot(pair.grams.roundingGrams, ratio * pair.roundingBefore);
@@ -50,14 +67,22 @@ std::vector<RatioReading> ratiosOf(const std::vector<Pair>& pairs) {
     return ratios;
 }
 
-/// What a ratio's reading was before, in grams; nothing where that is not known.
-std::optional<double> beforeGrams(const LedgerReading& reading, const ReadingsById& known) {
-    if (!reading.before) return std::nullopt;
-    // It is in the unit of the scale that weighed it.
-    const auto named = known.find(reading.entry().series->before);
-    const std::string& unit =
-        named == known.end() ? reading.entry().unit : named->second->entry().unit;
-    return massOf(reading.before->value(), *findUnit(unit, MeasureSystem::Metric)).grams();
+CountedSeries countedRatios(const std::vector<LedgerReading>& readings, const SeriesKey& key,
+                            const std::vector<std::string>& tags) {
+    CountedSeries counted;
+    std::vector<RatioPair> pairs;
+    const RoundingsBefore roundings{readings};
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const LedgerReading& reading = readings[i];
+        if (!countsIn(reading, key, tags) || !reading.before) continue;
+        const Unit& unit = *findUnit(reading.entry().unit, MeasureSystem::UsCustomary);
+        pairs.push_back({{massOf(reading.before->value(), unit).grams(),
+                          massOf(reading.net->value(), unit).grams(), roundingGrams(reading)},
+                         roundings.of(reading)});
+        counted.places.push_back(i);
+    }
+    counted.ratios = ratiosOf(pairs);
+    return counted;
 }
 
 }  // namespace
@@ -71,25 +96,15 @@ bool bearsTags(const LedgerReading& reading, const std::vector<std::string>& tag
 
 CountedSeries countedSeries(const std::vector<LedgerReading>& readings, const SeriesKey& key,
                             const std::vector<std::string>& tags) {
+    if (key.kind == SeriesKind::Ratio) return countedRatios(readings, key, tags);
     CountedSeries counted;
-    std::vector<Pair> pairs;
-    const ReadingsById known = byId(readings);
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const LedgerReading& reading = readings[i];
-        const auto grams = netGrams(reading);
-        if (!grams || !reading.counts() || seriesKeyOf(reading.entry()) != key ||
-            !bearsTags(reading, tags))
-            continue;
-        if (key.kind == SeriesKind::Ratio) {
-            const auto before = beforeGrams(reading, known);
-            if (!before) continue;
-            pairs.push_back(pairOf(reading, *grams, *before, known));
-        } else {
-            counted.pieces.push_back({*grams, reading.entry().pieces, roundingGrams(reading)});
-        }
+        if (!countsIn(reading, key, tags)) continue;
+        counted.pieces.push_back(
+            {*netGrams(reading), reading.entry().pieces, roundingGrams(reading)});
         counted.places.push_back(i);
     }
-    counted.ratios = ratiosOf(pairs);
     return counted;
 }
 

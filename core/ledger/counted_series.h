@@ -16,7 +16,7 @@ struct CountedSeries {
     std::vector<RatioReading> ratios;   ///< of ratios; empty of others
 };
 
-/// Of `readings`, those of the key (as seriesKeyOf() gives it) that bear all of the tags, neither
+/// Of `readings`, those of the key (as sameSeries() has it) that bear all of the tags, neither
 /// superseded nor left out, with a known net; of ratios, those whose net before is known. The
 /// rounding of what a ratio's reading names as before is that of its own scale where it is among
 /// `readings`.

@@ -150,9 +150,9 @@ SeriesTexts seriesTexts(const SeriesKey& key, const SeriesReport& report,
 
 SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report) {
     SeriesTexts texts;
-    texts.summary = fmt::format("{} · {} {} %",
-                                readingCount(report.statistics.readings, report.statistics.readings),
-                                key.of, withinText(inPercent(report.ratio)));
+    texts.summary = fmt::format(
+        "{} · {} {} %", readingCount(report.statistics.readings, report.statistics.readings),
+        key.of, withinText(inPercent(report.ratio)));
     if (report.next)
         texts.next = fmt::format("One more lot of {} g will give {} % (95 %).",
                                  shortNumber(report.statistics.meanBefore),
