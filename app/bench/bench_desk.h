@@ -3,32 +3,18 @@
 #include <QObject>
 #include <QString>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "app/bench/bench_page.h"
+#include "app/bench/bench_series.h"
 #include "core/edit/edit.h"
-#include "core/ledger/bench_equipment.h"
-#include "core/ledger/ledger_reading.h"
-#include "core/weighing/series_report.h"
-#include "db/kitchen/kitchen.h"
 
 namespace nettare {
 
 class KitchenSession;
-
-/// The series that the bench shows: the readings of a key that bear all of the tags.
-struct BenchSeries {
-    SeriesKey key;
-    std::vector<std::string> tags;        ///< asked for; empty: all readings of the key
-    std::vector<std::string> knownTags;   ///< that occur in the series
-    std::vector<LedgerReading> readings;  ///< with those taken back or left out, oldest first
-    std::string row;                      ///< TableRow::text() of the food; may be empty
-    double others = 0;                    ///< N that the report speaks of; 0: none
-    bool pooled = false;                  ///< with the assumed spread
-    std::optional<SeriesReport> report;   ///< of pieces and measures, where a reading counts
-    std::optional<RatioReport> ratio;     ///< of ratios, likewise
-};
 
 /// What the bench works on, without a widget: scales and vessels, the newest part of the ledger and
 /// the series that is looked at. Everything comes from the kitchen's thread; what fails is told by
@@ -54,15 +40,16 @@ public:
     [[nodiscard]] const LedgerEnd& end() const { return end_; }
 
     [[nodiscard]] const std::vector<SeriesSummary>& seriesKept() const { return kept_; }
-    /// The series that is shown; nothing where none.
-    [[nodiscard]] const std::optional<BenchSeries>& series() const { return series_; }
+    /// The series that is shown; null where none.
+    [[nodiscard]] const BenchSeries* series() const { return series_ ? &series_->shown : nullptr; }
     void showSeries(const SeriesKey& key, const std::vector<std::string>& tags = {});
     void setOthers(double others);
     void setPooled(bool pooled);
 
     /// Writes entries to the ledger, all or none, and gives the edit to the open draft, where there
-    /// is one. recorded() follows with the last entry.
-    void record(const std::vector<LedgerEntry>& entries, const std::optional<Edit>& edit = {});
+    /// is one. recorded() follows with the last entry. `food` is a row that the edit brings along.
+    void record(const std::vector<LedgerEntry>& entries, const std::optional<Edit>& edit = {},
+                const std::optional<TableFood>& food = {});
     /// Supersedes a reading; where the open draft holds it, it is taken off there.
     void takeBack(const std::string& id, const QString& reason);
     /// Another reason for what was taken back or left out.
@@ -83,20 +70,31 @@ signals:
     void failed(const nettare::Error& error);
 
 private:
-    void load(long long before);
+    void show(BenchState state);
     void loadSeries();
+    /// Gives a series what the table says and a report, and shows it.
+    void finishSeries(ReadSeries series);
+    /// An entry of that kind about another one.
+    void recordAbout(EntryKind kind, const std::string& id, const QString& reason);
+    /// The edit that takes a reading off the open draft; nothing where that does not hold it.
+    [[nodiscard]] std::optional<Edit> unbinding(const std::string& id) const;
     /// An entry of that kind with a new id and the time, as typed at the bench.
     [[nodiscard]] static LedgerEntry freshEntry(EntryKind kind);
 
     KitchenSession& kitchen_;
     BenchEquipment equipment_;
-    std::vector<ChainedEntry> checks_;
     std::string scale_;
     std::vector<LedgerReading> ledger_;
     bool hasOlder_ = false;
     LedgerEnd end_;
     std::vector<SeriesSummary> kept_;
-    std::optional<BenchSeries> series_;
+    std::shared_ptr<const ReadSeries> series_;
+    // What was asked for last, which may be on its way.
+    std::optional<SeriesKey> wanted_;
+    std::vector<std::string> wantedTags_;
+    double others_ = 0;
+    bool pooled_ = false;
+    int loads_ = 0, looks_ = 0;  ///< count, so that only the newest answer shows
 };
 
 }  // namespace nettare

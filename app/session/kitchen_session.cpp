@@ -301,45 +301,6 @@ void KitchenSession::applyWithRecipes(const Edit& edit,
         });
 }
 
-void KitchenSession::record(const std::vector<LedgerEntry>& entries, const Edit& edit,
-                            const std::optional<TableFood>& food) {
-    if (!draft_) return;
-    ask(
-        [entries](Kitchen& kitchen) {
-            return kitchen.together([&]() -> Result<void> {
-                for (const LedgerEntry& entry : entries)
-                    if (auto done = kitchen.record(entry); !done) return fail(done.error());
-                return {};
-            });
-        },
-        [this, edit, food, recipe = draft_->recipe()] {
-            if (!draft_ || draft_->recipe() != recipe) return bindElsewhere(recipe, edit, food);
-            draft_->endTyping();
-            if (auto done = food ? draft_->apply(edit, *food) : draft_->apply(edit); !done)
-                emit failed(done.error());
-            else
-                emit recorded();
-        });
-}
-
-// Another recipe was opened before the reading was in the ledger: it belongs to its own all the
-// same.
-void KitchenSession::bindElsewhere(const QString& recipe, const Edit& edit,
-                                   const std::optional<TableFood>& food) {
-    ask(
-        [recipe = recipe.toStdString(), edit, food, at = now()](Kitchen& kitchen) -> Result<void> {
-            if (food)
-                if (auto done = kitchen.copyIn({*food}); !done) return fail(done.error());
-            const auto draft = kitchen.draft(recipe);
-            if (!draft) return fail(draft.error());
-            return kitchen.journal(recipe, {draft->cursor, {edit}, draft->cursor + 1, at});
-        },
-        [this] {
-            loadShelf();
-            emit recorded();
-        });
-}
-
 void KitchenSession::keepKitchenAs(const QString& path) {
     tellJournal();
     ask(

@@ -66,6 +66,12 @@ public:
     /// `food` is a row that the edit brings into the draft.
     void record(const std::vector<LedgerEntry>& entries, const Edit& edit,
                 const std::optional<TableFood>& food = {});
+    /// The same, with or without an edit, all or nothing of the ledger's. `done` follows with the
+    /// last entry in place of recorded() and failed(), unless `receiver` is gone by then; an edit
+    /// that does not fit any more is told by failed(), and the reading stays.
+    void record(const std::vector<LedgerEntry>& entries, const std::optional<Edit>& edit,
+                const std::optional<TableFood>& food, QObject* receiver,
+                std::function<void(const Result<ChainedEntry>&)> done);
     /// Runs `work` on the kitchen in the store's thread, after all that was told it so far, and
     /// what it answers here, unless `receiver` is gone by then.
     void askKitchen(QObject* receiver, std::function<std::function<void()>(Kitchen& kitchen)> work);
@@ -122,8 +128,12 @@ private:
     void ask(Work work, Done done);
     void showDraft(LoadedDraft loaded);
     void tellJournal();
+    /// Gives the edit of a recorded reading to its draft, which may be closed by now; `done`
+    /// follows where that worked.
+    void bind(const QString& recipe, const Edit& edit, const std::optional<TableFood>& food,
+              std::function<void()> done);
     void bindElsewhere(const QString& recipe, const Edit& edit,
-                       const std::optional<TableFood>& food);
+                       const std::optional<TableFood>& food, std::function<void()> done);
     void journalAnswered(const Result<void>& written);
     void setSaveState(SaveState state);
     void loadShelf();

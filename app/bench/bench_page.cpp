@@ -1,0 +1,53 @@
+#include "app/bench/bench_page.h"
+
+#include <algorithm>
+
+namespace nettare {
+
+namespace {
+
+LedgerPage pageOf(const std::vector<ChainedEntry>& entries, const std::vector<ChainedEntry>& checks,
+                  long long before, int most) {
+    LedgerPage page;
+    page.readings = readingsOf(entries, checks);
+    std::ranges::reverse(page.readings);
+    if (before > 0)
+        std::erase_if(page.readings, [before](const LedgerReading& reading) {
+            return reading.chained.sequence >= before;
+        });
+    // What they refer to comes with them, and may be older than the page.
+    if (page.readings.size() > static_cast<std::size_t>(most)) {
+        page.readings.resize(static_cast<std::size_t>(most));
+        page.hasOlder = true;
+    }
+    return page;
+}
+
+}  // namespace
+
+Result<LedgerPage> readLedgerPage(const Kitchen& kitchen, long long before, int most) {
+    const auto entries = kitchen.ledgerPage(before, most + 1);
+    if (!entries) return fail(entries.error());
+    const auto checks = kitchen.equipmentEntries();
+    if (!checks) return fail(checks.error());
+    return pageOf(*entries, *checks, before, most);
+}
+
+Result<BenchState> readBench(const Kitchen& kitchen, int most) {
+    BenchState state;
+    const auto equipment = kitchen.equipmentEntries();
+    if (!equipment) return fail(equipment.error());
+    state.equipment = equipmentOf(*equipment);
+    const auto entries = kitchen.ledgerPage(0, most + 1);
+    if (!entries) return fail(entries.error());
+    state.page = pageOf(*entries, *equipment, 0, most);
+    auto series = kitchen.seriesKept();
+    if (!series) return fail(series.error());
+    state.series = std::move(*series);
+    const auto end = kitchen.ledgerEnd();
+    if (!end) return fail(end.error());
+    state.end = *end;
+    return state;
+}
+
+}  // namespace nettare

@@ -1,0 +1,117 @@
+#include "app/bench/bench_series.h"
+
+#include <algorithm>
+#include <set>
+
+#include "core/nutrition/judged_series.h"
+#include "core/recipe/recipe_document.h"
+
+namespace nettare {
+
+namespace {
+
+/// Where one reading cannot tell, and no recipe assumes otherwise.
+AssumedSpread assumedFor(SeriesKind kind) {
+    const Assumptions assumed;
+    return {(kind == SeriesKind::PerMeasure ? assumed.volumeSpread : assumed.pieceSpread).value(),
+            assumed.spreadFreedom.value()};
+}
+
+SeriesQuestion questionOf(const BenchSeries& series) {
+    SeriesQuestion question;
+    question.assumed = assumedFor(series.key.kind);
+    question.poolAssumed = series.pooled;
+    if (series.others > 0) question.others = series.others;
+    question.published = series.published;
+    return question;
+}
+
+std::vector<std::string> tagsOf(const std::vector<LedgerReading>& readings) {
+    std::set<std::string> tags;
+    for (const LedgerReading& reading : readings)
+        if (const auto& series = reading.entry().series)
+            tags.insert(series->tags.begin(), series->tags.end());
+    return {tags.begin(), tags.end()};
+}
+
+/// Moves what belongs to the series over and says where what counts went.
+void takeReadings(BenchSeries& shown, std::vector<LedgerReading>& all,
+                  const std::vector<std::size_t>& counted) {
+    auto next = counted.begin();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (seriesKeyOf(all[i].entry()) != shown.key || !bearsTags(all[i], shown.tags)) continue;
+        if (next != counted.end() && *next == i) {
+            shown.counted.push_back(shown.readings.size());
+            ++next;
+        }
+        if (!all[i].entry().row.empty()) shown.row = all[i].entry().row;
+        shown.readings.push_back(std::move(all[i]));
+    }
+}
+
+bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& tags) {
+    return std::ranges::any_of(tags, [&measure](const std::string& tag) {
+        return !measure.qualifier.empty() && measure.qualifier.starts_with(tag);
+    });
+}
+
+}  // namespace
+
+Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
+                              const std::vector<std::string>& tags) {
+    const auto entries = kitchen.seriesEntries(key);
+    if (!entries) return fail(entries.error());
+    const auto checks = kitchen.equipmentEntries();
+    if (!checks) return fail(checks.error());
+    std::vector<LedgerReading> all = readingsOf(*entries, *checks);
+    ReadSeries series;
+    series.numbers = countedSeries(all, key, tags);
+    series.shown.key = key;
+    series.shown.tags = tags;
+    series.shown.knownTags = tagsOf(all);
+    takeReadings(series.shown, all, series.numbers.places);
+    return series;
+}
+
+void judge(ReadSeries& series) {
+    BenchSeries& shown = series.shown;
+    shown.report.reset();
+    shown.ratio.reset();
+    const SeriesQuestion question = questionOf(shown);
+    if (shown.key.kind == SeriesKind::Ratio) {
+        if (auto report = judgedRatios(series.numbers.ratios, question))
+            shown.ratio = std::move(*report);
+    } else if (auto report = judgedSeries(series.numbers.pieces, question)) {
+        shown.report = std::move(*report);
+    }
+}
+
+std::optional<PublishedMean> publishedMeanOf(const TableFood& food, const SeriesKey& key,
+                                             const std::vector<std::string>& tags) {
+    if (key.kind == SeriesKind::Ratio) return {};
+    std::vector<const HouseholdMeasure*> fitting;
+    for (const HouseholdMeasure& measure : food.measures)
+        if (measure.unit == key.of) fitting.push_back(&measure);
+    const auto sized = std::ranges::find_if(
+        fitting, [&tags](const HouseholdMeasure* measure) { return isOfSize(*measure, tags); });
+    if (sized == fitting.end() && fitting.size() != 1) return {};
+    const HouseholdMeasure& measure = sized == fitting.end() ? *fitting.front() : **sized;
+    PublishedMean published;
+    published.source = food.row.text() + ", 1 " + measure.unit;
+    if (!measure.qualifier.empty()) published.source += " " + measure.qualifier;
+    published.mean = measure.gramsEach();
+    published.count = measure.n;
+    if (measure.standardDeviation)
+        published.deviation = *measure.standardDeviation / measure.amount;
+    return published;
+}
+
+std::optional<TableRow> rowNamed(const std::string& text) {
+    const auto first = text.find(' ');
+    const auto last = text.rfind(' ');
+    if (first == std::string::npos || first == last) return {};
+    return TableRow{text.substr(0, first), text.substr(first + 1, last - first - 1),
+                    text.substr(last + 1)};
+}
+
+}  // namespace nettare
