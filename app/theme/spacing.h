@@ -14,6 +14,8 @@ inline constexpr int kSpace8Px = 32;
 inline constexpr int kControlHeightPx = 32;
 /// Least height of what is touched at the bench and at the stove.
 inline constexpr int kTouchHeightPx = 56;
+/// Least side of what is touched with wet hands at the bench.
+inline constexpr int kBenchTargetPx = 64;
 /// The cobalt rim: above the active pane, left of the selected row.
 inline constexpr int kRimPx = 4;
 /// Corners of buttons and fields; panes have none.

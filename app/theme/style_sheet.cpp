@@ -51,6 +51,9 @@ QPushButton[segment="true"]:checked {
 }
 QPushButton[segment="true"]:focus { padding: 0 11px; border: {ring} solid {cobalt}; }
 QPushButton[segment="true"]:checked:focus { border: {ring} solid {ink}; }
+QPushButton[touch="true"] { min-height: {touch}; padding: 0 14px; }
+QPushButton[touch="true"]:focus { padding: 0 13px; }
+QPushButton[touch="true"]:checked { border: {ring} solid {cobalt}; background: {selection}; }
 )";
 
 // No `color`: Qt 6.4 would make placeholders half transparent of it.
@@ -68,6 +71,7 @@ QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled {
   background: {paper}; border-color: {hairline};
 }
 QLineEdit > QToolButton { min-height: 0; padding: 0; border: none; background: transparent; }
+QLineEdit[touch="true"] { min-height: {touch}; }
 QLineEdit[refused="true"] { border: {ring} solid {error}; }
 QAbstractSpinBox { min-height: {spin}; }
 QComboBox QLineEdit, QAbstractSpinBox QLineEdit {
@@ -172,6 +176,7 @@ QString styleSheet(Shade shade) {
     putPixels(sheet, "rim", kRimPx);
     putPixels(sheet, "spin", kControlHeightPx - 6);
     putPixels(sheet, "inner", kControlHeightPx - 2);
+    putPixels(sheet, "touch", kBenchTargetPx - 2);
     return sheet;
 }
 
