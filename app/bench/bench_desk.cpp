@@ -81,7 +81,7 @@ void BenchDesk::readOlder() {
 }
 
 void BenchDesk::showSeries(const SeriesKey& key, const std::vector<std::string>& tags) {
-    if (wanted_ != key) {
+    if (!wanted_ || !sameSeries(*wanted_, key)) {
         others_ = 0;
         pooled_ = false;
     }

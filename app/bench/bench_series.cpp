@@ -34,12 +34,17 @@ std::vector<std::string> tagsOf(const std::vector<LedgerReading>& readings) {
     return {tags.begin(), tags.end()};
 }
 
+bool isOf(const LedgerReading& reading, const SeriesKey& key) {
+    const auto of = seriesKeyOf(reading.entry());
+    return of && sameSeries(*of, key);
+}
+
 /// Moves what belongs to the series over and says where what counts went.
 void takeReadings(BenchSeries& shown, std::vector<LedgerReading>& all,
                   const std::vector<std::size_t>& counted) {
     auto next = counted.begin();
     for (std::size_t i = 0; i < all.size(); ++i) {
-        if (seriesKeyOf(all[i].entry()) != shown.key || !bearsTags(all[i], shown.tags)) continue;
+        if (!isOf(all[i], shown.key) || !bearsTags(all[i], shown.tags)) continue;
         if (next != counted.end() && *next == i) {
             shown.counted.push_back(shown.readings.size());
             ++next;
