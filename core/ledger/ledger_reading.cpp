@@ -34,6 +34,7 @@ public:
     Projection(const std::vector<ChainedEntry>& entries, const ScaleChecks& checks)
         : checks_{checks} {
         places_.reserve(entries.size());
+        readings_.reserve(entries.size());
         for (const ChainedEntry& chained : entries) {
             sayings_.hear(chained.entry);
             if (isIndication(chained.entry.kind)) take(chained);
