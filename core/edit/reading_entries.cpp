@@ -23,6 +23,23 @@ std::optional<Error> unknown(std::string_view list, std::string_view id) {
     return Error{ErrorCode::UnknownReference}.with("found", id).at(pointerTo("", list));
 }
 
+/// A scale that is added once, however many of the recorded things it weighed.
+std::optional<Error> useScale(const Json& document, const RecordedReading& recorded,
+                              std::string_view id) {
+    const bool known = isThere(document, "scales", id) || isAmong(recorded.scales, id);
+    return known ? std::nullopt : unknown("scales", id);
+}
+
+std::optional<Error> addIndication(const Json& document, const RecordedReading& recorded,
+                                   const RecordedIndication& indication, EditDraft& draft) {
+    if (isThere(document, "indications", indication.id)) return std::nullopt;
+    if (auto error = useScale(document, recorded, indication.scale)) return error;
+    draft.append("/indications", indicationJson(indication));
+    return std::nullopt;
+}
+
+}  // namespace
+
 Json scaleJson(const ScaleEntry& scale) {
     Json json = Json::object();
     json.set("id", Json{scale.id}).set("name", Json{scale.name}).set("unit", Json{scale.unit});
@@ -56,23 +73,6 @@ Json readingJson(const RecordedReading& recorded) {
     if (recorded.pieces != 1) json.set("pieces", Json{std::to_string(recorded.pieces)});
     return json;
 }
-
-/// A scale that is added once, however many of the recorded things it weighed.
-std::optional<Error> useScale(const Json& document, const RecordedReading& recorded,
-                              std::string_view id) {
-    const bool known = isThere(document, "scales", id) || isAmong(recorded.scales, id);
-    return known ? std::nullopt : unknown("scales", id);
-}
-
-std::optional<Error> addIndication(const Json& document, const RecordedReading& recorded,
-                                   const RecordedIndication& indication, EditDraft& draft) {
-    if (isThere(document, "indications", indication.id)) return std::nullopt;
-    if (auto error = useScale(document, recorded, indication.scale)) return error;
-    draft.append("/indications", indicationJson(indication));
-    return std::nullopt;
-}
-
-}  // namespace
 
 std::optional<Error> addReadingEntries(const Json& document, const RecordedReading& recorded,
                                        EditDraft& draft) {

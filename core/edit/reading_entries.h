@@ -11,4 +11,11 @@ namespace nettare {
                                                      const RecordedReading& recorded,
                                                      EditDraft& draft);
 
+// The entries as documents write them.
+
+[[nodiscard]] Json scaleJson(const ScaleEntry& scale);
+[[nodiscard]] Json vesselJson(const VesselEntry& vessel);
+[[nodiscard]] Json indicationJson(const RecordedIndication& indication);
+[[nodiscard]] Json readingJson(const RecordedReading& recorded);
+
 }  // namespace nettare

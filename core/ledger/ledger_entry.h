@@ -38,8 +38,6 @@ struct SeriesMark {
     friend bool operator==(const SeriesMark&, const SeriesMark&) = default;
 };
 
-inline constexpr std::size_t kMostTags = 8;
-
 /// One entry of the ledger: an indication with everything needed to defend it. Never edited; a
 /// correction is a new entry that names the old one and why. Members that a kind does not have are
 /// left out of its JSON form: Superseded, LeftOut, TakenIn and Reasoned have refersTo and reason

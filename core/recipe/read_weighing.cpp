@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
@@ -65,6 +67,28 @@ void readReadings(ObjectReader& root, RecipeDocument& document) {
     }
 }
 
+/// "tags", in whatever order, each once.
+std::vector<std::string> readTags(ObjectReader& reader) {
+    std::vector<std::string> tags = reader.texts("tags", kMostTags, kNameLength);
+    std::ranges::sort(tags);
+    const auto twice = std::ranges::adjacent_find(tags);
+    if (!reader.failure() && twice != tags.end())
+        reader.failure() = Error{ErrorCode::TagsNotSorted}
+                               .with("found", *twice)
+                               .at(pointerTo(reader.pointer(), "tags"));
+    return tags;
+}
+
+/// "bench": what the ledger calls the series.
+BenchEntry readBench(ObjectReader reader, SeriesKind kind) {
+    BenchEntry bench;
+    bench.what = reader.text("what", kNameLength);
+    if (kind == SeriesKind::Ratio) bench.of = reader.text("of", kNameLength);
+    if (reader.has("tags")) bench.tags = readTags(reader);
+    reader.finish();
+    return bench;
+}
+
 /// Ratios come in pairs, all other series in single readings.
 void readSeries(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("series", 0, kMostEntries)) {
@@ -84,6 +108,7 @@ void readSeries(ObjectReader& root, RecipeDocument& document) {
             series.readings = reader.ids("readings", kMostEntries);
             series.pooled = reader.optionalFlag("pooled");
         }
+        if (reader.has("bench")) series.bench = readBench(reader.object("bench"), series.kind);
         reader.finish();
         document.series.push_back(series);
     }

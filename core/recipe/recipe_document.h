@@ -57,6 +57,15 @@ struct PairEntry {
     std::string before, after;
 };
 
+/// Which yield series of the bench's ledger a series of the document follows: "bench".
+struct BenchEntry {
+    std::string what;  ///< food or thing, as the cook calls it
+    std::string of;    ///< ratios only: "edible / bought"; else SeriesEntry::of says it
+    std::vector<std::string> tags;  ///< conditions that its readings bear, sorted, each once
+
+    friend bool operator==(const BenchEntry&, const BenchEntry&) = default;
+};
+
 /// Repeated readings of one thing: "series".
 struct SeriesEntry {
     std::string id, name;
@@ -65,6 +74,7 @@ struct SeriesEntry {
     std::vector<std::string> readings;  ///< ids; empty for ratios
     std::vector<PairEntry> pairs;       ///< ratios only
     bool pooled = false;                ///< its spread together with the assumed one; no ratios
+    std::optional<BenchEntry> bench{};
 };
 
 /// A value that the cook states for a food, with the reason; wins over table and label.

@@ -14,6 +14,9 @@ enum class SeriesKind {
     Ratio,       ///< after / before: edible / bought, cooked / raw, drained / total
 };
 
+/// So many conditions, such as "size 16/20", a reading or a series has at most.
+inline constexpr std::size_t kMostTags = 8;
+
 /// One reading of a series: total grams of `pieces` pieces, with the standard uncertainty of its
 /// net from rounding.
 struct SeriesReading {

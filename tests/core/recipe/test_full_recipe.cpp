@@ -84,6 +84,8 @@ TEST_CASE("readings and series keep their references", "[recipe]") {
     CHECK(recipe.series[0].kind == SeriesKind::PerPiece);
     CHECK(recipe.series[0].of == "apple");
     CHECK(recipe.series[0].readings == Ids{"apple-bought"});
+    CHECK(recipe.series[0].bench == BenchEntry{"Apples", "", {"autumn"}});
+    CHECK_FALSE(recipe.series[1].bench);
     CHECK(recipe.series[1].kind == SeriesKind::PerMeasure);
     CHECK(recipe.series[1].pooled);
     CHECK_FALSE(recipe.series[0].pooled);
@@ -93,6 +95,8 @@ TEST_CASE("readings and series keep their references", "[recipe]") {
     REQUIRE(recipe.series[2].pairs.size() == 1);
     CHECK(recipe.series[2].pairs[0].before == "apple-bought");
     CHECK(recipe.series[2].pairs[0].after == "apple-eaten");
+    CHECK(recipe.series[2].bench ==
+          BenchEntry{"apple", "edible / bought", {"autumn", "from the orchard"}});
 }
 
 TEST_CASE("a food's table row, label and stated values are read", "[recipe]") {

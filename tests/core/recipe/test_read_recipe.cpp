@@ -98,8 +98,11 @@ TEST_CASE("a scale, a weight or a series of the wrong form is refused", "[recipe
          {"/series/0/readings", "[]", ErrorCode::TooFewItems, "/series/0/readings"},
          {"/series/2/of", R"("apple")", ErrorCode::UnknownKey, "/series/2/of"},
          {"/series/2/pairs", "[]", ErrorCode::TooFewItems, "/series/2/pairs"},
-         {"/series/2/pairs/0/during", R"("a")", ErrorCode::UnknownKey,
-          "/series/2/pairs/0/during"}});
+         {"/series/2/pairs/0/during", R"("a")", ErrorCode::UnknownKey, "/series/2/pairs/0/during"},
+         {"/series/0/bench/of", R"("apple")", ErrorCode::UnknownKey, "/series/0/bench/of"},
+         {"/series/0/bench/tags", R"(["raw", "raw"])", ErrorCode::TagsNotSorted,
+          "/series/0/bench/tags"},
+         {"/series/2/bench", R"({"what": "apple"})", ErrorCode::MissingKey, "/series/2/bench"}});
 }
 
 TEST_CASE("a food is a composition or another recipe, never both", "[recipe]") {

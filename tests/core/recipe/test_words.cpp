@@ -123,6 +123,7 @@ TEST_CASE("the limits of the form are those of the reader", "[recipe]") {
     CHECK(limitAt("/definitions/prose/maxLength") == kProseLength);
     CHECK(limitAt("/definitions/amount/maxLength") == kAmountLength);
     CHECK(limitAt("/definitions/label/properties/declares/maxItems") == kLabelLineCount);
+    CHECK(limitAt("/definitions/tags/maxItems") == kMostTags);
     CHECK(limitAt("/properties/lines/maxItems") == kMostEntries);
     CHECK(limitAt("/properties/version/const") == kRecipeVersion);
     Json schema = publishedForm();
