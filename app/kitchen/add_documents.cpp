@@ -110,10 +110,7 @@ private:
     Result<std::size_t> record(const Json& document, const std::string& recipe) {
         const auto read = readRecipe(document);
         if (!read) return fail(read.error());
-        const auto entries = ledgerEntriesOf(*read, recipe, adding_);
-        for (const LedgerEntry& entry : entries)
-            if (auto recorded = kitchen_.record(entry); !recorded) return fail(recorded.error());
-        return entries.size();
+        return recordDocument(kitchen_, *read, recipe, adding_);
     }
 
     static Error alreadyKept(const std::string& file, const Json& document,

@@ -63,6 +63,18 @@ void addReading(const RecipeDocument& document, const EntryIds& ids, LedgerEntry
     setSubject(subjectOf(document, reading->id), ids, entry);
 }
 
+LedgerEntry equipmentEntry(EntryKind kind, const ScaleEntry& scale, const Adding& adding) {
+    LedgerEntry entry;
+    entry.kind = kind;
+    entry.origin = EntryOrigin::Document;
+    entry.id = adding.newId();
+    entry.at = adding.at;
+    entry.scale = scale.name;
+    entry.unit = scale.unit;
+    entry.readability = scale.readability;
+    return entry;
+}
+
 }  // namespace
 
 std::vector<LedgerEntry> ledgerEntriesOf(const RecipeDocument& document, const std::string& recipe,
@@ -88,6 +100,44 @@ std::vector<LedgerEntry> ledgerEntriesOf(const RecipeDocument& document, const s
         entries.push_back(std::move(entry));
     }
     return entries;
+}
+
+std::vector<LedgerEntry> equipmentEntriesOf(const RecipeDocument& document,
+                                            const BenchEquipment& known, const Adding& adding) {
+    std::vector<LedgerEntry> entries;
+    for (const ScaleEntry& scale : document.scales) {
+        const auto same = [&](const KnownScale& each) {
+            return each.name == scale.name && each.unit == scale.unit &&
+                   each.readability == scale.readability;
+        };
+        if (std::ranges::any_of(known.scales, same)) continue;
+        entries.push_back(equipmentEntry(EntryKind::Scale, scale, adding));
+    }
+    for (const VesselEntry& vessel : document.vessels) {
+        const ScaleEntry* scale = entryCalled(document.scales, vessel.scale);
+        const auto same = [&](const KnownVessel& each) {
+            return each.name == vessel.name && each.tare == vessel.tare && scale != nullptr &&
+                   each.unit == scale->unit;
+        };
+        if (scale == nullptr || std::ranges::any_of(known.vessels, same)) continue;
+        LedgerEntry entry = equipmentEntry(EntryKind::Vessel, *scale, adding);
+        entry.vessel = vessel.name;
+        entry.shown = vessel.tare;
+        entries.push_back(std::move(entry));
+    }
+    return entries;
+}
+
+Result<std::size_t> recordDocument(Kitchen& kitchen, const RecipeDocument& document,
+                                   const std::string& recipe, const Adding& adding) {
+    const auto known = kitchen.equipmentEntries();
+    if (!known) return fail(known.error());
+    for (const LedgerEntry& entry : equipmentEntriesOf(document, equipmentOf(*known), adding))
+        if (auto recorded = kitchen.record(entry); !recorded) return fail(recorded.error());
+    const auto entries = ledgerEntriesOf(document, recipe, adding);
+    for (const LedgerEntry& entry : entries)
+        if (auto recorded = kitchen.record(entry); !recorded) return fail(recorded.error());
+    return entries.size();
 }
 
 }  // namespace nettare

@@ -4,8 +4,9 @@
 #include <string>
 #include <vector>
 
-#include "core/ledger/ledger_entry.h"
+#include "core/ledger/bench_equipment.h"
 #include "core/recipe/recipe_document.h"
+#include "db/kitchen/kitchen.h"
 
 namespace nettare {
 
@@ -20,5 +21,15 @@ struct Adding {
 [[nodiscard]] std::vector<LedgerEntry> ledgerEntriesOf(const RecipeDocument& document,
                                                        const std::string& recipe,
                                                        const Adding& adding);
+
+/// The scales and vessels of a document that the ledger does not know as they are there.
+[[nodiscard]] std::vector<LedgerEntry> equipmentEntriesOf(const RecipeDocument& document,
+                                                          const BenchEquipment& known,
+                                                          const Adding& adding);
+
+/// Records what of a document goes to a ledger: equipment first, then what its scales showed.
+/// Answers how many indications there were. Fails as Kitchen::record().
+[[nodiscard]] Result<std::size_t> recordDocument(Kitchen& kitchen, const RecipeDocument& document,
+                                                 const std::string& recipe, const Adding& adding);
 
 }  // namespace nettare

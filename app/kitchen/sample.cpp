@@ -93,8 +93,8 @@ private:
     Result<void> record(const Json& document, const std::string& id, const std::string& at) {
         const auto read = readRecipe(document);
         if (!read) return fail(read.error());
-        for (const LedgerEntry& entry : ledgerEntriesOf(*read, id, {at, std::ref(uuids_)}))
-            if (auto recorded = kitchen_.record(entry); !recorded) return fail(recorded.error());
+        const auto recorded = recordDocument(kitchen_, *read, id, {at, std::ref(uuids_)});
+        if (!recorded) return fail(recorded.error());
         return {};
     }
 

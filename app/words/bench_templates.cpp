@@ -6,8 +6,9 @@ std::string_view benchTemplateFor(ErrorCode code) {
     using enum ErrorCode;
     switch (code) {
         case TagsNotSorted:
-            return "the conditions are to stand in the order of the alphabet, each once, and "
-                   "“{found}” does not.";
+            return "the conditions do not stand in the order of the alphabet, each once, from "
+                   "“{found}” "
+                   "on; sort them.";
         case ScaleNotKnown:
             return "no scale here is called “{found}”; it can be {known}, or add it first.";
         case ScaleAmbiguous:

@@ -60,7 +60,7 @@ TEST_CASE("documents become recipes of a new kitchen with their first revision",
     CHECK(revisions.ends_with("  added from patties.json\n"));
     const std::string verified = inHome({"verify"});
     CHECK(
-        verified.starts_with("2 recipes, 2 revisions, 14 food versions, 27 ledger entries\n"
+        verified.starts_with("2 recipes, 2 revisions, 14 food versions, 30 ledger entries\n"
                              "Head of the ledger: "));
     CHECK(verified.ends_with("\nNo fault found.\n"));
 }
@@ -132,8 +132,10 @@ TEST_CASE("what scales showed goes to the ledger as the document tells it", "[ki
     inHome({"add", "skewers.json"});
     const auto ledger = Kitchen::open("home.nettare", KitchenAccess::Read)->ledger();
     REQUIRE(ledger);
-    REQUIRE(ledger->size() == 15);
-    const LedgerEntry& six = (*ledger)[5].entry;
+    REQUIRE(ledger->size() == 18);
+    CHECK(ledger->front().entry.kind == EntryKind::Scale);
+    CHECK((*ledger)[2].entry.vessel == "steel bowl");
+    const LedgerEntry& six = (*ledger)[8].entry;
     CHECK(six.indication == "prawn-6");
     CHECK(six.recipe == "charred-prawn-fennel-skewers");
     CHECK(six.origin == EntryOrigin::Document);
@@ -147,10 +149,10 @@ TEST_CASE("what scales showed goes to the ledger as the document tells it", "[ki
     CHECK(six.what == "prawns, peeled");
     CHECK(six.row == "usda-sr 28 15270");
     CHECK(six.series == SeriesMark{SeriesKind::PerPiece, "prawn", {}, ""});
-    const LedgerEntry& oil = (*ledger)[9].entry;
+    const LedgerEntry& oil = (*ledger)[12].entry;
     CHECK(oil.indication == "oil");
     CHECK(oil.vessel.empty());
-    CHECK(oil.tare == (*ledger)[8].entry.id);
+    CHECK(oil.tare == (*ledger)[11].entry.id);
     CHECK(oil.why == "weight of the line, for “Charred prawn & fennel skewers”");
     CHECK_FALSE(oil.series);
     CHECK(oil.id != six.id);
@@ -161,7 +163,7 @@ TEST_CASE("an indication without a time gets that of its entry", "[kitchencomman
     folder.write("skewers.json", edited(skewers(), {{"/indications/0/at", ""}}));
     inHome({"add", "skewers.json"});
     const auto kitchen = Kitchen::open("home.nettare", KitchenAccess::Read);
-    CHECK(kitchen->ledger()->front().entry.at ==
+    CHECK((*kitchen->ledger())[3].entry.at ==
           kitchen->revisions("charred-prawn-fennel-skewers")->front().at);
 }
 
@@ -188,8 +190,8 @@ TEST_CASE("each fault of a kitchen is told in a sentence, and the exit code says
     const Outcome outcome = run({"--kitchen", "home.nettare", "verify"});
     CHECK(outcome.code == 1);
     CHECK(outcome.err.empty());
-    CHECK(outcome.out.starts_with("2 recipes, 2 revisions, 14 food versions, 0 ledger entries\n"));
-    CHECK(outcome.out.find("home.nettare: ledger entry 1 is not what was recorded; compare it and "
+    CHECK(outcome.out.starts_with("2 recipes, 2 revisions, 14 food versions, 3 ledger entries\n"));
+    CHECK(outcome.out.find("home.nettare: ledger entry 4 is not what was recorded; compare it and "
                            "those after it with a backup.\n") != std::string::npos);
     CHECK(outcome.out.ends_with(
         "home.nettare: revision 1 of “charred-prawn-fennel-skewers” is not what was kept; compare "
