@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "core/ledger/entry_limits.h"
 #include "core/ledger/ledger_words.h"
 #include "core/recipe/read_parts.h"
 #include "core/recipe/read_recipe.h"
@@ -10,27 +11,21 @@
 
 namespace nettare {
 
-namespace {
-
-constexpr int kMostPieces = 9999;
-constexpr std::size_t kWhyLength = 2 * kNameLength;   // it may hold the title of a recipe
-constexpr long long kMostEntriesOfChain = 1LL << 53;  // what a JSON number holds exactly
-
 bool isHexadecimal(std::string_view text) {
-    return text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+    return std::ranges::all_of(
+        text, [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
 }
 
-/// 8-4-4-4-12 hexadecimal digits.
 bool isUuidForm(std::string_view text) {
     if (text.size() != 36) return false;
-    std::string digits;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
-        if (dash != (text[i] == '-')) return false;
-        if (!dash) digits += text[i];
+        if (dash ? text[i] != '-' : !isHexadecimal(text.substr(i, 1))) return false;
     }
-    return isHexadecimal(digits);
+    return true;
 }
+
+namespace {
 
 std::string readUuid(ObjectReader& reader, std::string_view key) {
     std::string found = reader.text(key, kAmountLength);
@@ -131,7 +126,7 @@ void readShown(ObjectReader& reader, LedgerEntry& entry) {
     entry.shown = reader.decimal("shown", NumberSign::Any);
     entry.vessel = reader.optionalText("vessel", kNameLength).value_or("");
     entry.state = reader.oneOf("state", kStateWords);
-    entry.pieces = static_cast<int>(reader.wholeNumber("pieces", 1, kMostPieces));
+    entry.pieces = static_cast<int>(reader.wholeNumber("pieces", 1, kMostPiecesWeighed));
     entry.what = reader.optionalText("what", kNameLength).value_or("");
     entry.why = reader.optionalText("why", kWhyLength).value_or("");
     entry.row = reader.optionalText("row", kNameLength).value_or("");

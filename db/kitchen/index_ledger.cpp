@@ -1,7 +1,6 @@
 #include "db/kitchen/index_ledger.h"
 
 #include "core/recipe/words.h"
-#include "core/support/text.h"
 #include "db/kitchen/stored_entry.h"
 
 namespace nettare {
@@ -18,7 +17,7 @@ std::int64_t seriesWith(KitchenStore& store, const SeriesKey& key, std::int64_t 
         "INSERT INTO series (folded, kind, counted, what, readings, newest) "
         "VALUES (?, ?, ?, ?, 1, ?) ON CONFLICT (folded, kind, counted) DO UPDATE SET "
         "what = excluded.what, readings = readings + 1, newest = excluded.newest RETURNING id");
-    row.with(foldedFood(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)});
+    row.with(foldedWhat(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)});
     row.with(key.of).with(key.what).with(sequence);
     std::int64_t id = 0;
     while (row.next()) id = row.number(0);
@@ -26,19 +25,15 @@ std::int64_t seriesWith(KitchenStore& store, const SeriesKey& key, std::int64_t 
 }
 
 void indexSeries(KitchenStore& store, const LedgerEntry& entry, std::int64_t sequence) {
-    if (!entry.series || entry.what.empty()) return;
-    const std::int64_t series =
-        seriesWith(store, {entry.what, entry.series->kind, entry.series->of}, sequence);
+    const auto key = seriesKeyOf(entry);
+    if (!key) return;
+    const std::int64_t series = seriesWith(store, *key, sequence);
     store.query("INSERT INTO series_entry VALUES (?, ?)").with(series).with(sequence).run();
     for (const std::string& tag : entry.series->tags)
         store.query("INSERT OR IGNORE INTO series_tag VALUES (?, ?)").with(series).with(tag).run();
 }
 
 }  // namespace
-
-std::string foldedFood(std::string_view what) {
-    return lowerAscii(what);
-}
 
 void indexEntry(KitchenStore& store, const ChainedEntry& entry,
                 const std::vector<NamedEntry>& names) {

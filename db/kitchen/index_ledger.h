@@ -1,15 +1,10 @@
 #pragma once
 
-#include <string>
-#include <string_view>
 #include <vector>
 
 #include "db/kitchen/ledger_names.h"
 
 namespace nettare {
-
-/// A food as series are told apart by it: without regard to letter case.
-[[nodiscard]] std::string foldedFood(std::string_view what);
 
 /// Takes an entry that was just appended into the indexes of the ledger, inside its transaction.
 void indexEntry(KitchenStore& store, const ChainedEntry& entry,

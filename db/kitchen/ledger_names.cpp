@@ -24,7 +24,7 @@ bool isIndicationKind(const std::string& kind) {
     return kind == "shown" || kind == "check" || kind == "vessel";
 }
 
-/// What the ledger says of an indication so far.
+/// What the ledger says of an indication so far; a corrected reading is superseded by that.
 struct SaidOfIt {
     bool superseded = false, leftOut = false;
 };
@@ -37,7 +37,7 @@ SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
     row.with(sequence);
     while (row.next()) {
         const std::string kind = row.text(0);
-        said.superseded = said.superseded || kind == "superseded";
+        said.superseded = said.superseded || kind == "superseded" || kind == "shown";
         if (kind == "left out") said.leftOut = true;
         if (kind == "taken in") said.leftOut = false;
     }

@@ -4,7 +4,6 @@
 
 #include "core/recipe/words.h"
 #include "core/support/text.h"
-#include "db/kitchen/index_ledger.h"
 #include "db/kitchen/stored_entry.h"
 
 namespace nettare {
@@ -117,7 +116,7 @@ Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
         "SELECT sequence FROM series_entry WHERE series = (SELECT id FROM series "
         "WHERE folded = ? AND kind = ? AND counted = ?)");
     Query row = store.query(kSql.c_str());
-    row.with(foldedFood(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)}).with(key.of);
+    row.with(foldedWhat(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)}).with(key.of);
     return entriesIn(store, row);
 }
 
