@@ -25,9 +25,10 @@ constexpr std::array kTables{
     TableOfFormat{"draft_base", 2},       TableOfFormat{"draft_edit", 2},
     TableOfFormat{"food_version", 2},     TableOfFormat{"revision", 2},
     TableOfFormat{"revision_food", 2},    TableOfFormat{"recipe_search", 3},
-    TableOfFormat{"ledger_end", 6},       TableOfFormat{"ledger_reference", 6},
-    TableOfFormat{"ledger_equipment", 6}, TableOfFormat{"series", 6},
-    TableOfFormat{"series_entry", 6},     TableOfFormat{"series_tag", 6}};
+    TableOfFormat{"ledger_end", 6},       TableOfFormat{"ledger_lost", 6},
+    TableOfFormat{"ledger_reference", 6}, TableOfFormat{"ledger_equipment", 6},
+    TableOfFormat{"series", 6},           TableOfFormat{"series_entry", 6},
+    TableOfFormat{"series_tag", 6}};
 
 bool hasTable(SQLite::Database& database, std::string_view name) {
     SQLite::Statement found{database,

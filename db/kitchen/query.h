@@ -53,6 +53,12 @@ public:
 
     /// The text there, or the bytes.
     [[nodiscard]] std::string text(int column) { return statement_.getColumn(column).getString(); }
+    /// The same without a copy, until the next step.
+    [[nodiscard]] std::string_view view(int column) {
+        const SQLite::Column value = statement_.getColumn(column);
+        const auto* bytes = static_cast<const char*>(value.getBlob());
+        return {bytes, static_cast<std::size_t>(value.getBytes())};
+    }
     [[nodiscard]] std::int64_t number(int column) {
         return statement_.getColumn(column).getInt64();
     }

@@ -1,19 +1,16 @@
 #include "db/kitchen/store_verify.h"
 
-#include <functional>
-
+#include "db/kitchen/verify_pages.h"
 #include "db/kitchen/verify_parts.h"
 
 namespace nettare {
 
 namespace {
 
-/// SQLite's own look at pages, indexes and constraints.
-void checkPages(KitchenStore& store, KitchenCheck& check) {
-    Query row = store.query("PRAGMA integrity_check(20)");
-    while (row.next())
-        if (const std::string found = row.text(0); found != "ok")
-            check.faults.push_back(store.error(ErrorCode::PagesDamaged).with("reason", found));
+void addPages(const KitchenStore& store, const std::vector<std::string>& wrong,
+              KitchenCheck& check) {
+    for (const std::string& found : wrong)
+        check.faults.push_back(store.error(ErrorCode::PagesDamaged).with("reason", found));
 }
 
 void checkForeignKeys(KitchenStore& store, KitchenCheck& check) {
@@ -40,9 +37,12 @@ Result<KitchenCheck> checkKitchen(KitchenStore& store) {
     KitchenCheck check;
     // One reading transaction: all parts see the same state.
     SQLite::Transaction transaction{store.database};
-    for (const auto part : {checkPages, checkForeignKeys, checkLedger, checkFoods, checkOwnFoods,
-                            checkPhotos, checkRevisions, checkDrafts})
+    auto beside = lookAtPagesBeside(store);
+    if (!beside.valid()) addPages(store, wrongPages(store.database), check);
+    for (const auto part : {checkForeignKeys, checkLedger, checkFoods, checkOwnFoods, checkPhotos,
+                            checkRevisions, checkDrafts})
         look(store, check, part);
+    if (beside.valid()) addPages(store, beside.get(), check);
     return check;
 }
 

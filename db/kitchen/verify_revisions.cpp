@@ -1,3 +1,5 @@
+#include <limits>
+
 #include "core/support/sha256.h"
 #include "db/kitchen/stored_json.h"
 #include "db/kitchen/verify_parts.h"
@@ -6,9 +8,13 @@ namespace nettare {
 
 namespace {
 
+/// Where a revision's own end of the ledger is lost, all that is left may be before it.
+constexpr std::int64_t kAnyEntry = std::numeric_limits<std::int64_t>::max();
+
 struct RevisionName {
     std::string recipe;
     std::int64_t number;
+    std::int64_t ledgerEnd = 0;  ///< sequence of the newest entry when it was kept
 };
 
 Error faultIn(const KitchenStore& store, const RevisionName& name, ErrorCode code) {
@@ -32,15 +38,18 @@ bool agrees(const Json& document, const Json& indication, const Json& entry) {
            textIn(indication, "state") == textIn(entry, "state");
 }
 
-/// True where the ledger does not know the indication, or one of its entries says the same.
+/// True where the ledger does not know the indication, or one of its entries up to when the
+/// revision was kept says the same.
 bool isAsWeighed(KitchenStore& store, const RevisionName& name, const Json& document,
                  const Json& indication) {
-    Query row = store.query("SELECT entry FROM ledger WHERE recipe = ? AND indication = ?");
+    Query row =
+        store.query("SELECT entry, sequence FROM ledger WHERE recipe = ? AND indication = ?");
     row.with(name.recipe).with(textIn(indication, "id"));
     bool known = false;
     while (row.next()) {
         const auto entry = parseJson(row.text(0));
-        if (entry && agrees(document, indication, *entry)) return true;
+        const bool before = row.number(1) <= name.ledgerEnd;
+        if (before && entry && agrees(document, indication, *entry)) return true;
         known = true;
     }
     return !known;
@@ -74,12 +83,13 @@ void checkPinnedFoods(KitchenStore& store, const RevisionName& name, const Json&
     }
 }
 
-/// Whether the ledger still has its newest entry of when a revision was kept.
-bool ledgerHolds(KitchenStore& store, const std::string& hash) {
-    if (hash.empty()) return true;
-    Query row = store.query("SELECT 1 FROM ledger WHERE hash = ?");
+/// Where the entry of that hash stands; 0 for the empty hash of an empty ledger, nothing where the
+/// ledger has lost it.
+std::optional<std::int64_t> placeOfHash(KitchenStore& store, const std::string& hash) {
+    if (hash.empty()) return 0;
+    Query row = store.query("SELECT sequence FROM ledger WHERE hash = ?");
     row.with(hash);
-    return row.next();
+    return row.next() ? std::optional{row.number(0)} : std::nullopt;
 }
 
 }  // namespace
@@ -90,11 +100,11 @@ void checkRevisions(KitchenStore& store, KitchenCheck& check) {
         "ORDER BY recipe, number");
     while (row.next()) {
         ++check.revisions;
-        const RevisionName name{row.text(0), row.number(1)};
+        const auto end = placeOfHash(store, row.text(5));
+        const RevisionName name{row.text(0), row.number(1), end.value_or(kAnyEntry)};
         const std::string text = row.text(3);
         const auto document = parseJson(text);
-        if (!ledgerHolds(store, row.text(5)))
-            check.faults.push_back(faultIn(store, name, ErrorCode::LedgerShortened));
+        if (!end) check.faults.push_back(faultIn(store, name, ErrorCode::LedgerShortened));
         if (sha256(text) != row.text(2) || !document || !parseJson(row.text(4))) {
             check.faults.push_back(faultIn(store, name, ErrorCode::RevisionChanged));
             continue;

@@ -9,8 +9,20 @@ CREATE TABLE ledger_end (
 INSERT INTO ledger_end VALUES (1, coalesce((SELECT max(sequence) FROM ledger), 0),
     coalesce((SELECT hash FROM ledger ORDER BY sequence DESC LIMIT 1), ''));
 
+-- An end that was not there any more when the ledger went on with entry `next`.
+CREATE TABLE ledger_lost (
+    position INTEGER PRIMARY KEY,
+    sequence INTEGER NOT NULL,
+    hash TEXT NOT NULL,
+    next INTEGER NOT NULL
+) STRICT;
+
 CREATE TRIGGER ledger_end_follows AFTER INSERT ON ledger
 BEGIN
+    INSERT INTO ledger_lost (sequence, hash, next)
+        SELECT sequence, hash, NEW.sequence FROM ledger_end
+        WHERE sequence <> NEW.sequence - 1
+            OR hash <> coalesce(json_extract(NEW.entry, '$.previous'), '');
     UPDATE ledger_end SET sequence = NEW.sequence, hash = NEW.hash;
 END;
 

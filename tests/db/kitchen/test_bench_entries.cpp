@@ -210,7 +210,8 @@ TEST_CASE("a kitchen of the format before the bench finds its series and reading
         REQUIRE(kitchen.record(about(3, EntryKind::LeftOut, 2)));
     }
     runSql(one.path(),
-           "DROP TRIGGER ledger_end_follows; DROP TABLE ledger_end; DROP TABLE ledger_reference; "
+           "DROP TRIGGER ledger_end_follows; DROP TABLE ledger_end; DROP TABLE ledger_lost; DROP "
+           "TABLE ledger_reference; "
            "DROP TABLE ledger_equipment; DROP TABLE series_entry; DROP TABLE series_tag; "
            "DROP TABLE series; PRAGMA user_version = 5");
     Kitchen kitchen = one.open();

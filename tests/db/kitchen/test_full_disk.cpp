@@ -134,7 +134,8 @@ TEST_CASE("a migration for which there is no room leaves the kitchen as it was",
     runSql(one.path(),
            "DROP TABLE recipe_search; DROP TABLE own_food_version; DROP TABLE own_food_event; "
            "DROP TABLE draft_food; DROP TABLE label_photo; DROP TRIGGER ledger_end_follows; "
-           "DROP TABLE ledger_end; DROP TABLE ledger_reference; DROP TABLE ledger_equipment; "
+           "DROP TABLE ledger_end; DROP TABLE ledger_lost; DROP TABLE ledger_reference; DROP TABLE "
+           "ledger_equipment; "
            "DROP TABLE series_entry; DROP TABLE series_tag; DROP TABLE series; PRAGMA user_version "
            "= 2");
     int refused = 0;

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 #include <cstdlib>
 
+#include "bench_work.h"
 #include "one_kitchen.h"
 #include "sample_dishes.h"
 #include "volatile_disk.h"
@@ -24,9 +25,9 @@ std::string title(std::size_t edit) {
     return "soup " + std::to_string(edit);
 }
 
-/// One reading, at times an edit and a revision as well; false once the kitchen refuses.
-bool work(Kitchen& kitchen, int reading, Acknowledged& so) {
-    const auto entry = kitchen.record(shown(reading, std::to_string(100 + reading)));
+/// One entry of the bench, at times an edit and a revision as well; false once the kitchen refuses.
+bool work(Kitchen& kitchen, BenchWork& bench, int reading, Acknowledged& so) {
+    const auto entry = kitchen.record(bench.next());
     if (!entry) return false;
     so.ledger.push_back(entry->hash);
     if (reading % 3 == 0) {
@@ -52,8 +53,9 @@ Acknowledged weighAllDay(const std::string& path) {
     const auto recipe = kitchen->addRecipe(dish(title(0)), kNoon);
     if (!recipe) return so;
     so.recipe = *recipe;
+    BenchWork bench{4};
     for (int reading = 1; reading <= kReadings; ++reading) {
-        if (!work(*kitchen, reading, so)) return so;
+        if (!work(*kitchen, bench, reading, so)) return so;
         if (reading % 50 != 0) continue;
         { const Kitchen closed = std::move(*kitchen); }
         kitchen = Kitchen::open(path, KitchenAccess::Write);

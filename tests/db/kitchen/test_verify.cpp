@@ -167,10 +167,13 @@ TEST_CASE("a ledger that lost its end is told by the revision that saw it", "[ki
     fillShelf(one);
     runSql(one.path(),
            "DROP TRIGGER ledger_is_not_shortened; DELETE FROM ledger WHERE sequence > 4");
-    const Error fault = onlyFault(one);
-    CHECK(fault.code == ErrorCode::LedgerShortened);
-    CHECK(fault.value("recipe") == "soup");
-    CHECK(fault.value("revision") == "1");
+    const auto check = verified(one);
+    REQUIRE(check->faults.size() == 2);
+    CHECK(check->faults[0].code == ErrorCode::LedgerBroken);
+    CHECK(check->faults[0].value("found") == "5");
+    CHECK(check->faults[1].code == ErrorCode::LedgerShortened);
+    CHECK(check->faults[1].value("recipe") == "soup");
+    CHECK(check->faults[1].value("revision") == "1");
 }
 
 TEST_CASE("a revision that lost a food it uses is named with the food", "[kitchen][verify]") {
