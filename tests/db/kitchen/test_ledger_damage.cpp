@@ -55,6 +55,7 @@ public:
 private:
     void write(const std::vector<StoredRow>& rows) const {
         SQLite::Database database{one_.path(), SQLite::OPEN_READWRITE};
+        database.exec("PRAGMA synchronous = OFF");
         SQLite::Transaction transaction{database};
         database.exec("PRAGMA ignore_check_constraints = ON; DELETE FROM ledger");
         SQLite::Statement insert{database,

@@ -13,7 +13,7 @@ using namespace nettare;
 
 namespace {
 
-constexpr int kFoods = 40;
+constexpr int kFoodsWeighed = 40;
 constexpr int kOnAPage = 200;
 
 /// 20,000, or what the slow stage asks for.
@@ -124,7 +124,7 @@ TEST_CASE("a ledger of many thousand entries has its pages, series and scales at
           "[kitchen][bench][long]") {
     const OneKitchen one;
     Kitchen kitchen = one.open();
-    BenchWork work{kFoods};
+    BenchWork work{kFoodsWeighed};
     const int asked = entriesAsked();
     REQUIRE(asked >= 20'000);
     fillLedger(kitchen, work, asked);
@@ -146,7 +146,7 @@ TEST_CASE("a bit that flips deep in a long ledger names its entry", "[kitchen][v
     OneKitchen one;
     {
         Kitchen kitchen = one.open();
-        BenchWork work{kFoods};
+        BenchWork work{kFoodsWeighed};
         fillLedger(kitchen, work, 20'000);
     }
     one.leaveUnchecked();
