@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "chain.h"
+#include "ledger_chain.h"
 
 using namespace nettare;
 
