@@ -1,13 +1,17 @@
+#include <array>
 #include <catch2/catch.hpp>
 #include <functional>
 #include <random>
 
 #include "core/edit/counting_edits.h"
+#include "core/edit/edit_draft.h"
 #include "core/edit/heading_edits.h"
 #include "core/edit/line_edits.h"
+#include "core/edit/series_edits.h"
 #include "core/edit/step_edits.h"
 #include "core/edit/weighing_edits.h"
 #include "core/recipe/read_recipe.h"
+#include "ledger_chain.h"
 #include "random_changes.h"
 
 using namespace nettare;
@@ -21,7 +25,7 @@ public:
 
     /// What the cook tried; some of it is refused.
     Result<Edit> next(const Json& document) {
-        switch (below(8)) {
+        switch (below(10)) {
             case 0:
                 return heading(document);
             case 1:
@@ -34,6 +38,10 @@ public:
                 return reading(document);
             case 3:
                 return unbindReading(document, anyId(document, "readings"));
+            case 6:
+                return binding(document);
+            case 7:
+                return following(document);
             default:
                 return editOf(line(document));
         }
@@ -192,8 +200,66 @@ private:
         return recordReading(document, recorded);
     }
 
+    /// Something more in the ledger: a reading of what the line counts, or a word about one.
+    void weigh(const std::string& what, const SeriesMark& mark) {
+        static constexpr std::array kKinds{EntryKind::Superseded, EntryKind::LeftOut,
+                                           EntryKind::TakenIn};
+        LedgerEntry entry;
+        entry.what = what;
+        entry.pieces = 1 + static_cast<int>(below(3));
+        entry.series = mark;
+        if (mark.kind == SeriesKind::Ratio) entry.series->before = chainId(2);
+        if (ledger_.entries.empty()) ledger_.showOver(ledger_.show("100.0"), "250.0");
+        ledger_.showOver(chainId(1), std::to_string(120 + below(90)) + ".5", entry);
+        if (below(3) == 0)
+            ledger_.say(kKinds[below(kKinds.size())], chainId(1 + below(ledger_.entries.size())),
+                        "because");
+    }
+
+    SeriesToBind seriesOf(const SeriesKey& key) const {
+        SeriesToBind series;
+        series.key = key;
+        for (LedgerReading& reading : readingsOf(ledger_.entries, {})) {
+            const auto own = seriesKeyOf(reading.entry());
+            (own && sameSeries(*own, key) ? series.readings : series.tares)
+                .push_back(std::move(reading));
+        }
+        return series;
+    }
+
+    Result<Edit> binding(const Json& document) {
+        static const std::vector<std::string> kRatios{"edible / bought", "cooked / raw"};
+        const std::string id = anyId(document, "lines");
+        const auto line = entryNamed(document, "lines", id);
+        if (!line) return fail(line.error());
+        const std::string piece{textAt(**line, "piece")};
+        SeriesMark mark{piece.empty() ? SeriesKind::PerMeasure : SeriesKind::PerPiece,
+                        piece.empty() ? std::string{textAt(**line, "unit")} : piece,
+                        {},
+                        {}};
+        if (below(3) == 0) mark = {SeriesKind::Ratio, kRatios[below(2)], {}, {}};
+        weigh(id, mark);
+        SeriesToBind series = seriesOf({id, mark.kind, mark.of});
+        series.pooled = below(2) == 0;
+        if (below(3) == 0 && !series.readings.empty())
+            return bindToReading(document, id, series.readings.back(), series.tares.front());
+        return bindToSeries(document, id, series, static_cast<SeriesUse>(below(2)));
+    }
+
+    Result<Edit> following(const Json& document) {
+        const std::vector<SeriesToBind> followed = followedSeries(document);
+        if (followed.empty()) return fail(Error{ErrorCode::SeriesEmpty});
+        const SeriesKey key = followed[below(followed.size())].key;
+        weigh(key.what, {key.kind, key.of, {}, {}});
+        auto edit = followSeries(document, seriesOf(key));
+        if (!edit) return fail(edit.error());
+        if (!*edit) return fail(Error{ErrorCode::SeriesEmpty});
+        return std::move(**edit);
+    }
+
     std::mt19937 random_;
     int count_ = 0;
+    Chain ledger_;
 };
 
 }  // namespace
