@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 #include "core/ledger/ledger_words.h"
 #include "core/recipe/words.h"
@@ -98,10 +97,6 @@ void writeWeighed(const LedgerEntry& entry, CsvRow& row) {
     row.decimal(entry.capacity);
 }
 
-bool showsMass(EntryKind kind) {
-    return kind == EntryKind::Shown || kind == EntryKind::Checked || kind == EntryKind::Vessel;
-}
-
 }  // namespace
 
 std::string LedgerCsv::header() {
@@ -110,72 +105,9 @@ std::string LedgerCsv::header() {
     return row.take();
 }
 
-// Hexadecimal digits and dashes alone, as readEntry() has seen to.
-LedgerCsv::Uuid LedgerCsv::uuidOf(std::string_view id) {
-    std::string digits;
-    std::ranges::copy_if(id, std::back_inserter(digits), [](char c) { return c != '-'; });
-    digits.resize(32, '0');
-    Uuid uuid;
-    std::from_chars(digits.data(), digits.data() + 16, uuid.high, 16);
-    std::from_chars(digits.data() + 16, digits.data() + 32, uuid.low, 16);
-    return uuid;
-}
-
-std::uint8_t LedgerCsv::unitOf(const std::string& symbol) {
-    auto known = std::ranges::find(units_, symbol);
-    if (known == units_.end()) known = units_.insert(units_.end(), symbol);
-    return static_cast<std::uint8_t>(known - units_.begin() + 1);
-}
-
-void LedgerCsv::survey(const ChainedEntry& chained) {
-    const LedgerEntry& entry = chained.entry;
-    sayings_.hear(entry);
-    const std::string& tare = entry.takenFrom.empty() ? entry.tare : entry.takenFrom;
-    if (!tare.empty()) tares_.try_emplace(uuidOf(tare));
-    const auto speaksOfCheck = [&](const ChainedEntry& check) {
-        return check.entry.id == entry.refersTo;
-    };
-    if (entry.kind == EntryKind::Checked ||
-        (entry.kind == EntryKind::Superseded && std::ranges::any_of(checks_, speaksOfCheck)))
-        checks_.push_back(chained);
-}
-
-const LedgerCsv::TareShown* LedgerCsv::tareOf(const LedgerEntry& entry) const {
-    const std::string& tare = entry.takenFrom.empty() ? entry.tare : entry.takenFrom;
-    if (tare.empty()) return nullptr;
-    const auto known = tares_.find(uuidOf(tare));
-    return known != tares_.end() && known->second.unit != 0 ? &known->second : nullptr;
-}
-
-LedgerCsv::RowNumbers LedgerCsv::numbersOf(const LedgerEntry& entry, const TareShown* other) {
-    RowNumbers numbers;
-    numbers.gross = entry.shown;
-    const bool fromJar = !entry.takenFrom.empty();
-    if (other != nullptr) {
-        (fromJar ? numbers.jarBefore : numbers.tare) = other->shown;
-        if (other->unit == unitOf(entry.unit))
-            numbers.net =
-                fromJar ? other->shown.minus(entry.shown) : entry.shown.minus(other->shown);
-    } else if (entry.tare.empty() && !fromJar && entry.vesselTare) {
-        numbers.tare = entry.vesselTare;
-        numbers.net = entry.shown.minus(*entry.vesselTare);
-    }
-    return numbers;
-}
-
 std::string LedgerCsv::row(const ChainedEntry& chained) {
     const LedgerEntry& entry = chained.entry;
-    if (!scales_) scales_.emplace(checks_);
-    bool suspect = entry.kind != EntryKind::Checked && showsMass(entry.kind) &&
-                   scales_->isSuspect(entry.scale, chained.sequence);
-    RowNumbers numbers;
-    if (showsMass(entry.kind)) {
-        const TareShown* other = tareOf(entry);
-        numbers = numbersOf(entry, other);
-        if (const auto own = tares_.find(uuidOf(entry.id)); own != tares_.end())
-            own->second = {entry.shown, unitOf(entry.unit), suspect};
-        suspect = suspect || (other != nullptr && other->suspect);
-    }
+    const WalkedEntry walked = walk_.look(chained);
     CsvRow row;
     row.plain(std::to_string(chained.sequence));
     row.plain(entry.at);
@@ -183,17 +115,17 @@ std::string LedgerCsv::row(const ChainedEntry& chained) {
     row.plain(wordFor(entry.origin, kEntryOriginWords));
     row.text(entry.what);
     row.text(entry.why);
-    row.decimal(numbers.gross);
-    row.decimal(numbers.tare);
-    row.decimal(numbers.jarBefore);
-    row.decimal(numbers.net);
+    row.decimal(walked.gross);
+    row.decimal(walked.tare);
+    row.decimal(walked.jarBefore);
+    row.decimal(walked.net);
     writeWeighed(entry, row);
-    const Said* said = sayings_.about(entry.id);
+    const Said* const said = walked.said;
     row.plain(said != nullptr ? said->supersededBy : std::string{});
     const bool hasReason = said != nullptr && !said->reason().empty();
     row.text(hasReason ? said->reason() : entry.reason);
     row.flag(said != nullptr && said->leftOut);
-    row.flag(suspect);
+    row.flag(walked.suspect);
     row.plain(entry.refersTo);
     row.plain(entry.recipe);
     row.plain(entry.id);
