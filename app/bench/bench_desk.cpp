@@ -83,6 +83,7 @@ void BenchDesk::readOlder() {
 void BenchDesk::showSeries(const SeriesKey& key, const std::vector<std::string>& tags) {
     if (!wanted_ || !sameSeries(*wanted_, key)) {
         others_ = 0;
+        enough_ = 0;
         pooled_ = false;
     }
     wanted_ = key;
@@ -113,6 +114,7 @@ void BenchDesk::finishSeries(ReadSeries series) {
         if (const auto food = kitchen_.food(*row))
             shown.published = publishedMeanOf(*food, shown.key, shown.tags);
     shown.others = others_;
+    shown.enough = enough_;
     shown.pooled = pooled_;
     kitchen_.askKitchen(this,
                         [this, judged = std::make_shared<ReadSeries>(std::move(series)),
@@ -129,6 +131,12 @@ void BenchDesk::finishSeries(ReadSeries series) {
 void BenchDesk::setOthers(double others) {
     if (others_ == others) return;
     others_ = others;
+    if (wanted_) loadSeries();
+}
+
+void BenchDesk::setEnough(double grams) {
+    if (enough_ == grams) return;
+    enough_ = grams;
     if (wanted_) loadSeries();
 }
 

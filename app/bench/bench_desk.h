@@ -44,6 +44,8 @@ public:
     [[nodiscard]] const BenchSeries* series() const { return series_ ? &series_->shown : nullptr; }
     void showSeries(const SeriesKey& key, const std::vector<std::string>& tags = {});
     void setOthers(double others);
+    /// Half-width of the others' total that would be enough, g; 0: none.
+    void setEnough(double grams);
     void setPooled(bool pooled);
 
     /// Writes entries to the ledger, all or none, and gives the edit to the open draft, where there
@@ -92,7 +94,7 @@ private:
     // What was asked for last, which may be on its way.
     std::optional<SeriesKey> wanted_;
     std::vector<std::string> wantedTags_;
-    double others_ = 0;
+    double others_ = 0, enough_ = 0;
     bool pooled_ = false;
     int loads_ = 0, looks_ = 0;  ///< count, so that only the newest answer shows
 };

@@ -22,6 +22,7 @@ SeriesQuestion questionOf(const BenchSeries& series) {
     question.assumed = assumedFor(series.key.kind);
     question.poolAssumed = series.pooled;
     if (series.others > 0) question.others = series.others;
+    if (series.enough > 0) question.wanted = series.enough;
     question.published = series.published;
     return question;
 }

@@ -22,9 +22,10 @@ struct BenchSeries {
     /// Of `readings`, those that the report counts, in its order: SeriesReport::outlier is an index
     /// in here.
     std::vector<std::size_t> counted;
-    std::string row;                         ///< TableRow::text() of the food; may be empty
-    double others = 0;                       ///< N that the report speaks of; 0: none
-    bool pooled = false;                     ///< with the assumed spread
+    std::string row;      ///< TableRow::text() of the food; may be empty
+    double others = 0;    ///< N that the report speaks of; 0: none
+    double enough = 0;    ///< half-width of their total that would be, g; 0: none
+    bool pooled = false;  ///< with the assumed spread
     std::optional<PublishedMean> published;  ///< what the table says of one; of no ratio
     std::optional<SeriesReport> report;      ///< of pieces and measures, where a reading counts
     std::optional<RatioReport> ratio;        ///< of ratios, likewise

@@ -15,7 +15,7 @@ struct PrinterWords {
 
 bool askForPrinterByDialog(QWidget* window, QPrinter& printer) {
     QPrintDialog dialog{&printer, window};
-    dialog.setWindowTitle(PrinterWords::tr("Print working sheet"));
+    dialog.setWindowTitle(PrinterWords::tr("Print"));
     return dialog.exec() == QDialog::Accepted;
 }
 

@@ -4,7 +4,6 @@
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QPointer>
 #include <QPrinter>
 #include <QPushButton>
 #include <QStackedLayout>
@@ -143,7 +142,6 @@ void PathScreen::setTrials(std::uint64_t trials) {
 
 void PathScreen::followDraft() {
     report_->clear();
-    ledgerHeadOf_.reset();
     question_.component = Component::ENERC_KCAL;
     if (const DraftSession* const draft = kitchen_.draft())
         connect(draft, &DraftSession::evaluationChanged, this, &PathScreen::refresh);
@@ -319,18 +317,12 @@ void PathScreen::goToLine(std::size_t line) {
     if (line < lines.size()) emit lineWanted(QString::fromStdString(lines[line].id));
 }
 
-// Of the revision that the draft is on; the sheet names it.
+// As it ends now: what the draft has weighed since its revision is in it too.
 void PathScreen::fetchLedgerHead() {
-    const auto base = kitchen_.draft()->baseRevision();
-    if (base == ledgerHeadOf_) return;
-    ledgerHeadOf_ = base;
-    ledgerHead_.clear();
-    if (!base) return;
-    kitchen_.openRevision(*base,
-                          [guard = QPointer<PathScreen>{this}, base](const OpenedRevision& opened) {
-                              if (guard && guard->ledgerHeadOf_ == base)
-                                  guard->ledgerHead_ = opened.kept.ledgerHead;
-                          });
+    kitchen_.askKitchen(this, [this](const Kitchen& kitchen) {
+        const auto end = kitchen.ledgerEnd();
+        return std::function<void()>{[this, end = end ? *end : LedgerEnd{}] { ledgerEnd_ = end; }};
+    });
 }
 
 bool PathScreen::copyPath() {
@@ -353,7 +345,8 @@ void PathScreen::printSheet() {
     WorkingSheet sheet = workingSheetOf(question_, *evaluation_, path_, shares_);
     sheet.title = draftTitle(kitchen_.draft());
     sheet.state = draftInWords(*kitchen_.draft());
-    sheet.ledgerHead = QString::fromStdString(ledgerHead_);
+    sheet.ledgerHead = QString::fromStdString(ledgerEnd_.hash);
+    sheet.ledgerEntries = ledgerEnd_.sequence;
     sheet.next = nextAct_;
     sheet.nextOutcome = nextOutcome_;
     if (simulation() != nullptr) sheet.simulation = side_->simulation().text();

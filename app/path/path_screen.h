@@ -113,8 +113,7 @@ private:
     std::vector<BudgetShare> shares_;
     QString nextAct_, nextOutcome_;
     std::optional<Simulated> simulated_;
-    std::string ledgerHead_;
-    std::optional<int> ledgerHeadOf_;
+    LedgerEnd ledgerEnd_;
     TaskRunner tasks_;  ///< last: it ends before what its answers touch
 };
 

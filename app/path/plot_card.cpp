@@ -4,18 +4,16 @@
 #include <QPainter>
 #include <QVBoxLayout>
 #include <QtCharts/QAbstractAxis>
-#include <QtCharts/QChartView>
 #include <QtCharts/QLegend>
 
-#include <memory>
-
+#include "app/path/quiet_plot.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 
 namespace nettare {
 
 PlotCard::PlotCard(const QString& heading, QWidget* parent)
-    : FocusGroup{heading, parent}, view_{new QChartView}, note_{new QLabel} {
+    : FocusGroup{heading, parent}, plot_{new QuietPlot{heading}}, note_{new QLabel} {
     auto* const column = new QVBoxLayout{this};
     column->setContentsMargins(kSpace4Px, kSpace3Px, kSpace4Px, kSpace2Px);
     column->setSpacing(kSpace1Px);
@@ -26,26 +24,13 @@ PlotCard::PlotCard(const QString& heading, QWidget* parent)
     note_->setProperty("tone", QStringLiteral("secondary"));
     note_->setWordWrap(true);
     note_->setTextFormat(Qt::PlainText);
-    view_->setRenderHint(QPainter::Antialiasing);
-    view_->setFocusPolicy(Qt::NoFocus);
-    view_->setFrameShape(QFrame::NoFrame);
-    view_->setInteractive(false);
-    view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    view_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    view_->setBackgroundBrush(Qt::NoBrush);
-    view_->setProperty("onPaper", true);
-    view_->viewport()->setAutoFillBackground(false);
-    view_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    view_->setAccessibleName(heading);
     column->addWidget(title);
-    column->addWidget(view_, 1);
+    column->addWidget(plot_, 1);
     column->addWidget(note_);
 }
 
 void PlotCard::show(QChart* chart, const QString& spoken, const QString& note) {
-    const std::unique_ptr<QChart> before{view_->chart()};
-    view_->setChart(chart);
-    view_->setAccessibleDescription(spoken);
+    plot_->show(chart, spoken);
     setSpoken(spoken);
     note_->setText(note);
     note_->setVisible(!note.isEmpty());

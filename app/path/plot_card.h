@@ -7,11 +7,9 @@
 
 class QLabel;
 
-QT_BEGIN_NAMESPACE
-class QChartView;
-QT_END_NAMESPACE
-
 namespace nettare {
+
+class QuietPlot;
 
 /// A plot on a card with its heading, in the colours of the palette, still and without a legend.
 /// What it shows is said in words too.
@@ -28,7 +26,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QChartView* view_;
+    QuietPlot* plot_;
     QLabel* note_;
 };
 

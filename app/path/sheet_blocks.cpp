@@ -6,7 +6,6 @@
 
 #include <algorithm>
 
-#include "app/panel/panel_fonts.h"
 #include "app/path/wrapped_text.h"
 
 namespace nettare {
@@ -17,38 +16,11 @@ struct SheetWords {
     Q_DECLARE_TR_FUNCTIONS(WorkingSheet)
 };
 
-constexpr int kTitleCpt = 1600, kFigureCpt = 1100, kTextCpt = 900, kSmallCpt = 800;
 constexpr double kIndentCpt = 1200, kLetterCpt = 1200, kNumbersCpt = 9200, kGapCpt = 800;
-constexpr double kAirCpt = 350;
-constexpr double kHairCpt = 25;
-const QColor kPaperInk = Qt::black;
-const QColor kPaperInk2{0x55, 0x55, 0x55};
-const QColor kPaperHair{0xBB, 0xBB, 0xBB};
 
-QFont regular(int sizeCpt) {
-    return panelFont({PanelFace::Regular, sizeCpt, true});
-}
-
-QFont bold(int sizeCpt) {
-    return panelFont({PanelFace::Bold, sizeCpt, true});
-}
-
-double wide(const QFont& font, const QString& text) {
-    return QFontMetricsF{font}.horizontalAdvance(text);
-}
-
-SheetBlock textBlock(const QString& text, const QFont& font, const QColor& ink, double widthCpt,
-                     double airCpt) {
-    const QStringList lines = wrappedLines(text, font, widthCpt);
-    return {static_cast<double>(lines.size()) * lineStep(font) + airCpt,
-            [=](QPainter& painter, double top) {
-                painter.setPen(ink);
-                drawLines(painter, lines, font, {0, top + QFontMetricsF{font}.ascent()});
-            }};
-}
-
-SheetBlock heading(const QString& text, double widthCpt) {
-    SheetBlock block = textBlock(text, bold(kFigureCpt), kPaperInk, widthCpt, kAirCpt);
+PaperBlock heading(const QString& text, double widthCpt) {
+    PaperBlock block =
+        textBlock(text, boldPaperFont(kPaperHeadingCpt), kPaperInk, widthCpt, kPaperAirCpt);
     block.withNext = true;
     const auto paint = block.paint;
     constexpr double kBefore = 1200;
@@ -57,14 +29,11 @@ SheetBlock heading(const QString& text, double widthCpt) {
     return block;
 }
 
-void hairline(QPainter& painter, double left, double top, double widthCpt) {
-    painter.fillRect(QRectF{left, top, widthCpt, kHairCpt}, kPaperHair);
-}
-
-SheetBlock stepBlock(const SheetStep& step, double widthCpt) {
+PaperBlock stepBlock(const SheetStep& step, double widthCpt) {
     const double left = step.depth * kIndentCpt;
-    const QFont value = bold(kTextCpt), spread = regular(kTextCpt), small = regular(kSmallCpt);
-    const double number = wide(value, step.value) + wide(spread, step.spread);
+    const QFont value = boldPaperFont(kPaperTextCpt), spread = paperFont(kPaperTextCpt),
+                small = paperFont(kPaperSmallCpt);
+    const double number = wideOnPaper(value, step.value) + wideOnPaper(spread, step.spread);
     const double right = left + kLetterCpt + std::max(kNumbersCpt, number);
     const double wordsAt = right + kGapCpt;
     const QStringList words = wrappedLines(step.words, spread, widthCpt - wordsAt);
@@ -73,47 +42,55 @@ SheetBlock stepBlock(const SheetStep& step, double widthCpt) {
     const double text =
         static_cast<double>(std::max(qsizetype{1}, words.size())) * lineStep(spread) +
         static_cast<double>(more.size()) * lineStep(small);
-    return {text + 2 * kAirCpt, [=](QPainter& painter, double top) {
-                hairline(painter, left, top, widthCpt - left);
-                double base = top + kAirCpt + QFontMetricsF{spread}.ascent();
-                painter.setPen(kPaperInk);
-                painter.setFont(value);
-                painter.drawText(QPointF{left, base}, step.mark);
-                painter.drawText(QPointF{right - number, base}, step.value);
-                painter.setFont(spread);
-                painter.drawText(QPointF{right - wide(spread, step.spread), base}, step.spread);
-                base = drawLines(painter, words, spread, {wordsAt, base});
-                painter.setPen(kPaperInk2);
-                drawLines(painter, more, small, {wordsAt, base});
-            }};
+    return {
+        text + 2 * kPaperAirCpt, [=](QPainter& painter, double top) {
+            paperHairline(painter, left, top, widthCpt - left);
+            double base = top + kPaperAirCpt + QFontMetricsF{spread}.ascent();
+            painter.setPen(kPaperInk);
+            painter.setFont(value);
+            painter.drawText(QPointF{left, base}, step.mark);
+            painter.drawText(QPointF{right - number, base}, step.value);
+            painter.setFont(spread);
+            painter.drawText(QPointF{right - wideOnPaper(spread, step.spread), base}, step.spread);
+            base = drawLines(painter, words, spread, {wordsAt, base});
+            painter.setPen(kPaperInk2);
+            drawLines(painter, more, small, {wordsAt, base});
+        }};
 }
 
-SheetBlock shareBlock(const QString& name, const QString& percent, double widthCpt) {
-    const QFont font = regular(kTextCpt);
+PaperBlock shareBlock(const QString& name, const QString& percent, double widthCpt) {
+    const QFont font = paperFont(kPaperTextCpt);
     const QStringList lines = wrappedLines(name, font, widthCpt - kNumbersCpt);
-    return {static_cast<double>(lines.size()) * lineStep(font) + 2 * kAirCpt,
+    return {static_cast<double>(lines.size()) * lineStep(font) + 2 * kPaperAirCpt,
             [=](QPainter& painter, double top) {
-                hairline(painter, 0, top, widthCpt);
-                const double base = top + kAirCpt + QFontMetricsF{font}.ascent();
+                paperHairline(painter, 0, top, widthCpt);
+                const double base = top + kPaperAirCpt + QFontMetricsF{font}.ascent();
                 painter.setFont(font);
                 painter.setPen(kPaperInk);
-                painter.drawText(QPointF{kLetterCpt + 3000 - wide(font, percent), base}, percent);
+                painter.drawText(QPointF{kLetterCpt + 3000 - wideOnPaper(font, percent), base},
+                                 percent);
                 drawLines(painter, lines, font, {kLetterCpt + 3000 + kGapCpt, base});
             }};
 }
 
-void addSheetHead(std::vector<SheetBlock>& blocks, const WorkingSheet& sheet, double widthCpt) {
-    blocks.push_back(textBlock(sheet.title, bold(kTitleCpt), kPaperInk, widthCpt, kAirCpt));
-    QString state = sheet.state;
+void addSheetHead(std::vector<PaperBlock>& blocks, const WorkingSheet& sheet, double widthCpt) {
+    blocks.push_back(
+        textBlock(sheet.title, boldPaperFont(kPaperTitleCpt), kPaperInk, widthCpt, kPaperAirCpt));
+    const auto small = [&](const QString& text) {
+        blocks.push_back(
+            textBlock(text, paperFont(kPaperSmallCpt), kPaperInk2, widthCpt, kPaperAirCpt));
+    };
+    small(sheet.state);
     if (!sheet.ledgerHead.isEmpty())
-        state = SheetWords::tr("%1 · head of the ledger %2").arg(state, sheet.ledgerHead);
-    blocks.push_back(textBlock(state, regular(kSmallCpt), kPaperInk2, widthCpt, kAirCpt));
+        small(SheetWords::tr("Ledger head %1, entries: %2")
+                  .arg(sheet.ledgerHead)
+                  .arg(sheet.ledgerEntries));
     blocks.push_back(heading(SheetWords::tr("Working sheet: %1").arg(sheet.figure), widthCpt));
 }
 
-void addSheetEnd(std::vector<SheetBlock>& blocks, const WorkingSheet& sheet, double widthCpt) {
+void addSheetEnd(std::vector<PaperBlock>& blocks, const WorkingSheet& sheet, double widthCpt) {
     const auto text = [&](const QString& words) {
-        blocks.push_back(textBlock(words, regular(kTextCpt), kPaperInk, widthCpt, 0));
+        blocks.push_back(textBlock(words, paperFont(kPaperTextCpt), kPaperInk, widthCpt, 0));
     };
     if (!sheet.shares.empty())
         blocks.push_back(heading(SheetWords::tr("What makes it unsure"), widthCpt));
@@ -133,20 +110,20 @@ void addSheetEnd(std::vector<SheetBlock>& blocks, const WorkingSheet& sheet, dou
         u'\n' + SheetWords::tr("W weighed, L label, T table, A assumed. ± is the half-width of a "
                                "95 % interval. Estimates from tables, labels and own weighings; "
                                "no laboratory analysis and no medical advice."),
-        regular(kSmallCpt), kPaperInk2, widthCpt, 0));
+        paperFont(kPaperSmallCpt), kPaperInk2, widthCpt, 0));
 }
 
 }  // namespace
 
-std::vector<SheetBlock> blocksOf(const WorkingSheet& sheet, double widthCpt) {
-    std::vector<SheetBlock> blocks;
+std::vector<PaperBlock> blocksOf(const WorkingSheet& sheet, double widthCpt) {
+    std::vector<PaperBlock> blocks;
     addSheetHead(blocks, sheet, widthCpt);
     for (const SheetStep& step : sheet.steps) blocks.push_back(stepBlock(step, widthCpt));
     addSheetEnd(blocks, sheet, widthCpt);
     return blocks;
 }
 
-std::vector<std::size_t> pagesOf(const std::vector<SheetBlock>& blocks, double heightCpt) {
+std::vector<std::size_t> pagesOf(const std::vector<PaperBlock>& blocks, double heightCpt) {
     std::vector<std::size_t> first{0};
     double used = 0;
     for (std::size_t i = 0; i < blocks.size(); ++i) {

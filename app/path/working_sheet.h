@@ -22,8 +22,10 @@ struct SheetStep {
 
 /// What the working sheet of one figure says, on paper.
 struct WorkingSheet {
-    QString title, state, ledgerHead;  ///< ledger head: empty where there is none
-    QString figure;                    ///< "energy per portion of 2 skewers, this batch"
+    QString title, state;
+    QString ledgerHead;  ///< hash of the ledger's newest entry; empty where there is none
+    long long ledgerEntries = 0;
+    QString figure;  ///< "energy per portion of 2 skewers, this batch"
     std::vector<SheetStep> steps;
     std::vector<std::pair<QString, QString>> shares;  ///< name, percent
     QString next, nextOutcome;                        ///< empty: not known

@@ -62,6 +62,15 @@ QString DialogPathAsker::photograph(QWidget* window) {
                                         PathWords::tr("Photographs (*.jpg *.jpeg *.png)"));
 }
 
+QString DialogPathAsker::ledgerCsv(QWidget* window, const QString& suggestedName) {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    QString path = QFileDialog::getSaveFileName(window, PathWords::tr("Save the ledger"),
+                                                QDir{folder}.filePath(suggestedName),
+                                                PathWords::tr("Tables (*.csv)"));
+    if (!path.isEmpty() && !path.endsWith(QStringLiteral(".csv"))) path += QStringLiteral(".csv");
+    return path;
+}
+
 bool DialogPathAsker::printer(QWidget* window, QPrinter& printer) {
     return askForPrinterByDialog(window, printer);
 }

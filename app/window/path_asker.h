@@ -24,7 +24,9 @@ public:
     [[nodiscard]] virtual QString mappingFile(QWidget* window, bool write) = 0;
     /// A photograph of a package.
     [[nodiscard]] virtual QString photograph(QWidget* window) = 0;
-    /// Printer and paper of a working sheet; false where the cook changed their mind.
+    /// Where a ledger is to be written as CSV, with a name that is offered.
+    [[nodiscard]] virtual QString ledgerCsv(QWidget* window, const QString& suggestedName) = 0;
+    /// Printer and paper of what is to be printed; false where the cook changed their mind.
     [[nodiscard]] virtual bool printer(QWidget* window, QPrinter& printer) = 0;
 };
 
@@ -37,6 +39,7 @@ public:
     [[nodiscard]] QString foodTable(QWidget* window, bool folder) override;
     [[nodiscard]] QString mappingFile(QWidget* window, bool write) override;
     [[nodiscard]] QString photograph(QWidget* window) override;
+    [[nodiscard]] QString ledgerCsv(QWidget* window, const QString& suggestedName) override;
     [[nodiscard]] bool printer(QWidget* window, QPrinter& printer) override;
 };
 

@@ -94,8 +94,10 @@ std::vector<IncludeRule> rulesForAll() {
          "place"},
         {std::regex{"(?!app/icons/|tests/app/).*"}, std::regex{"(QtSvg/?|QSvg).*"},
          "only app/icons knows QtSvg, so that every drawing is coloured by the palette"},
-        {std::regex{"(?!app/path/).*"}, std::regex{"(QtCharts/?|QChart).*"},
-         "only app/path knows QtCharts, so that every plot is dressed in the palette"},
+        {std::regex{"(?!app/path/|app/bench/series_chart\\.).*"},
+         std::regex{"(QtCharts/?|QChart).*"},
+         "only app/path and app/bench/series_chart know QtCharts, so that every plot is dressed in "
+         "the palette"},
         {std::regex{"(?!app/theme/|tests/app/gui/).*"}, std::regex{"(QtDBus/?|QDBus).*"},
          "only app/theme knows D-Bus, so that all else runs the same without a desktop"},
         {std::regex{"(?!tests/).*|tests/app/(?!gui/).*"},

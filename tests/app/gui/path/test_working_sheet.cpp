@@ -16,8 +16,8 @@ namespace nettare {
 
 namespace {
 
-std::vector<SheetBlock> blocksHigh(const std::vector<double>& heights, std::size_t heading) {
-    std::vector<SheetBlock> blocks;
+std::vector<PaperBlock> blocksHigh(const std::vector<double>& heights, std::size_t heading) {
+    std::vector<PaperBlock> blocks;
     for (std::size_t i = 0; i < heights.size(); ++i)
         blocks.push_back({heights[i], {}, i == heading});
     return blocks;
@@ -77,8 +77,8 @@ TEST_CASE("the working sheet is printed with the path, its shares and the head o
         printedByTool("poppler-utils", "pdftotext -layout '" + path.toStdString() + "' -");
     CHECK_THAT(text, Catch::Contains("Charred prawn") && Catch::Contains("Working sheet: energy") &&
                          Catch::Contains("What makes it unsure") &&
-                         Catch::Contains("draft on revision") &&
-                         Catch::Contains("head of the ledger") && Catch::Contains("page 1 of "));
+                         Catch::Contains("draft on revision") && Catch::Contains("Ledger head ") &&
+                         Catch::Contains("page 1 of "));
     const QString kept = qEnvironmentVariable("NETTARE_PICTURES");
     if (!kept.isEmpty()) QFile::copy(path, kept + QStringLiteral("/working-sheet.pdf"));
 }

@@ -25,6 +25,7 @@ public:
     [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
     [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
     [[nodiscard]] QString photograph(QWidget*) override { return {}; }
+    [[nodiscard]] QString ledgerCsv(QWidget*, const QString&) override { return {}; }
     [[nodiscard]] bool printer(QWidget*, QPrinter&) override { return false; }
 
 private:

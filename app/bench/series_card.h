@@ -1,0 +1,73 @@
+#pragma once
+
+#include <QFrame>
+
+#include <optional>
+#include <set>
+#include <string>
+
+#include "app/bench/series_plot.h"
+#include "core/ledger/ledger_reading.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedLayout;
+class QVBoxLayout;
+
+namespace nettare {
+
+class BenchDesk;
+class EmptyState;
+class FlowLayout;
+class LeftOutList;
+class SeriesPlotView;
+class OutlierQuestion;
+
+/// The yield series that the bench looks at: which one, its conditions, its plot, and what it says.
+/// Where none is shown yet, it shows the one weighed last.
+class SeriesCard : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit SeriesCard(BenchDesk& desk, QWidget* parent = nullptr);
+    ~SeriesCard() override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void buildPage();
+    QWidget* buildControls();
+    void followList();
+    void followSeries();
+    void showTags();
+    void showPlot();
+    void showSentences();
+    void askAboutOutlier();
+    void choose(int place);
+    void splitByTags();
+    void takeOthers();
+    void takeEnough();
+    /// The number of a field, 0 where it is empty; nothing, and a refusal, where it is none.
+    std::optional<double> numberIn(QLineEdit& field, const QString& refusal);
+
+    BenchDesk& desk_;
+    QStackedLayout* stack_;
+    EmptyState* empty_;
+    QVBoxLayout* column_ = nullptr;
+    QLabel *heading_, *summary_, *sentence_, *more_, *note_, *refusal_;
+    QComboBox* choice_;
+    QWidget* tags_;
+    FlowLayout* tagRow_;
+    SeriesPlotView* plot_;
+    OutlierQuestion* question_;
+    LeftOutList* leftOut_;
+    QLineEdit *others_, *enough_;
+    QPushButton *pooled_, *inTime_;
+    std::set<std::string> asWeighed_;  ///< readings that the cook said are right
+};
+
+}  // namespace nettare

@@ -1,0 +1,89 @@
+#include "app/bench/series_words.h"
+
+#include <QCoreApplication>
+
+#include "core/publish/number_text.h"
+#include "core/publish/series_text.h"
+
+namespace nettare {
+
+namespace {
+
+struct SeriesWords {
+    Q_DECLARE_TR_FUNCTIONS(SeriesCard)
+};
+
+QString seriesName(const SeriesKey& key) {
+    const QString what = QString::fromStdString(key.what), of = QString::fromStdString(key.of);
+    if (key.kind == SeriesKind::Ratio) return SeriesWords::tr("%1: %2").arg(what, of);
+    return SeriesWords::tr("%1 per %2").arg(what, of);
+}
+
+/// The question that the desk asked.
+SeriesQuestion askedOf(const BenchSeries& series) {
+    SeriesQuestion question;
+    if (series.others > 0) question.others = series.others;
+    if (series.enough > 0) question.wanted = series.enough;
+    question.published = series.published;
+    return question;
+}
+
+SeriesTexts textsOf(const BenchSeries& series) {
+    if (series.report) return seriesTexts(series.key, *series.report, askedOf(series));
+    if (series.ratio) return ratioTexts(series.key, *series.ratio);
+    return {};
+}
+
+}  // namespace
+
+QString seriesHeading(const SeriesKey& key) {
+    QString name = seriesName(key);
+    if (!name.isEmpty()) name[0] = name[0].toUpper();
+    return name;
+}
+
+QString seriesChoice(const SeriesSummary& series) {
+    return SeriesWords::tr("%1 · %2").arg(seriesName(series.key)).arg(series.readings);
+}
+
+QString seriesSummary(const BenchSeries& series) {
+    const QString summary = QString::fromStdString(textsOf(series).summary);
+    return summary.isEmpty() ? SeriesWords::tr("No reading counts here.") : summary;
+}
+
+QStringList seriesSentences(const BenchSeries& series) {
+    const SeriesTexts texts = textsOf(series);
+    const auto text = [](const std::string& sentence) { return QString::fromStdString(sentence); };
+    QStringList sentences{(text(texts.next) + u' ' + text(texts.others)).trimmed()};
+    for (const std::string* each : {&texts.against, &texts.spread, &texts.more, &texts.drift})
+        if (!each->empty()) sentences << text(*each);
+    return sentences;
+}
+
+const LedgerReading* outlierOf(const BenchSeries& series) {
+    std::optional<std::size_t> place;
+    if (series.report) place = series.report->outlier;
+    if (series.ratio) place = series.ratio->outlier;
+    if (!place || *place >= series.counted.size()) return nullptr;
+    return &series.readings[series.counted[*place]];
+}
+
+QString outlierQuestion(const BenchSeries& series) {
+    const LedgerReading* const reading = outlierOf(series);
+    if (reading == nullptr) return {};
+    return QString::fromStdString(nettare::outlierQuestion(readingText(*reading).toStdString()));
+}
+
+QString readingText(const LedgerReading& reading) {
+    if (!reading.net) return SeriesWords::tr("a reading without a net");
+    const QString mass =
+        SeriesWords::tr("%1 %2").arg(QString::fromStdString(printedDecimal(*reading.net)),
+                                     QString::fromStdString(reading.entry().unit));
+    if (reading.before)
+        return SeriesWords::tr("%1 of %2")
+            .arg(mass, QString::fromStdString(printedDecimal(*reading.before)));
+    if (reading.entry().pieces == 1) return mass;
+    return SeriesWords::tr("%1 of %n pieces", nullptr, reading.entry().pieces).arg(mass);
+}
+
+}  // namespace nettare

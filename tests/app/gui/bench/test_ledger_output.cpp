@@ -1,0 +1,87 @@
+#include "app/bench/ledger_output.h"
+#include "app/gui/bench/bench_kitchen.h"
+#include "app/gui/support/gui.h"
+#include "app/widgets/message_line.h"
+#include "app/window/path_asker.h"
+
+#include <QDir>
+#include <QPrinter>
+#include <QPushButton>
+#include <QTemporaryDir>
+
+namespace nettare {
+
+namespace {
+
+/// Answers with files of one folder.
+class LedgerPaths : public PathAsker {
+public:
+    explicit LedgerPaths(const QTemporaryDir& folder) : folder_{folder} {}
+
+    [[nodiscard]] QString kitchenToOpen(QWidget*) override { return {}; }
+    [[nodiscard]] QString newKitchen(QWidget*, const QString&) override { return {}; }
+    [[nodiscard]] QString panelPdf(QWidget*, const QString&) override { return {}; }
+    [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
+    [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
+    [[nodiscard]] QString photograph(QWidget*) override { return {}; }
+    [[nodiscard]] QString ledgerCsv(QWidget*, const QString& name) override {
+        return folder_.filePath(name);
+    }
+    [[nodiscard]] bool printer(QWidget*, QPrinter& printer) override {
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(folder_.filePath(QStringLiteral("ledger.pdf")));
+        return true;
+    }
+
+private:
+    const QTemporaryDir& folder_;
+};
+
+struct ShownOutput {
+    ShownOutput() : paths{folder}, output{kitchen.kitchen(), paths} {
+        showReady(output, {900, 140});
+    }
+    QStringList files() const { return QDir{folder.path()}.entryList(QDir::Files); }
+    MessageLine& report() { return child<MessageLine>(output, "outputReport"); }
+
+    QTemporaryDir folder;
+    LedgerPaths paths;
+    BenchKitchen kitchen;
+    LedgerOutput output;
+};
+
+}  // namespace
+
+TEST_CASE("the ledger is printed beside the bench, which goes on") {
+    ShownOutput shown;
+    shown.kitchen.weighPrawns({"9.6", "9.8"});
+    shown.output.print();
+    CHECK(shown.output.busy());
+    CHECK(child<QPushButton>(shown.output, "cancelOutput").isVisible());
+    REQUIRE(waitUntil([&] { return !shown.output.busy(); }));
+    CHECK(shown.report().kind() == MessageKind::Done);
+    CHECK_THAT(shown.report().text().toStdString(),
+               Catch::StartsWith("The ledger is printed; entries: 3, pages: 1. Its head is " +
+                                 shown.kitchen.desk().end().hash));
+    CHECK(shown.files() == QStringList{QStringLiteral("ledger.pdf")});
+}
+
+TEST_CASE("the ledger is saved as CSV with the name of its kitchen") {
+    ShownOutput shown;
+    shown.output.saveCsv();
+    REQUIRE(waitUntil([&] { return !shown.output.busy(); }));
+    CHECK(shown.report().kind() == MessageKind::Done);
+    CHECK(shown.files() == QStringList{QStringLiteral("the sample ledger.csv")});
+}
+
+TEST_CASE("output of the ledger that is cancelled leaves nothing behind") {
+    ShownOutput shown;
+    shown.output.print();
+    child<QPushButton>(shown.output, "cancelOutput").click();
+    CHECK_FALSE(shown.output.busy());
+    CHECK(shown.report().text() == QStringLiteral("Cancelled; nothing was written."));
+    shown.kitchen.rest();
+    CHECK(shown.files().isEmpty());
+}
+
+}  // namespace nettare

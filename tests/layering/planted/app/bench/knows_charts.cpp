@@ -1,0 +1,2 @@
+// Planted: the bench plots in another file than its chart.
+#include <QtCharts/QChartView>
