@@ -35,7 +35,7 @@ CountedSeries counted(const Chain& chain, const SeriesKey& key,
 TEST_CASE("a series counts its own readings that stand", "[ledger]") {
     Chain chain;
     const std::string bowl = chain.show("212.2");
-    chain.showOver(bowl, "271.1", pieceOf("Prawn  Meat", 6));
+    chain.showOver(bowl, "271.1", pieceOf("Prawn Meat", 6));
     chain.showOver(bowl, "222", pieceOf("squid"));
     const std::string slip = chain.showOver(bowl, "217.1", pieceOf("prawn meat"));
     const std::string odd = chain.showOver(bowl, "240", pieceOf("prawn meat"));
