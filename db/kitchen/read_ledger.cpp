@@ -115,7 +115,9 @@ Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
     static const std::string kSql = withRelated(
         "SELECT sequence FROM series_entry WHERE series = (SELECT id FROM series "
         "WHERE folded = ? AND kind = ? AND counted = ?)");
-    Query row = store.query(kSql.c_str());
+    // A ratio names what went in, which has a tare, or a correction, of its own.
+    static const std::string kPairsSql = withRelated("SELECT sequence FROM (" + kSql + ")");
+    Query row = store.query((key.kind == SeriesKind::Ratio ? kPairsSql : kSql).c_str());
     row.with(foldedWhat(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)}).with(key.of);
     return entriesIn(store, row);
 }
