@@ -47,13 +47,14 @@ std::string summaryText(const SeriesReport& report) {
                        spreadWord(report.basis));
 }
 
-/// How well a spread of two or three readings is known.
-std::string fewText(int readings) {
-    return readings == 2 ? "With two readings the spread is hardly known, and the interval is 12.7 "
-                           "standard uncertainties wide to each side; weigh two more, or pool with "
-                           "the assumed spread."
-                         : "With three readings the interval is 4.3 standard uncertainties wide to "
-                           "each side; weigh one more, or pool with the assumed spread.";
+/// How well a spread of two or three readings is known; ratios are not pooled.
+std::string fewText(int readings, bool canPool) {
+    const std::string known =
+        readings == 2 ? "With two readings the spread is hardly known, and the interval is 12.7 "
+                        "standard uncertainties wide to each side; weigh two more"
+                      : "With three readings the interval is 4.3 standard uncertainties wide to "
+                        "each side; weigh one more";
+    return known + (canPool ? ", or pool with the assumed spread." : ".");
 }
 
 std::string spreadText(const SeriesReport& report) {
@@ -65,7 +66,7 @@ std::string spreadText(const SeriesReport& report) {
                 "their own.",
                 percent(series.spread / series.mean));
         case SpreadBasis::FewOwn:
-            return fewText(series.readings);
+            return fewText(series.readings, true);
         case SpreadBasis::Pooled:
             return fmt::format(
                 "The spread of {} g is pooled with an earlier or assumed one ({} "
@@ -161,7 +162,8 @@ SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report) {
         texts.spread =
             "One reading shows no spread; the lost share is assumed to vary as pieces do. "
             "From four readings on the spread is their own.";
-    if (report.basis == SpreadBasis::FewOwn) texts.spread = fewText(report.statistics.readings);
+    if (report.basis == SpreadBasis::FewOwn)
+        texts.spread = fewText(report.statistics.readings, false);
     return texts;
 }
 

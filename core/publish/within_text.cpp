@@ -14,12 +14,13 @@ namespace nettare {
 
 namespace {
 
-constexpr int kMostDecimals = 4;
+constexpr int kMostShownDecimals = 4;
 
 /// Decimals until the number, as many times ten, is at least `least`.
 int decimalsUntil(double number, double least) {
     int decimals = 0;
-    for (double shown = number; shown < least && decimals < kMostDecimals; shown *= 10) ++decimals;
+    for (double shown = number; shown < least && decimals < kMostShownDecimals; shown *= 10)
+        ++decimals;
     return decimals;
 }
 
@@ -36,7 +37,8 @@ int decimalsOfWithin(double within) {
     if (!(within > 0)) return 1;
     // Of 2 to 10 there is no decimal, of 1 to 2 there is one.
     const int decimals = decimalsUntil(within, 1);
-    return decimalsUntil(within, 2) == decimals ? decimals : std::min(decimals + 1, kMostDecimals);
+    return decimalsUntil(within, 2) == decimals ? decimals
+                                                : std::min(decimals + 1, kMostShownDecimals);
 }
 
 int decimalsOfSpread(double spread) {

@@ -9,7 +9,7 @@ using namespace nettare;
 
 namespace {
 
-const SeriesKey kPrawnMeat{"prawn meat", SeriesKind::PerPiece, "prawn"};
+const SeriesKey kCountedPrawns{"prawn meat", SeriesKind::PerPiece, "prawn"};
 const SeriesKey kTrim{"fennel", SeriesKind::Ratio, "edible / bought"};
 
 LedgerEntry taggedPrawn(std::vector<std::string> tags) {
@@ -42,7 +42,7 @@ TEST_CASE("a series counts its own readings that stand", "[ledger]") {
     chain.showOver(bowl, "221.9", pieceOf("prawn meat"));
     chain.say(EntryKind::Superseded, slip, "slip of the hand");
     chain.say(EntryKind::LeftOut, odd, "frozen together");
-    const CountedSeries series = counted(chain, kPrawnMeat);
+    const CountedSeries series = counted(chain, kCountedPrawns);
     REQUIRE(series.pieces.size() == 2);
     CHECK(series.places == std::vector<std::size_t>{1, 5});
     CHECK(series.pieces[0].grams == Approx(58.9));
@@ -59,12 +59,12 @@ TEST_CASE("conditions split a series", "[ledger]") {
     chain.showOver(bowl, "109", taggedPrawn({"size 16/20"}));
     chain.showOver(bowl, "110", taggedPrawn({"size 16/20", "with head"}));
     chain.showOver(bowl, "111", taggedPrawn({}));
-    CHECK(counted(chain, kPrawnMeat).pieces.size() == 3);
-    CHECK(counted(chain, kPrawnMeat, {"size 16/20"}).pieces.size() == 2);
-    const CountedSeries heads = counted(chain, kPrawnMeat, {"size 16/20", "with head"});
+    CHECK(counted(chain, kCountedPrawns).pieces.size() == 3);
+    CHECK(counted(chain, kCountedPrawns, {"size 16/20"}).pieces.size() == 2);
+    const CountedSeries heads = counted(chain, kCountedPrawns, {"size 16/20", "with head"});
     REQUIRE(heads.pieces.size() == 1);
     CHECK(heads.pieces[0].grams == 10);
-    CHECK(counted(chain, kPrawnMeat, {"wild"}).pieces.empty());
+    CHECK(counted(chain, kCountedPrawns, {"wild"}).pieces.empty());
 }
 
 TEST_CASE("a ratio counts what came out with what went in", "[ledger]") {
@@ -95,7 +95,7 @@ TEST_CASE("ounces count as grams", "[ledger]") {
         return entry;
     }());
     chain.showOver(zero, "1", shown);
-    const CountedSeries series = counted(chain, kPrawnMeat);
+    const CountedSeries series = counted(chain, kCountedPrawns);
     REQUIRE(series.pieces.size() == 1);
     CHECK(series.pieces[0].grams == Approx(28.349523125));
 }

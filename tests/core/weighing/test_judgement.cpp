@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <random>
 
 #include "core/nutrition/student_t.h"
 
@@ -74,4 +75,27 @@ TEST_CASE("a net under twenty steps of the scale is coarse", "[weighing]") {
     CHECK(*coarseShare(19.9, 1) == Approx(0.0205).margin(0.0001));  // 0.41 d of 20 d is 2 %
     CHECK(*coarseShare(5, 1) == Approx(0.408248 / 5).epsilon(1e-6));
     CHECK_FALSE(coarseShare(0, 1));
+}
+
+TEST_CASE("what a scale's display leaves out is a rectangle, and of a net the sum of two",
+          "[weighing]") {
+    // JCGM 100:2008, 4.3.7: u = d/sqrt(12) for one displayed value; a net has two, 0.41 d.
+    constexpr double kStep = 0.5;
+    constexpr int kReadings = 100000;
+    std::mt19937 generator{20261127U};
+    const auto grams = [&generator] {
+        return 1000.0 * static_cast<double>(generator()) / 4294967296.0;
+    };
+    const auto leftOut = [](double mass) { return mass - kStep * std::round(mass / kStep); };
+    double ofOne = 0;
+    double ofNet = 0;
+    for (int i = 0; i < kReadings; ++i) {
+        const double gross = leftOut(grams());
+        const double tare = leftOut(grams());
+        ofOne += gross * gross;
+        ofNet += (gross - tare) * (gross - tare);
+    }
+    CHECK(std::sqrt(ofOne / kReadings) == Approx(kStep / std::sqrt(12.0)).epsilon(0.01));
+    CHECK(std::sqrt(ofNet / kReadings) == Approx(kStep * std::sqrt(2.0 / 12)).epsilon(0.01));
+    CHECK(*coarseShare(5, kStep) * 5 == Approx(std::sqrt(ofNet / kReadings)).epsilon(0.01));
 }
