@@ -17,16 +17,6 @@ AssumedSpread assumedFor(SeriesKind kind) {
             assumed.spreadFreedom.value()};
 }
 
-SeriesQuestion questionOf(const BenchSeries& series) {
-    SeriesQuestion question;
-    question.assumed = assumedFor(series.key.kind);
-    question.poolAssumed = series.pooled;
-    if (series.others > 0) question.others = series.others;
-    if (series.enough > 0) question.wanted = series.enough;
-    question.published = series.published;
-    return question;
-}
-
 std::vector<std::string> tagsOf(const std::vector<LedgerReading>& readings) {
     std::set<std::string> tags;
     for (const LedgerReading& reading : readings)
@@ -62,6 +52,16 @@ bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& t
 }
 
 }  // namespace
+
+SeriesQuestion questionOf(const BenchSeries& series) {
+    SeriesQuestion question;
+    question.assumed = assumedFor(series.key.kind);
+    question.poolAssumed = series.pooled;
+    if (series.others > 0) question.others = series.others;
+    if (series.enough > 0) question.wanted = series.enough;
+    question.published = series.published;
+    return question;
+}
 
 Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
                               const std::vector<std::string>& tags) {

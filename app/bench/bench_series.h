@@ -41,8 +41,10 @@ struct ReadSeries {
 [[nodiscard]] Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
                                             const std::vector<std::string>& tags);
 
-/// Fills in the report by the question that the series itself is asked: its spread, N others, and
-/// what is published. Nothing where no reading counts.
+/// What the series itself is asked: by its spread, of N others, against what is published.
+[[nodiscard]] SeriesQuestion questionOf(const BenchSeries& series);
+
+/// Fills in the report by that question. Nothing where no reading counts.
 void judge(ReadSeries& series);
 
 /// What a food's table says that one of the series weighs: by the size that a tag names, else by

@@ -1,5 +1,6 @@
 #include "app/command_line/arguments.h"
 
+#include "app/command_line/bench_arguments.h"
 #include "app/command_line/help_texts.h"
 #include "core/support/text.h"
 
@@ -97,8 +98,8 @@ private:
         if (*addCommand_) return add_;
         if (*listCommand_) return ListCommand{};
         if (*revisionsCommand_) return revisions_;
-        if (*verifyCommand_) return VerifyCommand{};
         if (*backupCommand_) return backup_;
+        if (auto bench = bench_.given()) return *bench;
         return demo_;
     }
 
@@ -135,6 +136,7 @@ private:
             return wrongCall("--mapping is for csv, leave it out");
         if (given && kitchen_.empty())
             return wrongCall("--kitchen names no file, give the path of one");
+        if (auto wrong = bench_.wrong()) return wrongCall(*wrong);
         if (*backupCommand_ && backup_.out.empty())
             return wrongCall("“backup” names no file, give the path of a new one");
         return std::nullopt;
@@ -336,11 +338,12 @@ private:
             addCommand("revisions", "List the revisions of a kitchen's recipe", kRevisionsExamples);
         revisionsCommand_->add_option("RECIPE", revisions_.recipe, "Its id, or start of its title")
             ->required();
-        verifyCommand_ = addCommand("verify", "Check that a kitchen is whole", kVerifyExamples);
+        bench_.addTo(app_);
         backupCommand_ = addCommand("backup", "Write a whole copy of a kitchen", kBackupExamples);
         backupCommand_->add_option("FILE", backup_.out, "New file to write")->required();
-        kitchenCommands_ = {addCommand_, listCommand_, revisionsCommand_, verifyCommand_,
-                            backupCommand_};
+        kitchenCommands_ = bench_.commands();
+        kitchenCommands_.insert(kitchenCommands_.end(),
+                                {addCommand_, listCommand_, revisionsCommand_, backupCommand_});
     }
 
     static constexpr int kLargestRevision = 1'000'000;
@@ -361,7 +364,6 @@ private:
     CLI::App* addCommand_ = nullptr;
     CLI::App* listCommand_ = nullptr;
     CLI::App* revisionsCommand_ = nullptr;
-    CLI::App* verifyCommand_ = nullptr;
     CLI::App* backupCommand_ = nullptr;
     std::vector<CLI::App*> kitchenCommands_;
     std::string kitchen_;
@@ -382,6 +384,7 @@ private:
     AddCommand add_;
     RevisionsCommand revisions_;
     BackupCommand backup_;
+    BenchArguments bench_;
 };
 
 }  // namespace

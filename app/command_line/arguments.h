@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include "app/command_line/bench_commands.h"
 #include "core/food/component.h"
 #include "core/nutrition/source.h"
 #include "core/recipe/recipe_document.h"
@@ -93,8 +94,6 @@ struct RevisionsCommand {
     std::string recipe;
 };
 
-struct VerifyCommand {};
-
 struct BackupCommand {
     std::string out;
 };
@@ -108,7 +107,8 @@ struct PrintAndExit {
 using Command =
     std::variant<PrintAndExit, FiguresCommand, PathCommand, StatementCommand, PanelCommand,
                  FoodsCommand, FoodCommand, LabelCommand, ImportCommand, LineCommand, DemoCommand,
-                 AddCommand, ListCommand, RevisionsCommand, VerifyCommand, BackupCommand>;
+                 AddCommand, ListCommand, RevisionsCommand, VerifyCommand, BackupCommand,
+                 ReadingCommand, ScaleCommand, VesselCommand, SeriesCommand, LedgerCommand>;
 
 /// One call of the program. Commands that need a kitchen come with one.
 struct Call {

@@ -113,11 +113,6 @@ inline constexpr std::string_view kRevisionsExamples =
     "Example:\n"
     "  nettare --kitchen spring.nettare revisions charred";
 
-inline constexpr std::string_view kVerifyExamples =
-    "Every fault is one sentence; the exit code is 1 where there is any.\n"
-    "Example:\n"
-    "  nettare --kitchen spring.nettare verify";
-
 inline constexpr std::string_view kBackupExamples =
     "Example:\n"
     "  nettare --kitchen spring.nettare backup spring-2026-05-30.nettare";

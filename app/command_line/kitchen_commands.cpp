@@ -2,15 +2,18 @@
 
 #include <fmt/core.h>
 
+#include <optional>
 #include <ostream>
 #include <utility>
 
 #include "app/command_line/kitchen_recipes.h"
+#include "app/command_line/show_recipe.h"
 #include "app/command_line/verify_figures.h"
 #include "app/kitchen/add_documents.h"
 #include "app/session/now.h"
 #include "app/words/error_sentence.h"
 #include "core/publish/number_text.h"
+#include "core/support/sha256.h"
 #include "core/support/text.h"
 #include "db/kitchen/uuid.h"
 
@@ -57,6 +60,21 @@ std::string stateOf(const ShelvedRecipe& recipe) {
     return recipe.inWork ? newest + ", in work" : newest;
 }
 
+/// A fault where the ledger has no entry of that hash. Fails: NotAHash.
+Result<std::optional<Error>> lostHead(const std::string& head, const Kitchen& kitchen) {
+    if (head.empty()) return std::optional<Error>{};
+    const std::string hash = lowerAscii(trimmed(head));
+    if (!isSha256(hash))
+        return fail(ofArgument("--head", Error{ErrorCode::NotAHash}.with("found", head)));
+    const auto there = kitchen.hasLedgerHash(hash);
+    if (!there) return fail(there.error());
+    if (*there) return std::optional<Error>{};
+    Error lost{ErrorCode::LedgerWithoutHead};
+    lost.file = kitchen.path();
+    lost.values.push_back({"found", hash});  // in full: with() would cut it
+    return std::optional{std::move(lost)};
+}
+
 }  // namespace
 
 Result<void> addToKitchen(const AddCommand& command, const std::string& path, DossierLoader& loader,
@@ -100,9 +118,13 @@ Result<void> listRevisions(const RevisionsCommand& command, const Kitchen& kitch
     return {};
 }
 
-Result<std::size_t> verifyKitchen(const Kitchen& kitchen, std::ostream& out) {
+Result<std::size_t> verifyKitchen(const VerifyCommand& command, const Kitchen& kitchen,
+                                  std::ostream& out) {
+    auto lost = lostHead(command.head, kitchen);
+    if (!lost) return fail(lost.error());
     auto check = kitchen.verify();
     if (!check) return fail(check.error());
+    if (*lost) check->faults.push_back(std::move(**lost));
     for (Error& fault : changedFigures(kitchen, check->faults))
         check->faults.push_back(std::move(fault));
     out << counted(check->recipes, "recipe", "recipes") << ", "

@@ -20,8 +20,10 @@ Result<void> listRecipes(const Kitchen& kitchen, DossierLoader& loader, std::ost
 Result<void> listRevisions(const RevisionsCommand& command, const Kitchen& kitchen,
                            std::ostream& out);
 
-/// What was looked at, and a sentence for each fault; answers how many there are.
-Result<std::size_t> verifyKitchen(const Kitchen& kitchen, std::ostream& out);
+/// What was looked at, and a sentence for each fault, a ledger without the head that was named
+/// among them; answers how many there are. Fails: NotAHash.
+Result<std::size_t> verifyKitchen(const VerifyCommand& command, const Kitchen& kitchen,
+                                  std::ostream& out);
 
 /// A whole copy in a new file.
 Result<void> backUpKitchen(const BackupCommand& command, const Kitchen& kitchen, std::ostream& out);

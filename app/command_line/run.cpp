@@ -6,12 +6,16 @@
 #include "app/command_line/all_figures.h"
 #include "app/command_line/arguments.h"
 #include "app/command_line/document_commands.h"
+#include "app/command_line/equipment_command.h"
 #include "app/command_line/food_command.h"
 #include "app/command_line/import_command.h"
 #include "app/command_line/kitchen_commands.h"
 #include "app/command_line/kitchen_recipes.h"
 #include "app/command_line/label_command.h"
+#include "app/command_line/ledger_command.h"
 #include "app/command_line/line_command.h"
+#include "app/command_line/reading_command.h"
+#include "app/command_line/series_command.h"
 #include "app/files/table_places.h"
 #include "app/words/error_sentence.h"
 
@@ -68,16 +72,43 @@ private:
         return done(toRead(),
                     [&](const Kitchen* kitchen) { return listRevisions(command, *kitchen, out_); });
     }
-    Result<int> one(const VerifyCommand& /*command*/) {
+    Result<int> one(const VerifyCommand& command) {
         const auto kitchen = toRead();
         if (!kitchen) return fail(kitchen.error());
-        const auto faults = verifyKitchen(**kitchen, out_);
+        const auto faults = verifyKitchen(command, **kitchen, out_);
         if (!faults) return fail(faults.error());
         return *faults == 0 ? 0 : 1;
     }
     Result<int> one(const BackupCommand& command) {
         return done(toRead(),
                     [&](const Kitchen* kitchen) { return backUpKitchen(command, *kitchen, out_); });
+    }
+
+    Result<int> one(const ReadingCommand& command) {
+        return done(toWrite(), [&](Kitchen* kitchen) {
+            return command.what.empty() ? speakOfReading(command, *kitchen, out_)
+                                        : recordReading(command, *kitchen, loader_, out_);
+        });
+    }
+    Result<int> one(const ScaleCommand& command) {
+        if (command.name.empty())
+            return done(toRead(),
+                        [&](const Kitchen* kitchen) { return listEquipment(*kitchen, out_); });
+        return done(toWrite(),
+                    [&](Kitchen* kitchen) { return keepScale(command, *kitchen, out_); });
+    }
+    Result<int> one(const VesselCommand& command) {
+        return done(toWrite(),
+                    [&](Kitchen* kitchen) { return keepVessel(command, *kitchen, out_); });
+    }
+    Result<int> one(const SeriesCommand& command) {
+        return done(toRead(), [&](const Kitchen* kitchen) {
+            return showSeries(command, *kitchen, loader_, out_);
+        });
+    }
+    Result<int> one(const LedgerCommand& command) {
+        return done(toRead(),
+                    [&](const Kitchen* kitchen) { return showLedger(command, *kitchen, out_); });
     }
 
     Result<bool> shownLabel(const LabelCommand& command) {
@@ -87,9 +118,9 @@ private:
         return showLabel(command, *kitchen, loader_, out_);
     }
     Result<bool> keptLabel(const LabelCommand& command) {
-        auto kitchen = Kitchen::open(*path_, KitchenAccess::Write);
+        const auto kitchen = toWrite();
         if (!kitchen) return fail(kitchen.error());
-        return keepLabel(command, *kitchen, loader_, out_);
+        return keepLabel(command, **kitchen, loader_, out_);
     }
 
     static Result<int> done(const Result<void>& result) {
@@ -104,11 +135,13 @@ private:
     }
 
     /// The kitchen, opened once.
-    Result<const Kitchen*> toRead() {
+    Result<const Kitchen*> toRead() { return opened(KitchenAccess::Read); }
+    Result<Kitchen*> toWrite() { return opened(KitchenAccess::Write); }
+    Result<Kitchen*> opened(KitchenAccess access) {
         if (!kitchen_) {
-            auto opened = Kitchen::open(*path_, KitchenAccess::Read);
-            if (!opened) return fail(opened.error());
-            kitchen_ = std::move(*opened);
+            auto kitchen = Kitchen::open(*path_, access);
+            if (!kitchen) return fail(kitchen.error());
+            kitchen_ = std::move(*kitchen);
         }
         return &*kitchen_;
     }

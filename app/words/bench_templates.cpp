@@ -50,4 +50,20 @@ std::string_view benchTemplateFor(ErrorCode code) {
     }
 }
 
+std::string_view benchTemplateOfNone(ErrorCode code) {
+    using enum ErrorCode;
+    switch (code) {
+        case ScaleNotKnown:
+            return "there is no scale here yet; add one with the steps that it shows.";
+        case VesselNotKnown:
+            return "no vessel here is called “{found}”, nor has another one a tare; weigh it empty "
+                   "first.";
+        case SeriesNotFound:
+            return "there is no series of “{found}”, nor of anything else; record a reading with "
+                   "its food and what it is per.";
+        default:
+            return {};
+    }
+}
+
 }  // namespace nettare

@@ -10,4 +10,7 @@ namespace nettare {
 /// any other.
 [[nodiscard]] std::string_view benchTemplateFor(ErrorCode code);
 
+/// The same where there is nothing that could be named instead: "known" is empty.
+[[nodiscard]] std::string_view benchTemplateOfNone(ErrorCode code);
+
 }  // namespace nettare

@@ -2,6 +2,7 @@
 
 #include <string_view>
 
+#include "app/words/bench_templates.h"
 #include "app/words/error_templates.h"
 #include "core/support/text.h"
 
@@ -65,7 +66,9 @@ std::string filled(std::string_view text, const Error& error) {
 
 std::string errorSentence(const Error& error) {
     const std::string place = placeOf(error);
-    const std::string sentence = filled(templateFor(error.code), error);
+    const std::string_view ofNone =
+        error.value("known").empty() ? benchTemplateOfNone(error.code) : std::string_view{};
+    const std::string sentence = filled(ofNone.empty() ? templateFor(error.code) : ofNone, error);
     return place.empty() ? sentence : place + ": " + sentence;
 }
 

@@ -16,8 +16,7 @@ struct BadCall {
 
 const std::string kCommands =
     "figures, path, statement, panel, foods, food, label, line, demo, import, add, list, "
-    "revisions, "
-    "verify, backup";
+    "revisions, reading, scale, vessel, series, ledger, verify, backup";
 
 /// A stream that takes nothing, as a full disk does.
 class Full : public std::streambuf {
@@ -83,6 +82,29 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
         {{"list"}, "“list” works on a kitchen, name it: nettare --kitchen FILE list"},
         {{"revisions", "a"},
          "“revisions” works on a kitchen, name it: nettare --kitchen FILE revisions"},
+        {{"reading", "butter", "12"},
+         "“reading” works on a kitchen, name it: nettare --kitchen FILE reading"},
+        {{"--kitchen", "k", "reading", "butter"}, "a reading is WHAT and GROSS, name both"},
+        {{"--kitchen", "k", "reading", "butter", "12", "--take-back", "a", "--because", "slip"},
+         "--take-back, --leave-out and --take-in speak of a reading that is there, leave WHAT and "
+         "GROSS out"},
+        {{"--kitchen", "k", "reading", "--take-back", "a"}, "--because TEXT is missing, say why"},
+        {{"--kitchen", "k", "reading", "butter", "12", "--because", "slip"},
+         "--because says why a reading no longer counts, leave it out"},
+        {{"--kitchen", "k", "reading", "butter", "12", "--tag", "soft"},
+         "--tag splits a series, name it with --per-piece, --per-measure or --ratio"},
+        {{"--kitchen", "k", "reading", "butter", "12", "--tare", "1", "--vessel", "bowl"},
+         "--tare excludes --vessel"},
+        {{"--kitchen", "k", "reading", "fennel", "12", "--ratio", "edible / bought"},
+         "--ratio requires --before"},
+        {{"--kitchen", "k", "reading", "fennel", "12", "--pieces", "0"},
+         "--pieces: Value 0 not in range 1 to 9999"},
+        {{"--kitchen", "k", "scale", "--step", "1"}, "the scale is not named, name it first"},
+        {{"--kitchen", "k", "scale", "counter"},
+         "--step keeps a scale, --mass and --showed check it, give one of them"},
+        {{"--kitchen", "k", "scale", "counter", "--mass", "200"}, "--mass requires --showed"},
+        {{"--kitchen", "k", "vessel", "bowl"}, "SHOWN is required"},
+        {{"--kitchen", "k", "series", "prawn", "--within", "5"}, "--within requires --others"},
         {{"verify"}, "“verify” works on a kitchen, name it: nettare --kitchen FILE verify"},
         {{"backup", "b"}, "“backup” works on a kitchen, name it: nettare --kitchen FILE backup"},
         {{"figures", "a.json", "--revision", "1"},

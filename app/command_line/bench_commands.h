@@ -1,0 +1,64 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace nettare {
+
+// Commands of the bench. Numbers stay as typed: the scale's own digits are kept.
+
+/// Records what a scale shows, or speaks of a reading that is there. A reading is named by its id
+/// or by how that begins.
+struct ReadingCommand {
+    std::string what, gross;
+    std::string scale;   ///< may be empty where the kitchen has one alone
+    std::string tare;    ///< as the scale showed it; empty: zeroed
+    std::string vessel;  ///< that stands on the scale, by its known tare
+    std::string after;   ///< the reading that showed the bowl before this addition
+    std::string from;    ///< the reading that showed the jar before
+    int pieces = 1;
+    std::string perPiece, perMeasure, ratio;  ///< the series; at most one of them
+    std::string before;                       ///< of a ratio: the reading of what went in
+    std::vector<std::string> tags;
+    std::string state = "edible portion";
+    std::string why, row;
+    std::string insteadOf;                   ///< the reading that this one corrects
+    std::string takeBack, leaveOut, takeIn;  ///< the reading that is spoken of
+    std::string because;                     ///< why
+};
+
+/// Lists scales and vessels without a name; else keeps a scale (with its step) or checks it (with a
+/// known mass and what it showed).
+struct ScaleCommand {
+    std::string name;
+    std::string unit = "g";
+    std::string step, capacity;
+    std::string mass, showed;
+};
+
+/// Keeps the tare of an empty vessel.
+struct VesselCommand {
+    std::string name, shown;
+    std::string scale;
+};
+
+struct SeriesCommand {
+    std::string food;  ///< empty: all series are listed
+    std::string of;
+    std::vector<std::string> tags;
+    double others = 0;  ///< 0: not asked for
+    double within = 0;  ///< g; 0: not asked for
+    bool pool = false;
+    bool json = false;
+};
+
+struct LedgerCommand {
+    bool csv = false;
+    std::string out;  ///< path; empty: standard output
+};
+
+struct VerifyCommand {
+    std::string head;  ///< hash that a printout names as the ledger's; may be empty
+};
+
+}  // namespace nettare

@@ -1,0 +1,119 @@
+#include "app/command_line/equipment_command.h"
+
+#include <fmt/core.h>
+
+#include <ostream>
+
+#include "app/command_line/show_recipe.h"
+#include "app/command_line/weigh_on.h"
+#include "core/publish/number_text.h"
+
+namespace nettare {
+
+namespace {
+
+std::string amountText(Decimal amount, const std::string& unit) {
+    return fmt::format("{} {}", printedDecimal(amount), unit);
+}
+
+std::string checkText(const KnownScale& scale) {
+    if (!scale.lastCheck) return "not checked yet";
+    const ScaleCheck& check = *scale.lastCheck;
+    return fmt::format("{} {}: showed {} for {}", check.good ? "checked" : "check FAILED", check.at,
+                       amountText(check.shown, scale.unit), amountText(check.mass, scale.unit));
+}
+
+std::string scaleLine(const KnownScale& scale) {
+    const std::string capacity =
+        scale.capacity ? fmt::format(", up to {}", amountText(*scale.capacity, scale.unit)) : "";
+    return fmt::format("scale   “{}”, steps of {}{}; {}\n", scale.name,
+                       amountText(scale.readability, scale.unit), capacity, checkText(scale));
+}
+
+std::string vesselLine(const KnownVessel& vessel) {
+    return fmt::format("vessel  “{}”, {}, weighed {} on “{}”\n", vessel.name,
+                       amountText(vessel.tare, vessel.unit), vessel.at, vessel.scale);
+}
+
+Result<void> addScale(const ScaleCommand& command, Kitchen& kitchen, std::ostream& out) {
+    KnownScale scale;
+    scale.name = command.name;
+    scale.unit = command.unit;
+    const auto step = positiveOf("--step", command.step);
+    if (!step) return fail(step.error());
+    scale.readability = *step;
+    if (!command.capacity.empty()) {
+        const auto capacity = positiveOf("--capacity", command.capacity);
+        if (!capacity) return fail(capacity.error());
+        scale.capacity = *capacity;
+    }
+    LedgerEntry entry = entryOn(scale, EntryKind::Scale);
+    entry.capacity = scale.capacity;
+    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    out << scaleLine(scale);
+    return {};
+}
+
+Result<void> checkScale(const ScaleCommand& command, Kitchen& kitchen, std::ostream& out) {
+    const auto equipment = equipmentIn(kitchen);
+    if (!equipment) return fail(equipment.error());
+    const auto scale = scaleNamed(*equipment, command.name);
+    if (!scale) {
+        Error error = scale.error();
+        error.pointer = "NAME";
+        return fail(std::move(error));
+    }
+    const auto mass = positiveOf("--mass", command.mass);
+    if (!mass) return fail(mass.error());
+    const auto shown = shownOn(*scale, "--showed", command.showed);
+    if (!shown) return fail(shown.error());
+    LedgerEntry entry = entryOn(*scale, EntryKind::Checked);
+    entry.mass = *mass;
+    entry.shown = *shown;
+    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    if (isGoodCheck(*mass, *shown, scale->readability)) {
+        out << fmt::format("“{}” is good: it showed {} for {}.\n", scale->name,
+                           amountText(*shown, scale->unit), amountText(*mass, scale->unit));
+        return {};
+    }
+    out << fmt::format(
+        "“{}” failed: it showed {} for {}. What it showed since its last good check is marked; see "
+        "that it stands level and clean, check it again, or have it serviced.\n",
+        scale->name, amountText(*shown, scale->unit), amountText(*mass, scale->unit));
+    return {};
+}
+
+}  // namespace
+
+Result<void> listEquipment(const Kitchen& kitchen, std::ostream& out) {
+    const auto equipment = equipmentIn(kitchen);
+    if (!equipment) return fail(equipment.error());
+    for (const KnownScale& scale : equipment->scales) out << scaleLine(scale);
+    for (const KnownVessel& vessel : equipment->vessels) out << vesselLine(vessel);
+    if (equipment->scales.empty()) out << "This kitchen has no scale yet.\n";
+    return {};
+}
+
+Result<void> keepScale(const ScaleCommand& command, Kitchen& kitchen, std::ostream& out) {
+    return command.mass.empty() ? addScale(command, kitchen, out)
+                                : checkScale(command, kitchen, out);
+}
+
+Result<void> keepVessel(const VesselCommand& command, Kitchen& kitchen, std::ostream& out) {
+    const auto equipment = equipmentIn(kitchen);
+    if (!equipment) return fail(equipment.error());
+    const auto scale = scaleNamed(*equipment, command.scale);
+    if (!scale) return fail(scale.error());
+    const auto shown = shownOn(*scale, "SHOWN", command.shown);
+    if (!shown) return fail(shown.error());
+    LedgerEntry entry = entryOn(*scale, EntryKind::Vessel);
+    entry.vessel = command.name;
+    entry.shown = *shown;
+    const auto kept = kitchen.record(entry);
+    if (!kept) return fail(kept.error());
+    out << fmt::format("Kept the tare of “{}”: {} ({})\n", command.name,
+                       amountText(*shown, scale->unit), shortId(kept->entry.id));
+    return {};
+}
+
+}  // namespace nettare

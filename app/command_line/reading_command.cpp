@@ -1,0 +1,246 @@
+#include "app/command_line/reading_command.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+#include <ostream>
+
+#include "app/command_line/series_page.h"
+#include "app/command_line/show_recipe.h"
+#include "app/command_line/weigh_on.h"
+#include "core/publish/number_text.h"
+#include "core/recipe/words.h"
+#include "core/weighing/judgement.h"
+
+namespace nettare {
+
+namespace {
+
+/// A reading on its way to the ledger.
+struct NewReading {
+    KnownScale scale;
+    std::optional<LedgerEntry> tare;  ///< to be recorded with it
+    LedgerEntry gross;
+    Decimal net;
+};
+
+WeighedState stateNamed(const std::string& word) {
+    const auto known = std::ranges::find(kStateWords, word, &Word<WeighedState>::word);
+    return known == kStateWords.end() ? WeighedState::EdiblePortion : known->meaning;
+}
+
+/// The row exists in a table at hand.
+Result<std::string> rowText(const std::string& text, DossierLoader& loader) {
+    if (text.empty()) return text;
+    const Error missing = ofArgument("--row", Error{ErrorCode::FoodNotFound}.with("found", text));
+    const auto row = rowNamed(text);
+    if (!row) return fail(missing);
+    const auto tables = loader.tables();
+    if (!tables) return fail(tables.error());
+    const auto food = (*tables)->find(*row);
+    if (!food) return fail(food.error());
+    return *food ? Result<std::string>{row->text()} : fail(missing);
+}
+
+/// Another indication that the net is a difference to.
+Result<LedgerReading> otherOn(const KnownScale& scale, const Kitchen& kitchen,
+                              std::string_view argument, const std::string& id) {
+    auto other = readingNamed(kitchen, argument, id);
+    if (other && other->entry().unit != scale.unit)
+        return fail(ofArgument(argument, Error{ErrorCode::ReadingUnitsDiffer}.with("found", id)));
+    return other;
+}
+
+/// What the scale showed with the empty vessel, or zero.
+Result<void> takeShownTare(const ReadingCommand& command, NewReading& reading) {
+    Decimal shown{0, reading.scale.readability.exponent()};
+    if (!command.tare.empty()) {
+        const auto typed = shownOn(reading.scale, "--tare", command.tare);
+        if (!typed) return fail(typed.error());
+        shown = *typed;
+    }
+    reading.tare = entryOn(reading.scale, EntryKind::Shown);
+    reading.tare->indication = reading.tare->id;
+    reading.tare->state = WeighedState::Empty;
+    reading.tare->shown = shown;
+    reading.gross.tare = reading.tare->id;
+    reading.net = reading.gross.shown.minus(shown);
+    return {};
+}
+
+Result<void> takeVessel(const ReadingCommand& command, const BenchEquipment& equipment,
+                        NewReading& reading) {
+    const auto vessel = vesselNamed(equipment, reading.scale, command.vessel);
+    if (!vessel) return fail(vessel.error());
+    reading.gross.vessel = vessel->name;
+    reading.gross.vesselTare = vessel->tare;
+    reading.net = reading.gross.shown.minus(vessel->tare);
+    return {};
+}
+
+Result<void> takeOther(const ReadingCommand& command, const Kitchen& kitchen, NewReading& reading) {
+    const bool fromJar = !command.from.empty();
+    const auto other = fromJar ? otherOn(reading.scale, kitchen, "--from", command.from)
+                               : otherOn(reading.scale, kitchen, "--after", command.after);
+    if (!other) return fail(other.error());
+    const Decimal shown = other->entry().shown;
+    (fromJar ? reading.gross.takenFrom : reading.gross.tare) = other->entry().id;
+    reading.net = fromJar ? shown.minus(reading.gross.shown) : reading.gross.shown.minus(shown);
+    return {};
+}
+
+Result<void> takeTare(const ReadingCommand& command, const Kitchen& kitchen,
+                      const BenchEquipment& equipment, NewReading& reading) {
+    if (!command.vessel.empty()) return takeVessel(command, equipment, reading);
+    if (!command.after.empty() || !command.from.empty())
+        return takeOther(command, kitchen, reading);
+    return takeShownTare(command, reading);
+}
+
+Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
+                        NewReading& reading) {
+    SeriesMark mark;
+    mark.tags = command.tags;
+    std::ranges::sort(mark.tags);
+    mark.tags.erase(std::unique(mark.tags.begin(), mark.tags.end()), mark.tags.end());
+    if (!command.ratio.empty()) {
+        mark.kind = SeriesKind::Ratio;
+        mark.of = command.ratio;
+        const auto before = readingNamed(kitchen, "--before", command.before);
+        if (!before) return fail(before.error());
+        if (!before->net)
+            return fail(ofArgument("--before",
+                                   Error{ErrorCode::PairNotWhole}.with("found", command.before)));
+        mark.before = before->entry().id;
+    } else if (!command.perMeasure.empty()) {
+        mark.kind = SeriesKind::PerMeasure;
+        mark.of = command.perMeasure;
+    } else if (!command.perPiece.empty()) {
+        mark.of = command.perPiece;
+    } else {
+        return {};
+    }
+    reading.gross.series = std::move(mark);
+    return {};
+}
+
+Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitchen,
+                              DossierLoader& loader) {
+    const auto equipment = equipmentIn(kitchen);
+    if (!equipment) return fail(equipment.error());
+    const auto scale = scaleNamed(*equipment, command.scale);
+    if (!scale) return fail(scale.error());
+    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}};
+    LedgerEntry& gross = reading.gross;
+    const auto shown = shownOn(*scale, "GROSS", command.gross);
+    if (!shown) return fail(shown.error());
+    auto row = rowText(command.row, loader);
+    if (!row) return fail(row.error());
+    gross.indication = gross.id;
+    gross.shown = *shown;
+    gross.what = command.what;
+    gross.why = command.why;
+    gross.row = std::move(*row);
+    gross.pieces = command.pieces;
+    gross.state = stateNamed(command.state);
+    if (auto taken = takeTare(command, kitchen, *equipment, reading); !taken)
+        return fail(taken.error());
+    if (auto taken = takeSeries(command, kitchen, reading); !taken) return fail(taken.error());
+    if (!command.insteadOf.empty()) {
+        const auto other = readingNamed(kitchen, "--instead-of", command.insteadOf);
+        if (!other) return fail(other.error());
+        gross.refersTo = other->entry().id;
+        gross.reason = command.because;
+    }
+    return reading;
+}
+
+Result<void> judgeNet(const NewReading& reading) {
+    if (reading.net < Decimal{})
+        return fail(
+            ofArgument("GROSS", Error{ErrorCode::NetNegative}
+                                    .with("found", reading.gross.what)
+                                    .with("tare", reading.gross.shown.minus(reading.net).text())
+                                    .with("gross", reading.gross.shown.text())));
+    if (reading.gross.series && reading.net == Decimal{})
+        return fail(ofArgument("GROSS",
+                               Error{ErrorCode::NothingWeighed}.with("found", reading.gross.what)));
+    return {};
+}
+
+Result<void> recordBoth(const NewReading& reading, Kitchen& kitchen) {
+    return kitchen.together([&]() -> Result<void> {
+        if (reading.tare)
+            if (const auto tare = kitchen.record(*reading.tare); !tare) return fail(tare.error());
+        if (const auto gross = kitchen.record(reading.gross); !gross) return fail(gross.error());
+        return {};
+    });
+}
+
+/// "Recorded 58.9 g of prawn meat, 6 pieces (3f2b8c1e-…)", and a caution below 20 steps.
+std::string recordedText(const NewReading& reading) {
+    const LedgerEntry& gross = reading.gross;
+    const double step = reading.scale.readability.value();
+    // Two roundings, each a rectangle of d/sqrt(12) (JCGM 100:2008, 4.3.7), at 1.96 of them.
+    const double within = 1.96 * std::sqrt(2.0 / 12) * step;
+    const int decimals = std::max(reading.net.decimals(), 0);
+    std::string text = fmt::format("Recorded {} {} {} of {}", printedDecimal(reading.net),
+                                   gross.unit, halfWidthText(decimals, within), gross.what);
+    if (gross.pieces != 1) text += fmt::format(", {} pieces", gross.pieces);
+    text += fmt::format("\n  id {}\n", gross.id);
+    if (const auto share = coarseShare(reading.net.value(), step))
+        text += fmt::format(
+            "  ! under 20 steps of this scale: rounding alone is {} % of it; weigh several "
+            "together "
+            "or take a finer scale\n",
+            numberAt(1, 100 * *share));
+    return text;
+}
+
+}  // namespace
+
+Result<void> recordReading(const ReadingCommand& command, Kitchen& kitchen, DossierLoader& loader,
+                           std::ostream& out) {
+    const auto reading = newReading(command, kitchen, loader);
+    if (!reading) return fail(reading.error());
+    if (auto sound = judgeNet(*reading); !sound) return sound;
+    if (auto recorded = recordBoth(*reading, kitchen); !recorded) return recorded;
+    out << recordedText(*reading);
+    if (const auto key = seriesKeyOf(reading->gross)) {
+        BenchSeries asked;
+        asked.key = *key;
+        const auto series = seriesIn(kitchen, loader, asked);
+        if (!series) return fail(series.error());
+        out << seriesTitle(*key) << '\n' << seriesLines(*series);
+    }
+    return {};
+}
+
+Result<void> speakOfReading(const ReadingCommand& command, Kitchen& kitchen, std::ostream& out) {
+    const bool takesBack = !command.takeBack.empty();
+    const bool leavesOut = !command.leaveOut.empty();
+    const std::string& id = takesBack   ? command.takeBack
+                            : leavesOut ? command.leaveOut
+                                        : command.takeIn;
+    const auto reading = readingNamed(kitchen,
+                                      takesBack   ? "--take-back"
+                                      : leavesOut ? "--leave-out"
+                                                  : "--take-in",
+                                      id);
+    if (!reading) return fail(reading.error());
+    LedgerEntry entry = entryOfNow(takesBack   ? EntryKind::Superseded
+                                   : leavesOut ? EntryKind::LeftOut
+                                               : EntryKind::TakenIn);
+    entry.refersTo = reading->entry().id;
+    entry.reason = command.because;
+    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    out << fmt::format("{} {}: {}\n",
+                       takesBack   ? "Taken back"
+                       : leavesOut ? "Left out of its series"
+                                   : "Counts again",
+                       shortId(entry.refersTo), command.because);
+    return {};
+}
+
+}  // namespace nettare

@@ -1,0 +1,86 @@
+#include "app/command_line/series_command.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <ostream>
+#include <vector>
+
+#include "app/command_line/series_page.h"
+#include "app/command_line/show_recipe.h"
+
+namespace nettare {
+
+namespace {
+
+using Summaries = std::vector<SeriesSummary>;
+
+std::string titlesOf(const Summaries& series) {
+    std::string titles;
+    for (const SeriesSummary& one : series)
+        titles += fmt::format("{}“{}”", titles.empty() ? "" : ", ", seriesTitle(one.key));
+    return titles;
+}
+
+/// Those of the food as written, else those whose food begins so.
+Summaries ofFood(const Summaries& all, const std::string& food) {
+    const std::string wanted = foldedWhat(food);
+    Summaries exact;
+    Summaries begun;
+    for (const SeriesSummary& one : all) {
+        const std::string what = foldedWhat(one.key.what);
+        if (what == wanted) exact.push_back(one);
+        if (what.starts_with(wanted)) begun.push_back(one);
+    }
+    return exact.empty() ? begun : exact;
+}
+
+Result<SeriesKey> keyNamed(const Summaries& all, const SeriesCommand& command) {
+    Summaries found = ofFood(all, command.food);
+    if (!command.of.empty())
+        std::erase_if(found, [&](const SeriesSummary& one) { return one.key.of != command.of; });
+    if (found.empty())
+        return fail(ofArgument("FOOD", Error{ErrorCode::SeriesNotFound}
+                                           .with("found", command.food)
+                                           .with("known", titlesOf(all))));
+    if (found.size() > 1)
+        return fail(
+            ofArgument("FOOD", Error{ErrorCode::SeriesAmbiguous}.with("known", titlesOf(found))));
+    return found.front().key;
+}
+
+void list(const Summaries& all, std::ostream& out) {
+    for (const SeriesSummary& one : all) {
+        out << fmt::format("{:<40}  {:>5} {:<8}  last {}", seriesTitle(one.key), one.readings,
+                           one.readings == 1 ? "reading" : "readings", one.lastAt);
+        for (const std::string& tag : one.tags) out << "  [" << tag << ']';
+        out << '\n';
+    }
+    if (all.empty()) out << "This kitchen has no series yet.\n";
+}
+
+}  // namespace
+
+Result<void> showSeries(const SeriesCommand& command, const Kitchen& kitchen, DossierLoader& loader,
+                        std::ostream& out) {
+    const auto all = kitchen.seriesKept();
+    if (!all) return fail(all.error());
+    if (command.food.empty()) {
+        list(*all, out);
+        return {};
+    }
+    BenchSeries asked;
+    auto key = keyNamed(*all, command);
+    if (!key) return fail(key.error());
+    asked.key = std::move(*key);
+    asked.tags = command.tags;
+    asked.others = command.others;
+    asked.enough = command.within;
+    asked.pooled = command.pool;
+    const auto series = seriesIn(kitchen, loader, asked);
+    if (!series) return fail(series.error());
+    out << (command.json ? writeJsonIndented(seriesJson(*series)) : seriesPage(*series));
+    return {};
+}
+
+}  // namespace nettare

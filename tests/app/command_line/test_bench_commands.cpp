@@ -1,0 +1,194 @@
+#include <catch2/catch.hpp>
+#include <fstream>
+#include <iterator>
+
+#include "command_line/bad_input.h"
+#include "command_line/bench_kitchen.h"
+#include "core/support/json.h"
+
+using namespace nettare;
+
+namespace {
+
+/// Six prawns one by one, each over a zeroed scale.
+void weighPrawns(const BenchKitchen& bench) {
+    for (const char* grams : {"9.8", "9.6", "10.1", "9.7", "9.9", "9.8"})
+        bench.reading({"prawn meat", grams, "--per-piece", "prawn", "--tag", "size 16/20"});
+}
+
+std::string fileText(const std::string& name) {
+    std::ifstream stream{name, std::ios::binary};
+    return {std::istreambuf_iterator<char>{stream}, std::istreambuf_iterator<char>{}};
+}
+
+}  // namespace
+
+TEST_CASE("a reading is recorded with its net, its caution and what its series says",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    CHECK(withoutIds(bench({"reading", "prawn meat", "271.1", "--tare", "212.2", "--pieces", "6",
+                            "--per-piece", "prawn"})) ==
+          "Recorded 58.9 g ± 0.1 of prawn meat, 6 pieces\n"
+          "  id ID\n"
+          "prawn meat per prawn\n"
+          "1 reading of 6 pieces · mean 9.8 g · s 1.4 g, assumed\n"
+          "One more prawn will weigh 6 to 14 g (95 %).\n"
+          "One reading shows no spread, 14 % is assumed; from four readings on the spread is their "
+          "own.\n");
+    CHECK(withoutIds(bench({"reading", "saffron", "1.2"})) ==
+          "Recorded 1.2 g ± 0.1 of saffron\n"
+          "  id ID\n"
+          "  ! under 20 steps of this scale: rounding alone is 3.4 % of it; weigh several together "
+          "or take a finer scale\n");
+}
+
+TEST_CASE("butter and garlic go into one bowl, and honey out of its jar", "[commandline][bench]") {
+    const BenchKitchen bench;
+    CHECK(bench({"vessel", "steel bowl", "212.2"})
+              .starts_with("Kept the tare of “steel bowl”: "
+                           "212.2 g ("));
+    const std::string butter = bench.reading({"butter", "340.5", "--vessel", "steel bowl"});
+    CHECK(bench({"reading", "garlic", "352.7", "--after", butter.substr(0, 8)})
+              .starts_with("Recorded 12.2 g ± 0.1 of garlic\n"));
+    const std::string jar = bench.reading({"honey jar", "412", "--state", "as purchased"});
+    CHECK(bench({"reading", "honey", "371.5", "--from", jar})
+              .starts_with("Recorded 40.5 g ± 0.1 of honey\n"));
+    CHECK(withoutIds(bench({"ledger"})) ==
+          "     1  TIME  id  scale       “counter”, steps of 0.1 g\n"
+          "     2  TIME  id  vessel      “steel bowl”, tare 212.2 g\n"
+          "     3  TIME  id  shown       340.5 g, net 128.3 g  butter\n"
+          "     4  TIME  id  shown       352.7 g, net 12.2 g  garlic\n"
+          "     5  TIME  id  shown       0.0 g\n"
+          "     6  TIME  id  shown       412 g, net 412.0 g  honey jar\n"
+          "     7  TIME  id  shown       371.5 g, net 40.5 g  honey\n"
+          "7 entries, head HASH\n");
+}
+
+TEST_CASE("a series tells of one more prawn and of thirty-six others", "[commandline][bench]") {
+    const BenchKitchen bench;
+    weighPrawns(bench);
+    const std::string page =
+        withoutIds(bench({"series", "prawn", "--others", "36", "--within", "5"}));
+    CHECK(page ==
+          "prawn meat per prawn\n"
+          "6 readings · mean 9.82 g · s 0.17 g\n"
+          "One more prawn will weigh 9.3 to 10.3 g (95 %).\n"
+          "Thirty-six others: 353 ± 7 g.\n"
+          "5 more weighings bring thirty-six others to ± 5 g.\n"
+          "  id  TIME  9.8 g  [size 16/20]\n"
+          "  id  TIME  9.6 g  [size 16/20]\n"
+          "  id  TIME  10.1 g  [size 16/20]\n"
+          "  id  TIME  9.7 g  [size 16/20]\n"
+          "  id  TIME  9.9 g  [size 16/20]\n"
+          "  id  TIME  9.8 g  [size 16/20]\n");
+    CHECK(bench({"series", "prawn", "--tag", "with head"}) ==
+          "prawn meat per prawn\nNo reading counts in it.\n");
+    CHECK(withoutIds(bench({"series"})) ==
+          "prawn meat per prawn                          6 readings  last TIME  [size 16/20]\n");
+}
+
+TEST_CASE("four limes are held against the row that their readings name", "[commandline][bench]") {
+    // USDA SR28 09160: 1 lime yields 44 g, n = 12, s = 11.031.
+    const BenchKitchen bench;
+    for (const char* grams : {"30", "33", "29", "34"})
+        bench.reading({"lime juice", grams, "--per-piece", "lime", "--row", "usda-sr 28 09160"});
+    const std::string page = bench({"series", "lime juice"});
+    CAPTURE(page);
+    CHECK(page.find("Your limes are lighter than the table's 44 g, and the difference is real (t = "
+                    "−3.68, 13 "
+                    "degrees of freedom).") != std::string::npos);
+    const auto json = parseJson(bench({"series", "lime juice", "--json"}));
+    REQUIRE(json);
+    CHECK(*json->find("g") == Json{4.0});
+    CHECK(*json->find("mean")->find("value") == Json{31.5});
+    CHECK(*json->find("against")->find("verdict") == Json{"differs"});
+    CHECK(*json->find("against")->find("t")->number() == Approx(-3.677).margin(0.001));
+    CHECK(*json->find("against")->find("nu")->number() == Approx(13.3).margin(0.05));
+    CHECK(json->find("readings")->items()->size() == 4);
+}
+
+TEST_CASE("a trim is weighed before and after", "[commandline][bench]") {
+    const BenchKitchen bench;
+    for (const auto& [bought, edible] :
+         {std::pair{"486", "382"}, std::pair{"502", "401"}, std::pair{"455", "350.5"}}) {
+        const std::string before =
+            bench.reading({"fennel", bought, "--state", "as purchased", "--pieces", "2"});
+        bench.reading({"fennel", edible, "--ratio", "edible / bought", "--before", before});
+    }
+    const std::string page = bench({"series", "fennel"});
+    CHECK(
+        page.starts_with("fennel: edible / bought\n"
+                         "3 readings · edible / bought 79 ± 4 %\n"
+                         "One more lot of 481 g will give 71 to 86 % (95 %).\n"));
+    CHECK(page.ends_with("  350.5 g of 455.0 g\n"));
+}
+
+TEST_CASE("what is taken back or left out stays to be seen, with its reason",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    const std::string slip = bench.reading({"prawn meat", "97", "--per-piece", "prawn"});
+    const std::string odd = bench.reading({"prawn meat", "14", "--per-piece", "prawn"});
+    const std::string fine = bench.reading({"prawn meat", "9.8", "--per-piece", "prawn"});
+    CHECK(bench({"reading", "--take-back", slip.substr(0, 8), "--because", "slip of the hand"}) ==
+          "Taken back " + slip.substr(0, 8) + ": slip of the hand\n");
+    bench({"reading", "--leave-out", odd, "--because", "two frozen together"});
+    CHECK(withoutIds(bench({"series", "prawn meat"}))
+              .ends_with("  id  TIME  97.0 g  taken back: slip of the hand\n"
+                         "  id  TIME  14.0 g  left out: two frozen together\n"
+                         "  id  TIME  9.8 g\n"));
+    bench({"reading", "--take-in", odd, "--because", "it is one prawn"});
+    bench.reading({"prawn meat", "9.9", "--per-piece", "prawn", "--instead-of", fine, "--because",
+                   "misread"});
+    CHECK(bench({"series", "prawn meat"}).find("\n2 readings · ") != std::string::npos);
+    CHECK(bench({"verify"}).ends_with("No fault found.\n"));
+}
+
+TEST_CASE("a scale is checked with a known mass, and a failed check doubts its readings",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    bench.reading({"prawn meat", "9.8", "--per-piece", "prawn"});
+    CHECK(bench({"scale", "counter", "--mass", "200", "--showed", "200,1"}) ==
+          "“counter” is good: it showed 200.1 g for 200 g.\n");
+    CHECK(bench({"scale", "counter", "--mass", "200", "--showed", "202"})
+              .starts_with("“counter” failed: it showed 202 g for 200 g. What it showed since "));
+    CHECK(withoutIds(bench({"scale"})) ==
+          "scale   “counter”, steps of 0.1 g, up to 3000 g; check FAILED TIME: showed 202 g for "
+          "200 g\n");
+    bench.reading({"prawn meat", "9.9", "--per-piece", "prawn"});
+    const std::string page = bench({"series", "prawn meat"});
+    CHECK(page.ends_with("in doubt: a check of the scale failed\n"));
+    CHECK(bench({"ledger"}).find("“counter” showed 202 g for 200 g: FAILED\n") !=
+          std::string::npos);
+}
+
+TEST_CASE("a ledger is written as CSV, all or nothing", "[commandline][bench]") {
+    const BenchKitchen bench;
+    bench.reading({"prawn meat", "9.8", "--per-piece", "prawn"});
+    CHECK(bench({"ledger", "--csv", "--out", "ledger.csv"}) == "Ledger written to ledger.csv\n");
+    const std::string csv = fileText("ledger.csv");
+    CHECK(csv == bench({"ledger", "--csv"}));
+    CHECK(csv.starts_with("sequence,time,kind,"));
+    checkRun(
+        BenchKitchen::here({"ledger", "--csv", "--out", "nowhere/ledger.csv"}),
+        "nowhere/ledger.csv: this file cannot be written, the folder does not exist; nothing was "
+        "changed there.");
+}
+
+TEST_CASE("a printed head is found in the ledger or told to be lost", "[commandline][bench]") {
+    const BenchKitchen bench;
+    bench.reading({"prawn meat", "9.8", "--per-piece", "prawn"});
+    const std::string verified = bench({"verify"});
+    const std::size_t at = verified.find("Head of the ledger: ");
+    REQUIRE(at != std::string::npos);
+    const std::string head = verified.substr(at + 20, 64);
+    bench.reading({"prawn meat", "9.9", "--per-piece", "prawn"});
+    CHECK(bench({"verify", "--head", head}).ends_with("No fault found.\n"));
+    const std::string other(64, 'a');
+    const Outcome lost = run(BenchKitchen::here({"verify", "--head", other}));
+    CHECK(lost.code == 1);
+    CHECK(lost.out.ends_with("bench.nettare: the ledger has no entry with the hash " + other +
+                             "; it is not the one that was printed, or its end is lost: compare it "
+                             "with a backup.\n1 fault found.\n"));
+    checkRun(BenchKitchen::here({"verify", "--head", "12ab"}),
+             "--head: “12ab” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.");
+}
