@@ -11,6 +11,7 @@
 #include "app/command_line/weigh_on.h"
 #include "core/publish/number_text.h"
 #include "core/recipe/words.h"
+#include "core/support/text.h"
 #include "core/weighing/judgement.h"
 
 namespace nettare {
@@ -121,6 +122,8 @@ Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
     } else {
         return {};
     }
+    if (trimmed(mark.of).empty() || trimmed(command.what).empty())
+        return fail(ErrorCode::ReadingOfNothing);
     reading.gross.series = std::move(mark);
     return {};
 }
