@@ -2,27 +2,22 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <cmath>
 #include <random>
 
+#include "bound_draft.h"
 #include "core/edit/edit_draft.h"
 #include "core/edit/place.h"
-#include "core/nutrition/way_to_grams.h"
 #include "core/nutrition/weigh.h"
-#include "core/recipe/dossier.h"
-#include "core/recipe/read_recipe.h"
-#include "demo.h"
-#include "json_edit.h"
 #include "ledger_chain.h"
 
 using namespace nettare;
 
 namespace {
 
-const SeriesKey kPrawnMeat{"Prawn meat", SeriesKind::PerPiece, "prawn"};
+const SeriesKey kBenchPrawns{"Prawn meat", SeriesKind::PerPiece, "prawn"};
 
 /// A series of a chain, as the kitchen hands it on.
-SeriesToBind seriesIn(const Chain& chain, const SeriesKey& key = kPrawnMeat) {
+SeriesToBind seriesIn(const Chain& chain, const SeriesKey& key = kBenchPrawns) {
     SeriesToBind series;
     series.key = key;
     for (LedgerReading& reading : readingsOf(chain.entries, chain.entries)) {
@@ -42,54 +37,6 @@ Chain sixPrawns() {
     return chain;
 }
 constexpr double kMeanOfSix = (9.6 + 9.9 + 10.1 + 9.7 + 9.8 + 9.5) / 6;
-
-/// A recipe that goes through edits; each one is taken back and made again.
-struct BoundDraft {
-    Json document = demo::skewers();
-
-    BoundDraft& make(const Result<Edit>& edit) {
-        REQUIRE(edit);
-        const Json before = document;
-        document = *applied(document, *edit);
-        REQUIRE(readRecipe(document));
-        CHECK(writeJson(*applied(document, inverseOf(*edit))) == writeJson(before));
-        return *this;
-    }
-    BoundDraft& follow(const SeriesToBind& series) {
-        const auto edit = followSeries(document, series);
-        REQUIRE(edit);
-        REQUIRE(*edit);
-        return make(**edit);
-    }
-    [[nodiscard]] std::string at(const std::string& place) const {
-        const Json* value = valueAt(document, place);
-        return value == nullptr ? "nothing" : writeJson(*value);
-    }
-    [[nodiscard]] std::size_t count(const char* list) const {
-        return document.find(list)->items()->size();
-    }
-    [[nodiscard]] Dossier dossier() const {
-        const auto any = [](const TableRow& row) -> Result<std::optional<TableFood>> {
-            TableFood food;
-            food.row = row;
-            food.name = row.number;
-            return std::optional{food};
-        };
-        const auto none = [](const std::string&, const std::string&) -> Result<LoadedRecipe> {
-            return fail(Error{ErrorCode::FileNotReadable});
-        };
-        const auto made = makeDossier({"main", *readRecipe(document)}, any, none);
-        REQUIRE(made);
-        return *made;
-    }
-    /// The chosen way of a line.
-    [[nodiscard]] OpenWay way(const char* line) const {
-        const auto index = indexOfId(*document.find("lines"), line);
-        const auto ways = waysToGrams(dossier(), 0, *index);
-        REQUIRE(ways);
-        return ways->way();
-    }
-};
 
 ErrorCode refusedBinding(const char* line, const SeriesToBind& series) {
     const auto edit = bindToSeries(demo::skewers(), line, series, SeriesUse::Others);
@@ -178,7 +125,7 @@ TEST_CASE("a draft follows its series as the ledger goes on", "[edit][bench]") {
     draft.make(bindToSeries(draft.document, "prawns", seriesIn(chain), SeriesUse::Others));
     CHECK_FALSE(followSeries(draft.document, seriesIn(chain))->has_value());
     REQUIRE(followedSeries(draft.document).size() == 1);
-    CHECK(sameSeries(followedSeries(draft.document).front().key, kPrawnMeat));
+    CHECK(sameSeries(followedSeries(draft.document).front().key, kBenchPrawns));
     const auto seventh = chain.showOver(chainId(1), "224.2", pieceOf("Prawn meat"));
     draft.follow(seriesIn(chain));
     CHECK(draft.way("prawns").readings == 7);
@@ -315,72 +262,6 @@ TEST_CASE("what is cooked of what is raw is the line's yield", "[edit][bench]") 
                             seriesIn(chain, {"prawns", SeriesKind::Ratio, "cooked / raw"}),
                             SeriesUse::Others));
     CHECK(draft.at("/lines/prawns/yield") == R"({"series":"prawns","to":"cooked"})");
-}
-
-TEST_CASE("a jar weighed before and after is a reading of the line", "[edit][bench]") {
-    Chain chain;
-    LedgerEntry poured;
-    poured.takenFrom = chain.show("412.6");
-    chain.show("371.1", poured);
-    const auto readings = readingsOf(chain.entries, {});
-    BoundDraft draft;
-    draft.make(bindToReading(draft.document, "oil", readings[1], readings[0]));
-    CHECK(draft.way("oil").grams.value() == Approx(41.5));
-    CHECK(draft.at("/readings/" + chainId(2)) == R"({"gross":")" + chainId(1) + R"(","id":")" +
-                                                     chainId(2) + R"(","tare":")" + chainId(2) +
-                                                     R"("})");
-}
-
-TEST_CASE("a reading over a vessel of known tare brings the vessel", "[edit][bench]") {
-    Chain chain;
-    LedgerEntry filled;
-    filled.vessel = "glass bowl";
-    filled.vesselTare = decimal("180.5");
-    chain.show("222.0", filled);
-    BoundDraft draft;
-    draft.make(bindToReading(draft.document, "oil", readingsOf(chain.entries, {}).front(), {}));
-    CHECK(draft.way("oil").grams.value() == Approx(41.5));
-    CHECK(draft.at("/vessels/glass-bowl/tare") == R"("180.5")");
-    CHECK(draft.at("/scales/bench-scale/readability") == R"("0.1")");
-}
-
-TEST_CASE("an indication without a tare is no weight of a line", "[edit][bench]") {
-    Chain chain;
-    const auto bowl = chain.show("212.2");
-    chain.showOver(bowl, "222.0");
-    const auto readings = readingsOf(chain.entries, {});
-    const auto bare = bindToReading(demo::skewers(), "oil", readings[0], {});
-    CHECK(bare.error().code == ErrorCode::UnknownReference);
-    const auto without = bindToReading(demo::skewers(), "oil", readings[1], {});
-    CHECK(without.error().code == ErrorCode::UnknownReference);
-}
-
-TEST_CASE("lines weighed one after the other into one bowl share an indication", "[edit][bench]") {
-    Chain chain;
-    auto last = chain.show("300.0");
-    for (const char* shown : {"350.0", "365.0"}) last = chain.showOver(last, shown);
-    const auto readings = readingsOf(chain.entries, {});
-    BoundDraft draft;
-    draft.make(bindToReading(draft.document, "oil", readings[1], readings[0]));
-    draft.make(bindToReading(draft.document, "garlic", readings[2], readings[1]));
-    LinearForm both = draft.way("oil").grams;
-    both.add(draft.way("garlic").grams);
-    // d/sqrt(12) of the first and the last indication; the one between cancels.
-    CHECK(both.value() == Approx(65));
-    CHECK(both.uncertainty() == Approx(0.1 * std::sqrt(2.0 / 12)));
-    CHECK(draft.count("indications") == demo::skewers().find("indications")->items()->size() + 3);
-}
-
-TEST_CASE("“zero now” is an indication with a rounding of its own", "[edit][bench]") {
-    Chain chain;
-    LedgerEntry zero;
-    zero.state = WeighedState::Empty;
-    chain.showOver(chain.show("0.0", zero), "41.5");
-    const auto readings = readingsOf(chain.entries, {});
-    BoundDraft draft;
-    draft.make(bindToReading(draft.document, "oil", readings[1], readings[0]));
-    CHECK(draft.way("oil").grams.value() == Approx(41.5));
-    CHECK(draft.way("oil").grams.uncertainty() == Approx(0.1 * std::sqrt(2.0 / 12)));
 }
 
 TEST_CASE("whatever the ledger does, a draft that follows it holds what counts", "[edit][bench]") {
