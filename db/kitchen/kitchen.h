@@ -243,8 +243,9 @@ public:
     /// sequence, the newest ones; 0: from the end. With them every entry that they refer to or that
     /// speaks of them (refersTo), and the first that weighed with each of them; all by sequence.
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledgerPage(long long before, int most) const;
-    /// The entries of a series, with the same others as of a page, by sequence; none where there is
-    /// no such series.
+    /// The entries of a series, with every entry that they refer to or that speaks of them, by
+    /// sequence; none where there is no such series. Letter case and blanks of the food do not
+    /// matter.
     [[nodiscard]] Result<std::vector<ChainedEntry>> seriesEntries(const SeriesKey& key) const;
     /// All series, by food, kind and what is counted.
     [[nodiscard]] Result<std::vector<SeriesSummary>> seriesKept() const;
@@ -255,8 +256,16 @@ public:
     [[nodiscard]] Result<std::vector<ChainedEntry>> entriesAbout(const std::string& id) const;
 
     // Care
-    /// SQLite's integrity_check and foreign_key_check, the hash chain, every content hash, and that
-    /// revisions hold what the ledger shows.
+    /// SQLite's own checks of pages, tables, indexes and references, the hash chain, every content
+    /// hash, and that revisions hold what the ledger showed when they were kept.
+    ///
+    /// Of the ledger it finds an edit, a deletion, an insertion, another order and a lost end, and
+    /// names the first entry that is not what was recorded: by the chain, and at the end by the
+    /// table ledger_end, which every recording moves on, and by the newest entry that each revision
+    /// names. These show accidents and careless hands. Somebody who means to can forge the file
+    /// whole, with all hashes, ends and revisions (of a revision, its hash covers the document and
+    /// not the entry that it names): against that stands a head that was printed before, see
+    /// hasLedgerHash().
     [[nodiscard]] Result<KitchenCheck> verify() const;
     /// A whole copy in a new file, all or nothing. Fails: KitchenExists, KitchenNotWritable.
     [[nodiscard]] Result<void> backUp(const std::string& copy) const;

@@ -4,7 +4,7 @@
 
 #include "core/recipe/words.h"
 #include "core/support/text.h"
-#include "db/kitchen/stored_entry.h"
+#include "db/kitchen/entry_rows.h"
 
 namespace nettare {
 
@@ -13,34 +13,16 @@ namespace {
 /// Beyond every sequence.
 constexpr std::int64_t kPastTheEnd = std::numeric_limits<std::int64_t>::max();
 
-/// The entry of a row (sequence, entry, hash).
-Result<ChainedEntry> entryIn(const KitchenStore& store, Query& row) {
-    auto entry = entryFrom(row.text(1), row.text(2));
-    if (!entry) return fail(damaged(store.path, "ledger entry " + std::to_string(row.number(0))));
-    return std::move(*entry);
-}
-
-Result<Entries> entriesIn(const KitchenStore& store, Query& row) {
-    Entries entries;
-    while (row.next()) {
-        auto entry = entryIn(store, row);
-        if (!entry) return fail(entry.error());
-        entries.push_back(std::move(*entry));
-    }
-    return entries;
-}
-
-/// Selects the entries of `base` (a query of sequences) with those that they name, those that
-/// speak of them, and the first that weighed with each of them.
-std::string withRelated(const std::string& base) {
+/// Selects the entries of `base` (a query of sequences) with those that they name and those that
+/// speak of them, and whatever else the query `more` selects.
+std::string withRelated(const std::string& base, const std::string& more = "") {
     return "WITH base (sequence) AS (" + base +
            ") SELECT sequence, entry, hash FROM ledger WHERE sequence IN ("
-           "SELECT sequence FROM base UNION "
-           "SELECT named FROM base JOIN ledger_reference USING (sequence) UNION "
+           "SELECT sequence FROM base UNION ALL "
+           "SELECT named FROM base JOIN ledger_reference USING (sequence) UNION ALL "
            "SELECT spoken.sequence FROM base JOIN ledger_reference AS spoken "
-           "ON spoken.named = base.sequence AND spoken.speaks = 1 UNION "
-           "SELECT (SELECT min(sequence) FROM ledger_reference AS first "
-           "WHERE first.named = base.sequence AND first.speaks = 0) FROM base) ORDER BY sequence";
+           "ON spoken.named = base.sequence AND spoken.speaks = 1" +
+           more + ") ORDER BY sequence";
 }
 
 /// Sequences as a JSON array, for json_each().
@@ -55,7 +37,10 @@ std::string listOf(const std::vector<std::int64_t>& sequences) {
 
 Result<Entries> entriesWithRelated(KitchenStore& store,
                                    const std::vector<std::int64_t>& sequences) {
-    static const std::string kSql = withRelated("SELECT value FROM json_each(?)");
+    static const std::string kSql =
+        withRelated("SELECT value FROM json_each(?)",
+                    " UNION ALL SELECT (SELECT min(sequence) FROM ledger_reference AS first "
+                    "WHERE first.named = base.sequence AND first.speaks = 0) FROM base");
     Query row = store.query(kSql.c_str());
     row.with(listOf(sequences));
     return entriesIn(store, row);

@@ -57,7 +57,7 @@ LedgerEntry BenchWork::shownOn(Decimal shown) {
     entry.recipe = "skewers";
     entry.indication = entry.id;
     entry.scale = "counter scale";
-    entry.unit = "g";
+    entry.unit = std::string{"g"};
     entry.readability = Decimal{1, -1};
     entry.shown = shown;
     return entry;
