@@ -50,6 +50,7 @@ LedgerEntry wholeReading() {
 
 std::vector<LedgerEntry> allKinds() {
     std::vector<LedgerEntry> entries;
+    entries.reserve(kEntryKindWords.size() + 3);
     for (const Word<EntryKind>& word : kEntryKindWords) entries.push_back(entryOf(word.meaning));
     for (LedgerEntry& entry : entries) {
         entry.indication = "prawn-2";
