@@ -159,6 +159,12 @@ constexpr MemberSet membersOf(std::initializer_list<std::string_view> keys) {
 
 constexpr MemberSet kOfScale = membersOf({"scale", "unit", "readability"});
 constexpr MemberSet kReference = membersOf({"refers_to", "reason"});
+constexpr MemberSet kOfShown = kOfScale | membersOf({"indication", "shown", "state", "pieces"});
+constexpr MemberSet kMayBeShown =
+    membersOf({"vessel", "what", "why", "row", "tare", "taken_from", "vessel_tare", "series"});
+constexpr MemberSet kCapacity = membersOf({"capacity"});
+constexpr MemberSet kOfCheck = kOfScale | membersOf({"shown", "mass"});
+constexpr MemberSet kOfVessel = kOfScale | membersOf({"shown", "vessel"});
 
 /// Members that every entry of a kind has, and those that it may have besides.
 struct MemberRule {
@@ -168,15 +174,13 @@ struct MemberRule {
 MemberRule ruleFor(EntryKind kind) {
     switch (kind) {
         case EntryKind::Shown:
-            return {kOfScale | membersOf({"indication", "shown", "state", "pieces"}),
-                    membersOf({"vessel", "what", "why", "row", "tare", "taken_from", "vessel_tare",
-                               "series"})};
+            return {kOfShown, kMayBeShown};
         case EntryKind::Scale:
-            return {kOfScale, membersOf({"capacity"})};
+            return {kOfScale, kCapacity};
         case EntryKind::Checked:
-            return {kOfScale | membersOf({"shown", "mass"}), 0};
+            return {kOfCheck, 0};
         case EntryKind::Vessel:
-            return {kOfScale | membersOf({"shown", "vessel"}), 0};
+            return {kOfVessel, 0};
         default:
             return {kReference, 0};
     }
@@ -185,11 +189,12 @@ MemberRule ruleFor(EntryKind kind) {
 bool areMembersOf(MemberSet found, const ChainedEntry& chained) {
     constexpr MemberSet kAlways = membersOf({"at", "id", "kind", "origin", "sequence"});
     constexpr MemberSet kPrevious = membersOf({"previous"});
+    constexpr MemberSet kRecipe = membersOf({"recipe"});
     const MemberRule rule = ruleFor(chained.entry.kind);
     const MemberSet previous = chained.sequence > 1 ? kPrevious : 0;
     const MemberSet reference = (found & kReference) != 0 ? kReference : 0;
     const MemberSet needed = kAlways | rule.needed | previous | reference;
-    const MemberSet allowed = needed | rule.allowed | membersOf({"recipe"});
+    const MemberSet allowed = needed | rule.allowed | kRecipe;
     return (needed & ~found) == 0 && (found & ~allowed) == 0;
 }
 
