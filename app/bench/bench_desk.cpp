@@ -7,6 +7,7 @@
 #include "app/session/kitchen_session.h"
 #include "app/session/now.h"
 #include "app/sheet/document_texts.h"
+#include "core/edit/series_edits.h"
 #include "core/edit/weighing_edits.h"
 
 namespace nettare {
@@ -158,18 +159,45 @@ void BenchDesk::record(const std::vector<LedgerEntry>& entries, const std::optio
     });
 }
 
+const LedgerReading* BenchDesk::readingOf(const std::string& id) const {
+    const auto found = std::ranges::find_if(
+        ledger_, [&id](const LedgerReading& reading) { return reading.entry().id == id; });
+    return found == ledger_.end() ? nullptr : &*found;
+}
+
+bool BenchDesk::canBind() const {
+    return kitchen_.draft() != nullptr && !kitchen_.draft()->readOnly();
+}
+
+void BenchDesk::bind(const std::string& id, const std::string& line) {
+    const LedgerReading* const reading = readingOf(id);
+    if (reading == nullptr || !canBind()) return;
+    const LedgerEntry& entry = reading->entry();
+    const LedgerReading* const tare =
+        readingOf(entry.takenFrom.empty() ? entry.tare : entry.takenFrom);
+    DraftSession& draft = *kitchen_.draft();
+    const auto edit = bindToReading(draft.document(), line, *reading,
+                                    tare == nullptr ? std::nullopt : std::optional{*tare});
+    if (!edit) {
+        emit failed(edit.error());
+        return;
+    }
+    draft.endTyping();
+    if (const auto bound = draft.apply(*edit); !bound) emit failed(bound.error());
+}
+
 std::optional<Edit> BenchDesk::unbinding(const std::string& id) const {
-    const DraftSession* draft = kitchen_.draft();
-    if (draft == nullptr || draft->readOnly()) return {};
-    const auto taken = std::ranges::find(
-        ledger_, id, [](const LedgerReading& reading) { return reading.entry().id; });
-    const std::string reading = taken == ledger_.end() || taken->entry().indication.empty()
-                                    ? id
-                                    : taken->entry().indication;
-    if (taken != ledger_.end() && taken->entry().recipe != draft->recipe().toStdString()) return {};
-    if (entryIn(draft->document(), "readings", reading) == nullptr) return {};
-    auto edit = unbindReading(draft->document(), reading);
-    return edit ? std::optional{std::move(*edit)} : std::nullopt;
+    const LedgerReading* const taken = readingOf(id);
+    if (taken == nullptr || !canBind()) return {};
+    const LedgerEntry& entry = taken->entry();
+    const DraftSession& draft = *kitchen_.draft();
+    if (entry.recipe != draft.recipe().toStdString()) return {};
+    // A document knows what was taken from a jar by what the jar showed before.
+    for (const std::string& name : {entry.takenFrom, entry.indication, entry.id}) {
+        if (name.empty() || entryIn(draft.document(), "readings", name) == nullptr) continue;
+        if (auto edit = unbindReading(draft.document(), name)) return std::move(*edit);
+    }
+    return {};
 }
 
 void BenchDesk::recordAbout(EntryKind kind, const std::string& id, const QString& reason) {

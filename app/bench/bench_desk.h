@@ -58,6 +58,10 @@ public:
     void changeReason(const std::string& id, const QString& reason);
     void leaveOut(const std::string& id, const QString& cause);
     void takeIn(const std::string& id, const QString& reason);
+    /// True where the open draft can be changed.
+    [[nodiscard]] bool canBind() const;
+    /// Binds a line of the open draft to that one reading of ledger() alone, undoably.
+    void bind(const std::string& id, const std::string& line);
     void keepScale(const KnownScale& scale);
     void checkScale(const QString& scale, Decimal mass, Decimal shown);
     void keepVessel(const QString& name, Decimal tare);
@@ -78,6 +82,7 @@ private:
     void finishSeries(ReadSeries series);
     /// An entry of that kind about another one.
     void recordAbout(EntryKind kind, const std::string& id, const QString& reason);
+    [[nodiscard]] const LedgerReading* readingOf(const std::string& id) const;
     /// The edit that takes a reading off the open draft; nothing where that does not hold it.
     [[nodiscard]] std::optional<Edit> unbinding(const std::string& id) const;
     /// An entry of that kind with a new id and the time, as typed at the bench.

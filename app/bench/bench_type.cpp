@@ -19,7 +19,8 @@ QPushButton* benchButton(const QString& text, const char* name) {
     button->setObjectName(QLatin1String{name});
     button->setFont(benchFont());
     button->setProperty("touch", true);
-    button->setMinimumSize(kBenchTargetPx, kBenchTargetPx);
+    // A longer text keeps its own width; a set one would let it be cut.
+    if (button->sizeHint().width() < kBenchTargetPx) button->setMinimumWidth(kBenchTargetPx);
     button->setAutoDefault(false);
     return button;
 }

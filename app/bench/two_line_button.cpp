@@ -1,5 +1,6 @@
 #include "app/bench/two_line_button.h"
 
+#include <QApplication>
 #include <QPainter>
 #include <QStyleOptionButton>
 #include <QStylePainter>
@@ -45,7 +46,7 @@ int TwoLineButton::textHeight_px() const {
 QSize TwoLineButton::sizeHint() const {
     const int text = std::max(QFontMetrics{benchFont(Weight::Semibold)}.horizontalAdvance(main_),
                               QFontMetrics{benchFont()}.horizontalAdvance(detail_));
-    return {text + 2 * kSpace4Px, std::max(kBenchTargetPx, textHeight_px() + 2 * kSpace1Px)};
+    return {text + 2 * kSpace4Px, std::max(kBenchTargetPx, textHeight_px() + 2)};
 }
 
 QSize TwoLineButton::minimumSizeHint() const {
@@ -58,7 +59,8 @@ void TwoLineButton::paintEvent(QPaintEvent*) {
     initStyleOption(&option);
     option.text.clear();
     painter.drawControl(QStyle::CE_PushButton, option);
-    const Shade shade = shadeOf(palette());
+    // A quiet button has no ground of its own to tell the shade by.
+    const Shade shade = shadeOf(QApplication::palette());
     const QRect place = rect().adjusted(kSpace4Px, 0, -kSpace4Px, 0);
     const int height = textHeight_px();
     const QRect texts{place.left(), (this->height() - height) / 2, place.width(), height};

@@ -4,6 +4,7 @@
 #include <QMenuBar>
 #include <QVBoxLayout>
 
+#include "app/bench/bench_screen.h"
 #include "app/compare/compare_screen.h"
 #include "app/figures/figures_pane.h"
 #include "app/import_table/import_screen.h"
@@ -151,6 +152,7 @@ void MainWindow::addOwnScreens() {
                                   }};
     addScreen(QStringLiteral("panel"), new QAction{tr("Pane&l")}, panel);
     addPantry();
+    addBench();
     auto* revisions = new RevisionScreen{kitchen_};
     screens_->addQuietScreen(QStringLiteral("revisions"), commands_.revisions, revisions);
     addPathScreen();
@@ -177,6 +179,17 @@ void MainWindow::addOwnScreens() {
                 compare->compare(revision, other);
                 showScreen(QStringLiteral("compare"));
             });
+}
+
+// At the bench the whole window is for what is read at a metre.
+void MainWindow::addBench() {
+    auto* bench = new BenchScreen{kitchen_, *paths_};
+    addScreen(QStringLiteral("bench"), new QAction{tr("&Bench")}, bench);
+    for (Pane* pane : bench->panes()) panes_->add(pane);
+    connect(bench, &BenchScreen::sheetWanted, this,
+            [this] { showScreen(QStringLiteral("sheet")); });
+    connect(screens_, &ScreenStack::screenShown, top_,
+            [this](const QString& name) { top_->setVisible(name != QStringLiteral("bench")); });
 }
 
 void MainWindow::addImportScreen() {

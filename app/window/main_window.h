@@ -61,6 +61,7 @@ private:
     void addRowScreen();
     void addImportScreen();
     void addPantry();
+    void addBench();
     /// Undo and redo are those of the screen that is shown.
     void followUndo();
     void showPath(Component component);
