@@ -44,6 +44,7 @@ void KitchenSession::record(const std::vector<LedgerEntry>& entries,
          recipe = draft_ ? draft_->recipe() : QString{}](const Result<ChainedEntry>& last) {
             if (last && edit && !recipe.isEmpty()) bind(recipe, *edit, food, [] {});
             done(last);
+            if (last) emit ledgerGrew();
         });
 }
 

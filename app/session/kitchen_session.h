@@ -115,6 +115,7 @@ signals:
     void revisionsChanged();
     void saveStateChanged();
     void kitchenMoved();  ///< path(), isSample() changed
+    void ledgerGrew();    ///< by any record()
     void recorded();      ///< the newest record() is in the ledger
     void tablesChanged();
     void failed(const nettare::Error& error);

@@ -4,6 +4,7 @@
 
 #include "app/session/kitchen_session.h"
 #include "app/sheet/assume_bar.h"
+#include "app/sheet/bind_bar.h"
 #include "app/sheet/density_offer.h"
 #include "app/sheet/flow_layout.h"
 #include "app/theme/spacing.h"
@@ -24,13 +25,17 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
       flow_{new FlowLayout{kSpace1Px, kSpace1Px, others_}},
       density_{new QPushButton},
       assume_{new QPushButton{tr("Assume grams…")}},
+      bind_{new QPushButton{tr("From the ledger…")}},
       rows_{new QPushButton{tr("Which row…")}},
       finding_{new MessageLine},
-      bar_{new AssumeBar} {
+      bar_{new AssumeBar},
+      binding_{new BindBar{kitchen}} {
     setObjectName(QStringLiteral("lineNote"));
     sentence_->setObjectName(QStringLiteral("waySentence"));
     finding_->setObjectName(QStringLiteral("lineFinding"));
     assume_->setObjectName(QStringLiteral("assumeGrams"));
+    bind_->setObjectName(QStringLiteral("bindLine"));
+    bind_->setToolTip(tr("Take its weight from a series or a reading, or weigh it now"));
     rows_->setObjectName(QStringLiteral("whichRow"));
     rows_->setToolTip(tr("Rows of the tables that this food could be, side by side"));
     sentence_->setWordWrap(true);
@@ -39,7 +44,8 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     sentence_->setFocusPolicy(Qt::NoFocus);
     othersLabel_->setProperty("tone", QStringLiteral("secondary"));
     density_->setObjectName(QStringLiteral("stateDensity"));
-    for (QPushButton* button : {density_, assume_, rows_}) button->setProperty("quiet", true);
+    for (QPushButton* button : {density_, assume_, bind_, rows_})
+        button->setProperty("quiet", true);
     auto* how = new QHBoxLayout;
     how->setSpacing(kSpace3Px);
     how->addWidget(mark_, 0, Qt::AlignTop);
@@ -49,6 +55,7 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     flow_->addWidget(othersLabel_);
     flow_->addWidget(density_);
     flow_->addWidget(assume_);
+    flow_->addWidget(bind_);
     flow_->addWidget(rows_);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(kSpace2Px, kSpace2Px, kSpace2Px, 0);
@@ -57,8 +64,12 @@ LineNote::LineNote(KitchenSession& kitchen, QWidget* parent)
     column->addLayout(how);
     column->addWidget(others_);
     column->addWidget(bar_);
+    column->addWidget(binding_);
     connect(density_, &QPushButton::clicked, this, &LineNote::takeDensity);
     connect(assume_, &QPushButton::clicked, this, &LineNote::assume);
+    connect(bind_, &QPushButton::clicked, this, &LineNote::bind);
+    connect(binding_, &BindBar::bound, this, [this] { follow(); });
+    connect(binding_, &BindBar::weighAsked, this, &LineNote::weighAsked);
     connect(rows_, &QPushButton::clicked, this, &LineNote::rowsAsked);
     connect(finding_, &MessageLine::actionTriggered, this, &LineNote::takeBetter);
     connect(bar_, &AssumeBar::assumed, this, [this] { follow(); });
@@ -69,6 +80,7 @@ void LineNote::setDraft(DraftSession* draft) {
     draft_ = draft;
     if (draft != nullptr) connect(draft, &DraftSession::evaluationChanged, this, &LineNote::follow);
     bar_->leave();
+    binding_->leave();
     follow();
 }
 
@@ -76,6 +88,7 @@ void LineNote::setLine(const std::string& line) {
     if (line_ == line) return;
     line_ = line;
     bar_->leave();
+    binding_->leave();
     follow();
 }
 
@@ -88,7 +101,7 @@ void LineNote::follow() {
     showOthers(texts.others);
     showFindings(texts.findings);
     showDensity();
-    assume_->setVisible(!draft_->readOnly());
+    for (QPushButton* button : {assume_, bind_}) button->setVisible(!draft_->readOnly());
 }
 
 // The buttons stay while the ways are as many, so that one that has the focus keeps it.
@@ -104,7 +117,7 @@ void LineNote::showOthers(const std::vector<OtherWay>& others) {
         flow_->addWidget(button);
         buttons_.push_back(button);
     }
-    for (QPushButton* button : {density_, assume_, rows_}) {
+    for (QPushButton* button : {density_, assume_, bind_, rows_}) {
         flow_->removeWidget(button);
         flow_->addWidget(button);
     }
@@ -167,6 +180,12 @@ void LineNote::takeBetter() {
 void LineNote::assume() {
     if (draft_ == nullptr || draft_->readOnly() || isHidden()) return;
     bar_->ask(*draft_, line_);
+    emit touched();
+}
+
+void LineNote::bind() {
+    if (draft_ == nullptr || draft_->readOnly() || isHidden()) return;
+    binding_->ask(*draft_, line_);
     emit touched();
 }
 

@@ -16,6 +16,7 @@
 namespace nettare {
 
 class AssumeBar;
+class BindBar;
 class FlowLayout;
 class KitchenSession;
 class WayMark;
@@ -37,6 +38,8 @@ public:
     void takeBetter();
     /// Asks for grams that the cook assumes.
     void assume();
+    /// Asks which series or reading of the ledger the line's weight comes from.
+    void bind();
 
 signals:
     void failed(const nettare::Error& error);
@@ -44,6 +47,8 @@ signals:
     void touched();
     /// Which rows of the tables the line's food could be.
     void rowsAsked();
+    /// The line is to be weighed now.
+    void weighAsked();
 
 private:
     void follow();
@@ -61,9 +66,10 @@ private:
     QLabel *sentence_, *othersLabel_;
     QWidget* others_;
     FlowLayout* flow_;
-    QPushButton *density_, *assume_, *rows_;
+    QPushButton *density_, *assume_, *bind_, *rows_;
     MessageLine* finding_;
     AssumeBar* bar_;
+    BindBar* binding_;
     std::vector<QPushButton*> buttons_;
     std::optional<Way> better_;
 };

@@ -49,6 +49,9 @@ SheetScreen::SheetScreen(KitchenSession& kitchen, QWidget* parent)
     connect(sheet_, &SheetPane::failed, this, &SheetScreen::failed);
     connect(sheet_, &SheetPane::lineChosen, scale_, &ScaleStrip::setLine);
     connect(sheet_, &SheetPane::weighAsked, scale_, &ScaleStrip::weighFor);
+    connect(&sheet_->note(), &LineNote::weighAsked, this, [this] {
+        scale_->weighFor({PurposeKind::Line, sheet_->note().line(), {}});
+    });
     connect(&sheet_->note(), &LineNote::rowsAsked, this, &SheetScreen::rowsAsked);
     connect(&kitchen_, &KitchenSession::draftOpened, this, &SheetScreen::followDraft);
     connect(&kitchen_, &KitchenSession::shelfChanged, this, &SheetScreen::openFirst);
@@ -142,6 +145,10 @@ void SheetScreen::takeBetterWay() {
 
 void SheetScreen::assumeGrams() {
     sheet_->note().assume();
+}
+
+void SheetScreen::bindLine() {
+    sheet_->note().bind();
 }
 
 void SheetScreen::weigh() {

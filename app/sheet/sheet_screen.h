@@ -42,6 +42,8 @@ public:
     void takeNextWay(bool back);
     void takeBetterWay();
     void assumeGrams();
+    /// Asks which series or reading of the ledger weighs the line.
+    void bindLine();
     void weigh();
     void findRecipe();
     /// The recipe that opens next gets the focus on its title, to be typed over.

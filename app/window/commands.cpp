@@ -78,6 +78,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     wayBefore = make("wayBefore", CommandWords::tr("Way to grams &before"), "Shift+F4");
     betterWay = make("betterWay", CommandWords::tr("Take the be&tter way"), "F9");
     assume = make("assume", CommandWords::tr("Assu&me grams…"), "Ctrl+G");
+    fromLedger = make("fromLedger", CommandWords::tr("&From the ledger…"), "Ctrl+Shift+G");
 
     followSystem = make("followSystem", CommandWords::tr("As the &system"));
     light = make("light", CommandWords::tr("&Light"));

@@ -18,7 +18,7 @@ struct Commands {
     QAction *addLine, *removeLine, *moveUp, *moveDown, *addStep, *keep, *revisions, *weigh;
     QAction *tryAmounts, *limits, *whichRow;
     QAction* optionalLine;
-    QAction *nextWay, *wayBefore, *betterWay, *assume;
+    QAction *nextWay, *wayBefore, *betterWay, *assume, *fromLedger;
     // view
     QAction *followSystem, *light, *dark, *findRecipe, *findFood, *nextPane, *paneBefore;
     QAction *path, *copyPath, *printPath;

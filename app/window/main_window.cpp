@@ -13,6 +13,7 @@
 #include "app/pantry/pantry_screen.h"
 #include "app/path/path_screen.h"
 #include "app/revisions/revision_screen.h"
+#include "app/session/followed_series.h"
 #include "app/session/kitchen_session.h"
 #include "app/sheet/draft_sentence.h"
 #include "app/sheet/sheet_screen.h"
@@ -96,6 +97,7 @@ void MainWindow::connectKitchenCommands() {
         if (!path.isEmpty()) kitchen_.backUp(path);
     });
     connect(c.quit, &QAction::triggered, this, &QWidget::close);
+    new FollowedSeries{kitchen_, this};
     connect(&kitchen_, &KitchenSession::failed, this, &MainWindow::tell);
     connect(&kitchen_, &KitchenSession::draftOpened, this, &MainWindow::followDraft);
     connect(&kitchen_, &KitchenSession::revisionsChanged, this, &MainWindow::followRights);
@@ -116,6 +118,7 @@ void MainWindow::connectRecipeCommands() {
     connect(c.wayBefore, &QAction::triggered, sheet_, [this] { sheet_->takeNextWay(true); });
     connect(c.betterWay, &QAction::triggered, sheet_, &SheetScreen::takeBetterWay);
     connect(c.assume, &QAction::triggered, sheet_, &SheetScreen::assumeGrams);
+    connect(c.fromLedger, &QAction::triggered, sheet_, &SheetScreen::bindLine);
     connect(c.weigh, &QAction::triggered, this, [this] {
         showScreen(QStringLiteral("sheet"));
         sheet_->weigh();
@@ -324,7 +327,7 @@ void MainWindow::followRights() {
     c.keepKitchen->setEnabled(kitchen_.isSample());
     for (QAction* action :
          {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, c.keep, c.weigh,
-          c.nextWay, c.wayBefore, c.betterWay, c.assume})
+          c.nextWay, c.wayBefore, c.betterWay, c.assume, c.fromLedger})
         action->setEnabled(editable);
     for (QAction* action :
          {c.revisions, c.tryAmounts, c.limits, c.whichRow, c.path, c.copyPath, c.printPath})

@@ -47,10 +47,11 @@ void buildMenus(QMenuBar& bar, const Commands& c, ScreenStack& screens) {
            {c.newRecipe, nullptr, c.openKitchen, c.keepKitchen, c.backUp, nullptr, c.newLabel,
             c.bringInTable, nullptr, c.quit});
     menuOf(bar, MenuWords::tr("&Edit"), {c.undo, c.redo});
-    menuOf(bar, MenuWords::tr("&Recipe"),
-           {c.addLine, c.addStep, c.removeLine, c.moveUp, c.moveDown, c.optionalLine, nullptr,
-            c.weigh, c.nextWay, c.wayBefore, c.betterWay, c.assume, c.whichRow, nullptr,
-            c.tryAmounts, c.limits, nullptr, c.keep, c.revisions});
+    menuOf(
+        bar, MenuWords::tr("&Recipe"),
+        {c.addLine, c.addStep,    c.removeLine, c.moveUp,    c.moveDown, c.optionalLine, nullptr,
+         c.weigh,   c.nextWay,    c.wayBefore,  c.betterWay, c.assume,   c.fromLedger,   c.whichRow,
+         nullptr,   c.tryAmounts, c.limits,     nullptr,     c.keep,     c.revisions});
     buildView(bar, c, screens);
     menuOf(bar, MenuWords::tr("&Help"), {c.keys, c.about});
 }

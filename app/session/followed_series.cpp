@@ -1,0 +1,53 @@
+#include "app/session/followed_series.h"
+
+#include <vector>
+
+#include "app/session/kitchen_session.h"
+#include "app/session/ledger_series.h"
+
+namespace nettare {
+
+namespace {
+
+std::vector<SeriesToBind> inLedger(const Kitchen& kitchen, const std::vector<SeriesToBind>& all) {
+    std::vector<SeriesToBind> found;
+    found.reserve(all.size());
+    for (const SeriesToBind& series : all)
+        if (auto known = seriesToBind(kitchen, series.key, series.tags);
+            known && !known->readings.empty())
+            found.push_back(std::move(*known));
+    return found;
+}
+
+void bringUp(DraftSession& draft, const std::vector<SeriesToBind>& found) {
+    for (const SeriesToBind& series : found) {
+        const auto edit = followSeries(draft.document(), series);
+        if (!edit || !*edit) continue;
+        draft.endTyping();
+        if (draft.apply(**edit)) draft.endTyping();
+    }
+}
+
+}  // namespace
+
+FollowedSeries::FollowedSeries(KitchenSession& kitchen, QObject* parent)
+    : QObject{parent}, kitchen_{kitchen} {
+    connect(&kitchen, &KitchenSession::draftOpened, this, &FollowedSeries::follow);
+    connect(&kitchen, &KitchenSession::ledgerGrew, this, &FollowedSeries::follow);
+}
+
+void FollowedSeries::follow() {
+    const DraftSession* draft = kitchen_.draft();
+    if (draft == nullptr || draft->readOnly()) return;
+    auto all = nettare::followedSeries(draft->document());
+    if (all.empty()) return;
+    kitchen_.askKitchen(
+        this, [this, recipe = draft->recipe(), all = std::move(all)](const Kitchen& kitchen) {
+            return [this, recipe, found = inLedger(kitchen, all)] {
+                DraftSession* now = kitchen_.draft();
+                if (now != nullptr && now->recipe() == recipe) bringUp(*now, found);
+            };
+        });
+}
+
+}  // namespace nettare
