@@ -1,7 +1,6 @@
 #include "app/bench/equipment_forms.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -15,13 +14,11 @@ namespace nettare {
 
 EquipmentForm::EquipmentForm(const QString& button, const char* name, QWidget* parent)
     : QFrame{parent},
-      form_{new QFormLayout},
+      form_{new QVBoxLayout},
       refusal_{benchNote()},
       button_{benchButton(button, name)} {
     setObjectName(QLatin1String{name});
-    form_->setRowWrapPolicy(QFormLayout::WrapAllRows);
-    form_->setVerticalSpacing(kSpace1Px);
-    form_->setContentsMargins(0, 0, 0, 0);
+    form_->setSpacing(kSpace1Px);
     button_->setObjectName(QLatin1String{name} + QStringLiteral("Button"));
     button_->setProperty("primary", true);
     refusal_->setObjectName(QLatin1String{name} + QStringLiteral("Refusal"));
@@ -59,21 +56,22 @@ void EquipmentForm::addRow(const QString& label, QWidget* field) {
     QLabel* const words = benchNote();
     words->setText(label);
     words->setBuddy(field);
-    form_->addRow(words, field);
+    form_->addWidget(words);
+    form_->addWidget(field);
 }
 
 NewScaleForm::NewScaleForm(QWidget* parent)
     : EquipmentForm{tr("Keep this scale"), "newScale", parent},
-      name_{addField(tr("Name of the scale"), "newScaleName", tr("counter"))},
+      name_{addField(tr("Name of the scale"), "newScaleName", tr("such as counter"))},
       readability_{nullptr},
       capacity_{nullptr},
       unit_{benchBox(tr("Unit that it shows"), "newScaleUnit")} {
     for (const char* const symbol : {"g", "kg", "oz", "lb"}) unit_->addItem(QLatin1String{symbol});
     addRow(tr("Unit that it shows"), unit_);
     readability_ = addField(tr("Readability: the least step that it shows"), "newScaleStep",
-                            QStringLiteral("0.1"));
-    capacity_ = addField(tr("The most that it takes (may stay empty)"), "newScaleMost",
-                         QStringLiteral("3000"));
+                            tr("such as 0.1"));
+    capacity_ =
+        addField(tr("The most that it takes (may stay empty)"), "newScaleMost", tr("such as 3000"));
 }
 
 TypedScale NewScaleForm::typed() const {
@@ -83,7 +81,7 @@ TypedScale NewScaleForm::typed() const {
 CheckForm::CheckForm(const KnownScale& scale, QWidget* parent)
     : EquipmentForm{tr("Record this check"), "checkScale", parent},
       mass_{addField(tr("Known mass, in %1").arg(QString::fromStdString(scale.unit)), "checkMass",
-                     QStringLiteral("200"))},
+                     tr("such as 200"))},
       shown_{addField(tr("What the scale shows for it"), "checkShown")} {}
 
 QString CheckForm::mass() const {
@@ -96,7 +94,7 @@ QString CheckForm::shown() const {
 
 NewVesselForm::NewVesselForm(QWidget* parent)
     : EquipmentForm{tr("Keep this vessel"), "newVessel", parent},
-      name_{addField(tr("Name of the vessel"), "newVesselName", tr("steel bowl"))},
+      name_{addField(tr("Name of the vessel"), "newVesselName", tr("such as steel bowl"))},
       tare_{addField(tr("What the scale shows for it, empty"), "newVesselTare")} {}
 
 QString NewVesselForm::name() const {

@@ -5,10 +5,10 @@
 #include "app/bench/equipment_entry.h"
 
 class QComboBox;
-class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QVBoxLayout;
 
 namespace nettare {
 
@@ -31,7 +31,7 @@ protected:
     void addRow(const QString& label, QWidget* field);
 
 private:
-    QFormLayout* form_;
+    QVBoxLayout* form_;
     QLabel* refusal_;
     QPushButton* button_;
 };

@@ -57,6 +57,7 @@ EquipmentPanel::EquipmentPanel(BenchDesk& desk, QWidget* parent)
       noVessel_{benchNote()},
       vesselScale_{benchNote()},
       trouble_{benchNote()},
+      addScale_{benchButton(tr("Add a scale…"), "addScale")},
       newScale_{new NewScaleForm},
       newVessel_{new NewVesselForm} {
     setAccessibleName(tr("Scales and vessels"));
@@ -73,6 +74,8 @@ EquipmentPanel::EquipmentPanel(BenchDesk& desk, QWidget* parent)
     auto* const column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(scrolling(buildPage()));
+    addScale_->setCheckable(true);
+    connect(addScale_, &QPushButton::toggled, newScale_, &QWidget::setVisible);
     connect(newScale_, &EquipmentForm::wanted, this, &EquipmentPanel::keepScale);
     connect(newVessel_, &EquipmentForm::wanted, this, &EquipmentPanel::keepVessel);
     connect(&desk_, &BenchDesk::equipmentChanged, this, &EquipmentPanel::follow);
@@ -96,7 +99,7 @@ QWidget* EquipmentPanel::buildPage() {
     scales->addWidget(trouble_);
     scales->addWidget(noScale_);
     scales->addLayout(scales_);
-    scales->addWidget(headingOf(tr("Another scale")));
+    scales->addWidget(addScale_, 0, Qt::AlignLeft);
     scales->addWidget(newScale_);
     scales->addStretch(1);
     auto* const vessels = side(tr("Vessels"));
@@ -112,7 +115,10 @@ QWidget* EquipmentPanel::buildPage() {
 void EquipmentPanel::follow() {
     trouble_->hide();
     // What was typed stays until it is in the ledger.
-    if (std::exchange(keptScale_, false)) newScale_->clear();
+    if (std::exchange(keptScale_, false)) {
+        newScale_->clear();
+        addScale_->setChecked(false);
+    }
     if (std::exchange(keptVessel_, false)) newVessel_->clear();
     showScales();
     showVessels();
@@ -130,6 +136,9 @@ void EquipmentPanel::showScales() {
     const auto& known = desk_.equipment().scales;
     for (const KnownScale& scale : known) scales_->addWidget(scaleRow(scale));
     noScale_->setVisible(known.empty());
+    // The first one is asked for at once.
+    addScale_->setVisible(!known.empty());
+    newScale_->setVisible(known.empty() || addScale_->isChecked());
 }
 
 QWidget* EquipmentPanel::scaleRow(const KnownScale& scale) {

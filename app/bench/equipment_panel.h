@@ -8,6 +8,7 @@
 #include "core/support/error.h"
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace nettare {
@@ -46,6 +47,7 @@ private:
     BenchDesk& desk_;
     QVBoxLayout *scales_, *vessels_;
     QLabel *noScale_, *noVessel_, *vesselScale_, *trouble_;
+    QPushButton* addScale_;
     NewScaleForm* newScale_;
     NewVesselForm* newVessel_;
     std::string checking_;                         ///< the scale whose check form is open

@@ -164,7 +164,8 @@ void setScale(QValueAxis& axis, const SeriesPlot& plot) {
     axis.setTickAnchor(0);
     axis.setTickInterval(step);
     const int decimals = std::clamp(-static_cast<int>(std::floor(std::log10(step) + 1e-9)), 0, 4);
-    axis.setLabelFormat(QStringLiteral("%.%1f").arg(decimals));
+    axis.setLabelFormat(
+        QStringLiteral("%.%1f %2").arg(decimals).arg(ratio ? QStringLiteral("%%") : plot.unit));
 }
 
 double drawn(const SeriesPlot& plot, double value) {

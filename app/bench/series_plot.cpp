@@ -19,7 +19,7 @@ constexpr double kDotsAcross = 46;  // discs that stand side by side
 constexpr double kAirShare = 0.08;
 constexpr std::size_t kSeriesBins = 48;
 /// How far off, in widths of what counts, a reading that was left out is still drawn.
-constexpr double kDrawnWidths = 1.5;
+constexpr double kDrawnWidths = 10;
 
 /// The value of one reading; nothing where it has none.
 std::optional<double> valueOf(const LedgerReading& reading, SeriesKind kind) {

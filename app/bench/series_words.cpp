@@ -1,6 +1,7 @@
 #include "app/bench/series_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include "core/publish/number_text.h"
 #include "core/publish/series_text.h"
@@ -34,6 +35,15 @@ SeriesTexts textsOf(const BenchSeries& series) {
     return {};
 }
 
+/// A number and its unit stay on one line.
+QString unbroken(const std::string& text) {
+    constexpr QChar kNoBreak{0x00A0};
+    static const QRegularExpression kUnit{QStringLiteral("(?<=\\d) (?=(g|%|oz|lb|kg)(\\W|$))")};
+    return QString::fromStdString(text)
+        .replace(kUnit, kNoBreak)
+        .replace(QStringLiteral("± "), QStringLiteral("±") + kNoBreak);
+}
+
 }  // namespace
 
 QString seriesHeading(const SeriesKey& key) {
@@ -47,16 +57,15 @@ QString seriesChoice(const SeriesSummary& series) {
 }
 
 QString seriesSummary(const BenchSeries& series) {
-    const QString summary = QString::fromStdString(textsOf(series).summary);
+    const QString summary = unbroken(textsOf(series).summary);
     return summary.isEmpty() ? SeriesWords::tr("No reading counts here.") : summary;
 }
 
 QStringList seriesSentences(const BenchSeries& series) {
     const SeriesTexts texts = textsOf(series);
-    const auto text = [](const std::string& sentence) { return QString::fromStdString(sentence); };
-    QStringList sentences{(text(texts.next) + u' ' + text(texts.others)).trimmed()};
+    QStringList sentences{(unbroken(texts.next) + u' ' + unbroken(texts.others)).trimmed()};
     for (const std::string* each : {&texts.against, &texts.spread, &texts.more, &texts.drift})
-        if (!each->empty()) sentences << text(*each);
+        if (!each->empty()) sentences << unbroken(*each);
     return sentences;
 }
 

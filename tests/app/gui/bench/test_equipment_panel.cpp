@@ -49,6 +49,8 @@ TEST_CASE("the panel shows each scale with its steps and its last check") {
 
 TEST_CASE("a scale is added, and what was typed stays where it is refused") {
     ShownEquipment shown;
+    CHECK_FALSE(child<QLineEdit>(shown.panel, "newScaleName").isVisible());
+    shown.press("addScale");
     shown.type("newScaleName", "counter");
     shown.type("newScaleStep", "0.01");
     shown.press("newScaleButton");

@@ -18,7 +18,10 @@ namespace {
 struct ShownCard {
     explicit ShownCard(QSize size = {760, 760}) : card{kitchen.desk()} { showReady(card, size); }
 
-    QString text(const char* name) { return child<QLabel>(card, name).text(); }
+    /// With plain spaces, as one would read it aloud.
+    QString text(const char* name) {
+        return child<QLabel>(card, name).text().replace(QChar{0x00A0}, u' ');
+    }
     const SeriesPlot& plot() { return card.findChild<SeriesPlotView*>()->plot(); }
     void press(const char* name) {
         child<QPushButton>(card, name).click();
