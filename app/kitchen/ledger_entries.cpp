@@ -106,19 +106,14 @@ std::vector<LedgerEntry> equipmentEntriesOf(const RecipeDocument& document,
                                             const BenchEquipment& known, const Adding& adding) {
     std::vector<LedgerEntry> entries;
     for (const ScaleEntry& scale : document.scales) {
-        const auto same = [&](const KnownScale& each) {
-            return each.name == scale.name && each.unit == scale.unit &&
-                   each.readability == scale.readability;
-        };
+        // The kitchen's own scale of that name stays what it is.
+        const auto same = [&](const KnownScale& each) { return each.name == scale.name; };
         if (std::ranges::any_of(known.scales, same)) continue;
         entries.push_back(equipmentEntry(EntryKind::Scale, scale, adding));
     }
     for (const VesselEntry& vessel : document.vessels) {
         const ScaleEntry* scale = entryCalled(document.scales, vessel.scale);
-        const auto same = [&](const KnownVessel& each) {
-            return each.name == vessel.name && each.tare == vessel.tare && scale != nullptr &&
-                   each.unit == scale->unit;
-        };
+        const auto same = [&](const KnownVessel& each) { return each.name == vessel.name; };
         if (scale == nullptr || std::ranges::any_of(known.vessels, same)) continue;
         LedgerEntry entry = equipmentEntry(EntryKind::Vessel, *scale, adding);
         entry.vessel = vessel.name;

@@ -22,7 +22,7 @@ struct Adding {
                                                        const std::string& recipe,
                                                        const Adding& adding);
 
-/// The scales and vessels of a document that the ledger does not know as they are there.
+/// The scales and vessels of a document whose names the kitchen does not know yet.
 [[nodiscard]] std::vector<LedgerEntry> equipmentEntriesOf(const RecipeDocument& document,
                                                           const BenchEquipment& known,
                                                           const Adding& adding);

@@ -19,13 +19,18 @@ std::vector<SeriesToBind> inLedger(const Kitchen& kitchen, const std::vector<Ser
     return found;
 }
 
-void bringUp(DraftSession& draft, const std::vector<SeriesToBind>& found) {
+/// Answers the first thing that went wrong.
+std::optional<Error> bringUp(DraftSession& draft, const std::vector<SeriesToBind>& found) {
+    std::optional<Error> wrong;
     for (const SeriesToBind& series : found) {
         const auto edit = followSeries(draft.document(), series);
+        if (!edit && !wrong) wrong = edit.error();
         if (!edit || !*edit) continue;
         draft.endTyping();
-        if (draft.apply(**edit)) draft.endTyping();
+        if (const auto done = draft.apply(**edit); !done && !wrong) wrong = done.error();
+        draft.endTyping();
     }
+    return wrong;
 }
 
 }  // namespace
@@ -45,7 +50,8 @@ void FollowedSeries::follow() {
         this, [this, recipe = draft->recipe(), all = std::move(all)](const Kitchen& kitchen) {
             return [this, recipe, found = inLedger(kitchen, all)] {
                 DraftSession* now = kitchen_.draft();
-                if (now != nullptr && now->recipe() == recipe) bringUp(*now, found);
+                if (now == nullptr || now->recipe() != recipe) return;
+                if (const auto wrong = bringUp(*now, found)) emit kitchen_.failed(*wrong);
             };
         });
 }

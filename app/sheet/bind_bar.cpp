@@ -62,6 +62,7 @@ BindBar::BindBar(KitchenSession& kitchen, QWidget* parent)
     offer_->setObjectName(QStringLiteral("bindOffer"));
     offer_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     offer_->setMinimumContentsLength(16);
+    offer_->setPlaceholderText(tr("Choose a series…"));
     take_->setObjectName(QStringLiteral("bindTake"));
     weigh->setObjectName(QStringLiteral("bindWeigh"));
     auto* row = new QHBoxLayout;
@@ -83,7 +84,10 @@ BindBar::BindBar(KitchenSession& kitchen, QWidget* parent)
         leave();
         emit weighAsked();
     });
-    connect(offer_, &QComboBox::currentIndexChanged, this, [this] { refusal_->tell(this, {}); });
+    connect(offer_, &QComboBox::currentIndexChanged, this, [this] {
+        refusal_->tell(this, {});
+        take_->setEnabled(offer_->currentIndex() >= 0);
+    });
     hide();
 }
 
@@ -110,7 +114,10 @@ void BindBar::show(const Result<std::vector<BindOffer>>& offers) {
         const QSignalBlocker quiet{offer_};
         offer_->clear();
         for (const BindOffer& offer : offers_) offer_->addItem(offer.text);
+        // Another food's series is never taken by a mere Enter.
+        offer_->setCurrentIndex(offers_.empty() || !offers_.front().ownFood ? -1 : 0);
     }
+    take_->setEnabled(offer_->currentIndex() >= 0);
     offer_->setVisible(!offers_.empty());
     take_->setVisible(!offers_.empty());
     none_->setVisible(offers_.empty());

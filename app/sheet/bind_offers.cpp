@@ -17,10 +17,16 @@ struct BindWords {
     Q_DECLARE_TR_FUNCTIONS(BindOffer)
 };
 
+/// The first word in the singular: "prawns, peeled" and "prawn meat" are of one food.
+std::string firstWord(const std::string& what) {
+    const std::string folded = foldedWhat(what);
+    std::string word = folded.substr(0, folded.find_first_of(" ,"));
+    if (word.ends_with('s')) word.pop_back();
+    return word;
+}
+
 bool isOfFood(const LineToBind& line, const std::string& what, const std::string& row) {
-    if (!row.empty() && row == line.row) return true;
-    const std::string asked = foldedWhat(line.food), named = foldedWhat(what);
-    return named.find(asked) != std::string::npos || asked.find(named) != std::string::npos;
+    return (!row.empty() && row == line.row) || firstWord(line.food) == firstWord(what);
 }
 
 QString tagsText(const std::vector<std::string>& tags) {
@@ -45,7 +51,7 @@ QString seriesText(const SeriesToBind& series) {
 }
 
 /// All readings of the key, and those of each condition alone where there are several.
-Result<void> addSeries(const Kitchen& kitchen, const SeriesSummary& summary,
+Result<void> addSeries(const Kitchen& kitchen, const SeriesSummary& summary, bool ownFood,
                        std::vector<BindOffer>& offers) {
     std::vector<std::vector<std::string>> conditions{{}};
     for (const std::string& tag : summary.tags) conditions.push_back({tag});
@@ -54,7 +60,7 @@ Result<void> addSeries(const Kitchen& kitchen, const SeriesSummary& summary,
         if (!series) return fail(series.error());
         if (std::ranges::none_of(series->readings, &LedgerReading::counts)) continue;
         QString text = seriesText(*series);
-        offers.push_back({std::move(text), std::move(*series)});
+        offers.push_back({std::move(text), ownFood, std::move(*series)});
     }
     return {};
 }
@@ -82,7 +88,7 @@ Result<void> addReadings(const Kitchen& kitchen, const LineToBind& line,
                                       QString::fromStdString(entry.at).left(16).replace(
                                           QLatin1Char{'T'}, QLatin1Char{' '}));
         const std::string& first = entry.takenFrom.empty() ? entry.tare : entry.takenFrom;
-        offers.push_back({text, ReadingToBind{*reading, named(readings, first)}});
+        offers.push_back({text, true, ReadingToBind{*reading, named(readings, first)}});
         ++found;
     }
     return {};
@@ -106,7 +112,9 @@ Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen, const LineToBi
     });
     std::vector<BindOffer> offers;
     for (const SeriesSummary& summary : fitting)
-        if (const auto added = addSeries(kitchen, summary, offers); !added)
+        if (const auto added =
+                addSeries(kitchen, summary, isOfFood(line, summary.key.what, {}), offers);
+            !added)
             return fail(added.error());
     if (const auto added = addReadings(kitchen, line, *checks, offers); !added)
         return fail(added.error());

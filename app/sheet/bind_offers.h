@@ -28,6 +28,7 @@ struct ReadingToBind {
 /// Something of the ledger that a line's grams can come from.
 struct BindOffer {
     QString text;
+    bool ownFood = false;  ///< its name or row is that of the line's food
     std::variant<SeriesToBind, ReadingToBind> what;
 };
 

@@ -84,12 +84,18 @@ std::optional<std::string> LedgerReadings::scaleOf(const LedgerEntry& entry) con
     });
 }
 
+std::string_view LedgerReadings::unitOfScale(std::string_view id) const {
+    for (const Json& scale : itemsOf(equipment_, "scales"))
+        if (textAt(scale, "id") == id) return textAt(scale, "unit");
+    return {};
+}
+
 std::optional<std::string> LedgerReadings::vesselOf(const LedgerEntry& entry) const {
-    const auto scale = scaleOf(entry);
-    if (!scale) return std::nullopt;
+    // It may have been weighed empty on another scale than the one it stands on now.
     return idWhere(equipment_, "vessels", [&](const Json& vessel) {
-        return textAt(vessel, "name") == vesselCalled(entry) && textAt(vessel, "scale") == *scale &&
-               isDecimal(vessel, "tare", *entry.vesselTare);
+        return textAt(vessel, "name") == vesselCalled(entry) &&
+               isDecimal(vessel, "tare", *entry.vesselTare) &&
+               unitOfScale(textAt(vessel, "scale")) == entry.unit;
     });
 }
 

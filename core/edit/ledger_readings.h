@@ -43,6 +43,7 @@ private:
     [[nodiscard]] const LedgerReading* known(const std::string& entry) const;
     [[nodiscard]] std::optional<Parts> partsOf(const LedgerReading& reading) const;
     [[nodiscard]] std::optional<std::string> scaleOf(const LedgerEntry& entry) const;
+    [[nodiscard]] std::string_view unitOfScale(std::string_view id) const;
     [[nodiscard]] std::optional<std::string> vesselOf(const LedgerEntry& entry) const;
     [[nodiscard]] std::optional<std::string> indicationOf(const LedgerReading& reading) const;
     [[nodiscard]] bool isSameMoment(const Json& indication, const LedgerEntry& entry) const;

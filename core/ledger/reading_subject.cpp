@@ -71,9 +71,12 @@ std::optional<ReadingSubject> ofSeries(const RecipeDocument& document, std::stri
         subject.what = series.name;
         subject.why = fmt::format("series, for “{}”", document.title);
         if (used != nullptr) takeFood(document, used->food, subject);
+        if (series.bench) subject.what = series.bench->what;
         if (before) return subject;
         SeriesMark mark{series.kind, series.of, {}, {}};
-        if (pair != nullptr) mark.of = ratioWords(used, series.id);
+        if (series.bench) mark.tags = series.bench->tags;
+        if (pair != nullptr)
+            mark.of = series.bench ? series.bench->of : ratioWords(used, series.id);
         if (pair != nullptr) mark.before = grossOf(document, pair->before);
         subject.series = std::move(mark);
         return subject;

@@ -249,7 +249,7 @@ public:
     [[nodiscard]] Result<std::vector<ChainedEntry>> seriesEntries(const SeriesKey& key) const;
     /// All series, by food, kind and what is counted.
     [[nodiscard]] Result<std::vector<SeriesSummary>> seriesKept() const;
-    /// The entries Scale, Checked and Vessel, by sequence.
+    /// The entries Scale, Checked and Vessel, and those that speak of them, by sequence.
     [[nodiscard]] Result<std::vector<ChainedEntry>> equipmentEntries() const;
     /// The entry whose id begins so, with the same others as of a page, by sequence.
     /// Fails: ReadingNotFound, also where several begin so.

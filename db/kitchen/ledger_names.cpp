@@ -46,8 +46,7 @@ SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
 
 /// Whether an entry of that kind may speak of what stands so.
 Result<void> checkSaying(KitchenStore& store, const LedgerEntry& entry, const SaidOfIt& said) {
-    const bool aboutCounting = entry.kind == EntryKind::Superseded ||
-                               entry.kind == EntryKind::LeftOut || entry.kind == EntryKind::TakenIn;
+    const bool aboutCounting = entry.kind != EntryKind::Reasoned;
     if (aboutCounting && said.superseded)
         return fail(store.error(ErrorCode::ReadingOverruled).with("found", entry.refersTo));
     const bool counts = !said.leftOut && !said.superseded;

@@ -110,7 +110,9 @@ Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
 Result<Entries> entriesOfEquipment(KitchenStore& store) {
     Query row = store.query(
         "SELECT sequence, entry, hash FROM ledger WHERE sequence IN "
-        "(SELECT sequence FROM ledger_equipment) ORDER BY sequence");
+        "(SELECT sequence FROM ledger_equipment UNION ALL "
+        "SELECT spoken.sequence FROM ledger_equipment AS equipment JOIN ledger_reference AS spoken "
+        "ON spoken.named = equipment.sequence AND spoken.speaks = 1) ORDER BY sequence");
     return entriesIn(store, row);
 }
 

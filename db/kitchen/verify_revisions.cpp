@@ -35,16 +35,19 @@ bool agrees(const Json& document, const Json& indication, const Json& entry) {
     return scale != nullptr && textIn(indication, "shown") == textIn(entry, "shown") &&
            textIn(*scale, "unit") == textIn(entry, "unit") &&
            textIn(*scale, "readability") == textIn(entry, "readability") &&
-           textIn(indication, "state") == textIn(entry, "state");
+           (textIn(entry, "kind") != "shown" ||
+            textIn(indication, "state") == textIn(entry, "state"));
 }
 
 /// True where the ledger does not know the indication, or one of its entries up to when the
 /// revision was kept says the same.
 bool isAsWeighed(KitchenStore& store, const RevisionName& name, const Json& document,
                  const Json& indication) {
-    Query row =
-        store.query("SELECT entry, sequence FROM ledger WHERE recipe = ? AND indication = ?");
-    row.with(name.recipe).with(textIn(indication, "id"));
+    Query row = store.query(
+        "SELECT entry, sequence FROM ledger WHERE recipe = ? AND indication = ? UNION ALL "
+        "SELECT entry, sequence FROM ledger WHERE id = ?");
+    const std::string id{textIn(indication, "id")};
+    row.with(name.recipe).with(id).with(id);
     bool known = false;
     while (row.next()) {
         const auto entry = parseJson(row.text(0));

@@ -43,6 +43,14 @@ TEST_CASE("the ledger tells the dish, what is not eaten and what is left over ap
     CHECK(subjectOf(recipe, "nothing-of-it").what.empty());
 }
 
+TEST_CASE("a series that follows the ledger keeps its name and conditions there", "[ledger]") {
+    RecipeDocument recipe = skewersRead();
+    recipe.series.front().bench = BenchEntry{"prawn meat", "", {"size 16/20"}};
+    const ReadingSubject prawns = subjectOf(recipe, "prawn-6");
+    CHECK(prawns.what == "prawn meat");
+    CHECK(prawns.series == SeriesMark{SeriesKind::PerPiece, "prawn", {"size 16/20"}, ""});
+}
+
 TEST_CASE("a reading that came out of another one is of a ratio", "[ledger]") {
     RecipeDocument recipe = skewersRead();
     SeriesEntry trimmed;

@@ -120,6 +120,21 @@ TEST_CASE("scales, checks and empty vessels are found among all readings", "[kit
     REQUIRE(kitchen.record(check));
     REQUIRE(kitchen.record(shown(5, "50")));
     CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2, 3, 4});
+    REQUIRE(kitchen.record(about(6, EntryKind::Superseded, 4)));
+    CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2, 3, 4, 6});
+}
+
+TEST_CASE("a reading has one successor", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(shown(1, "50")));
+    LedgerEntry second = shown(2, "51");
+    second.refersTo = shown(1, "50").id;
+    second.reason = "slip of the hand";
+    REQUIRE(kitchen.record(second));
+    LedgerEntry third = second;
+    third.id = shown(3, "52").id;
+    CHECK(refusalOf(kitchen, third) == ErrorCode::ReadingOverruled);
 }
 
 TEST_CASE("a reading is found by how its id begins", "[kitchen][bench]") {
