@@ -76,6 +76,7 @@ Result<void> takeVessel(const ReadingCommand& command, const BenchEquipment& equ
     if (!vessel) return fail(vessel.error());
     reading.gross.vessel = vessel->name;
     reading.gross.vesselTare = vessel->tare;
+    reading.gross.tare = vessel->entry;  // its own scale and rounding count
     reading.net = reading.gross.shown.minus(vessel->tare);
     return {};
 }

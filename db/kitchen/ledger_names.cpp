@@ -26,7 +26,7 @@ bool isIndicationKind(const std::string& kind) {
 
 /// What the ledger says of an indication so far; a corrected reading is superseded by that.
 struct SaidOfIt {
-    bool superseded = false, leftOut = false;
+    bool superseded = false, replaced = false, leftOut = false;
 };
 
 SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
@@ -37,7 +37,8 @@ SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
     row.with(sequence);
     while (row.next()) {
         const std::string kind = row.text(0);
-        said.superseded = said.superseded || kind == "superseded" || kind == "shown";
+        said.replaced = said.replaced || kind == "shown";
+        said.superseded = said.superseded || said.replaced || kind == "superseded";
         if (kind == "left out") said.leftOut = true;
         if (kind == "taken in") said.leftOut = false;
     }
@@ -46,8 +47,11 @@ SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
 
 /// Whether an entry of that kind may speak of what stands so.
 Result<void> checkSaying(KitchenStore& store, const LedgerEntry& entry, const SaidOfIt& said) {
-    const bool aboutCounting = entry.kind != EntryKind::Reasoned;
-    if (aboutCounting && said.superseded)
+    const bool aboutCounting = entry.kind == EntryKind::Superseded ||
+                               entry.kind == EntryKind::LeftOut || entry.kind == EntryKind::TakenIn;
+    // What was taken back may be replaced afterwards, but once only: both would count.
+    const bool again = entry.kind == EntryKind::Shown && said.replaced;
+    if (again || (aboutCounting && said.superseded))
         return fail(store.error(ErrorCode::ReadingOverruled).with("found", entry.refersTo));
     const bool counts = !said.leftOut && !said.superseded;
     if (counts && (entry.kind == EntryKind::TakenIn || entry.kind == EntryKind::Reasoned))
