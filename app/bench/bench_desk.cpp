@@ -16,6 +16,17 @@ namespace {
 
 constexpr int kPageReadings = 100;
 
+/// True where a document's reading is of that entry. Ids of entries hold everywhere, the names that
+/// a document has for its indications in that document alone. Of what was taken from a jar the
+/// entry is what the jar showed after: to the document the tare.
+bool isReadingOf(const Json& reading, const LedgerEntry& entry, bool isOfDocument) {
+    const bool isFromJar = !entry.takenFrom.empty();
+    const std::string shown = memberText(&reading, isFromJar ? "tare" : "gross");
+    if (shown == entry.id)
+        return !isFromJar || isOfDocument || memberText(&reading, "gross") == entry.takenFrom;
+    return isOfDocument && !entry.indication.empty() && shown == entry.indication;
+}
+
 }  // namespace
 
 BenchDesk::BenchDesk(KitchenSession& kitchen, QObject* parent)
@@ -92,6 +103,11 @@ void BenchDesk::showSeries(const SeriesKey& key, const std::vector<std::string>&
     loadSeries();
 }
 
+void BenchDesk::showSeriesAsSplit(const SeriesKey& key) {
+    const bool isShown = wanted_ && sameSeries(*wanted_, key);
+    showSeries(key, isShown ? wantedTags_ : std::vector<std::string>{});
+}
+
 void BenchDesk::loadSeries() {
     kitchen_.askKitchen(
         this,
@@ -149,14 +165,17 @@ void BenchDesk::setPooled(bool pooled) {
 
 void BenchDesk::record(const std::vector<LedgerEntry>& entries, const std::optional<Edit>& edit,
                        const std::optional<TableFood>& food) {
-    kitchen_.record(entries, edit, food, this, [this](const Result<ChainedEntry>& last) {
-        if (!last) {
-            emit failed(last.error());
-            return;
-        }
-        reload();
-        emit recorded(*last);
-    });
+    if (entries.empty()) return;
+    kitchen_.record(entries, edit, food, this,
+                    [this, asked = entries.back()](const Result<ChainedEntry>& last) {
+                        if (!last) {
+                            emit notRecorded(asked);
+                            emit failed(last.error());
+                            return;
+                        }
+                        reload();
+                        emit recorded(*last);
+                    });
 }
 
 const LedgerReading* BenchDesk::readingOf(const std::string& id) const {
@@ -189,13 +208,12 @@ void BenchDesk::bind(const std::string& id, const std::string& line) {
 std::optional<Edit> BenchDesk::unbinding(const std::string& id) const {
     const LedgerReading* const taken = readingOf(id);
     if (taken == nullptr || !canBind()) return {};
-    const LedgerEntry& entry = taken->entry();
     const DraftSession& draft = *kitchen_.draft();
-    if (entry.recipe != draft.recipe().toStdString()) return {};
-    // A document knows what was taken from a jar by what the jar showed before.
-    for (const std::string& name : {entry.takenFrom, entry.indication, entry.id}) {
-        if (name.empty() || entryIn(draft.document(), "readings", name) == nullptr) continue;
-        if (auto edit = unbindReading(draft.document(), name)) return std::move(*edit);
+    const bool isOfDraft = taken->entry().recipe == draft.recipe().toStdString();
+    for (const Json& reading : entriesIn(draft.document(), "readings")) {
+        if (!isReadingOf(reading, taken->entry(), isOfDraft)) continue;
+        if (auto edit = unbindReading(draft.document(), memberText(&reading, "id")))
+            return std::move(*edit);
     }
     return {};
 }

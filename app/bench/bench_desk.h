@@ -43,6 +43,8 @@ public:
     /// The series that is shown; null where none.
     [[nodiscard]] const BenchSeries* series() const { return series_ ? &series_->shown : nullptr; }
     void showSeries(const SeriesKey& key, const std::vector<std::string>& tags = {});
+    /// The same, but the series that is shown keeps the tags that it is split by.
+    void showSeriesAsSplit(const SeriesKey& key);
     void setOthers(double others);
     /// Half-width of the others' total that would be enough, g; 0: none.
     void setEnough(double grams);
@@ -73,6 +75,8 @@ signals:
     void ledgerChanged();
     void seriesChanged();
     void recorded(const nettare::ChainedEntry& entry);
+    /// The entries that end with that one are not in the ledger; failed() follows.
+    void notRecorded(const nettare::LedgerEntry& last);
     void failed(const nettare::Error& error);
 
 private:

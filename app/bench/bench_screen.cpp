@@ -34,6 +34,28 @@ constexpr int kTall_px = 760;
 constexpr int kRoomy_px = 900;
 constexpr int kLedgerTab = 0, kSeriesTab = 1, kTodoTab = 2;
 
+bool isEnterKey(const QKeyEvent& event) {
+    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+}
+
+/// The next reading of a series, of its row, and with the tags that it is shown split by.
+FreeSubject nextOf(const BenchDesk& desk, const SeriesSummary& series) {
+    FreeSubject subject = subjectOf(series);
+    const BenchSeries* const shown = desk.series();
+    if (shown != nullptr && sameSeries(shown->key, series.key)) {
+        subject.row = shown->row;
+        subject.series->tags = shown->tags;
+        return subject;
+    }
+    for (const LedgerReading& reading : desk.ledger()) {
+        const auto key = seriesKeyOf(reading.entry());
+        if (!key || reading.entry().row.empty() || !sameSeries(*key, series.key)) continue;
+        subject.row = reading.entry().row;
+        break;
+    }
+    return subject;
+}
+
 }  // namespace
 
 BenchScreen::BenchScreen(KitchenSession& kitchen, PathAsker& paths, QWidget* parent)
@@ -54,6 +76,7 @@ BenchScreen::BenchScreen(KitchenSession& kitchen, PathAsker& paths, QWidget* par
       pages_{new QStackedWidget},
       tabRow_{new QWidget} {
     setObjectName(QStringLiteral("benchScreen"));
+    todo_->setObjectName(QStringLiteral("todo"));
     build();
     connectParts();
     followRecipe();
@@ -139,7 +162,7 @@ void BenchScreen::connectParts() {
     connect(weigh_, &WeighPane::subjectAsked, this, [this] { showPage(Page::Subjects); });
     connect(weigh_, &WeighPane::taresAsked, this, [this] { showPage(Page::Tares); });
     connect(&desk_, &BenchDesk::recorded, this, [this](const ChainedEntry& entry) {
-        if (const auto key = seriesKeyOf(entry.entry)) desk_.showSeries(*key);
+        if (const auto key = seriesKeyOf(entry.entry)) desk_.showSeriesAsSplit(*key);
         followRecipe();
     });
     for (TouchList* list : {todo_, todoTab_})
@@ -223,7 +246,7 @@ void BenchScreen::fillSubjects() {
     };
     if (draft != nullptr && !draft->readOnly())
         for (Purpose& purpose : recipeSubjects(*draft)) offer(std::move(purpose));
-    for (const SeriesSummary& series : desk_.seriesKept()) offer(subjectOf(series));
+    for (const SeriesSummary& series : desk_.seriesKept()) offer(nextOf(desk_, series));
     subjects_->setChoices(choices);
 }
 
@@ -241,7 +264,7 @@ void BenchScreen::showSeriesOf(const WeighSubject& subject) {
     const auto key = seriesOf(*free);
     if (!key) return;
     for (const SeriesSummary& kept : desk_.seriesKept())
-        if (sameSeries(kept.key, *key)) desk_.showSeries(kept.key);
+        if (sameSeries(kept.key, *key)) desk_.showSeriesAsSplit(kept.key);
 }
 
 void BenchScreen::fillTares() {
@@ -296,7 +319,14 @@ void BenchScreen::keyPressEvent(QKeyEvent* event) {
         return pages_->currentIndex() == static_cast<int>(Page::Overview) ? emit sheetWanted()
                                                                           : showPage(
                                                                                 Page::Overview);
-    if (ours && keys_->take(event)) return;
+    const bool overview = pages_->currentIndex() == static_cast<int>(Page::Overview);
+    if (ours && (overview || field != nullptr) && keys_->take(event)) return;
+    // On another page Enter answers what that asks.
+    if (!overview && isEnterKey(*event))
+        if (auto* const button = qobject_cast<QPushButton*>(focusWidget())) {
+            if (!event->isAutoRepeat()) button->animateClick();
+            return;
+        }
     QWidget::keyPressEvent(event);
 }
 

@@ -31,7 +31,6 @@ FoodForm::FoodForm(KitchenSession& kitchen, QWidget* parent)
       what_{new QLineEdit},
       of_{new QLineEdit},
       tags_{new QLineEdit},
-      ofLabel_{new QLabel},
       note_{new QLabel} {
     setObjectName(QStringLiteral("foodForm"));
     setEntry(what_);
@@ -52,12 +51,10 @@ void FoodForm::build() {
     field(what_, "foodWhat", tr("Food, as you call it"));
     field(of_, "foodOf", tr("of what: prawn, cup"));
     field(tags_, "foodTags", tr("conditions: size 16/20, with head"));
-    for (QLabel* label : {ofLabel_, note_}) {
-        label->setFont(benchFont());
-        label->setWordWrap(true);
-        label->setTextFormat(Qt::PlainText);
-        label->setProperty("tone", QStringLiteral("secondary"));
-    }
+    note_->setFont(benchFont());
+    note_->setWordWrap(true);
+    note_->setTextFormat(Qt::PlainText);
+    note_->setProperty("tone", QStringLiteral("secondary"));
     auto* kinds = new QWidget;
     auto* flow = new FlowLayout{kSpace2Px, kSpace2Px, kinds};
     const QStringList texts{tr("no series"),       tr("per piece"),    tr("per measure"),

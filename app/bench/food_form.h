@@ -37,7 +37,7 @@ private:
 
     KitchenSession& kitchen_;
     QLineEdit *what_, *of_, *tags_;
-    QLabel *ofLabel_, *note_;
+    QLabel* note_;
     std::vector<QPushButton*> kinds_;
     int kind_ = 0;
 };

@@ -48,7 +48,7 @@ QPushButton* LedgerList::action(const QString& text, const char* name) {
     return button;
 }
 
-void LedgerList::build() {
+void LedgerList::buildView() {
     for (QLabel* label : {head_, empty_, reasonHead_}) {
         label->setFont(benchFont());
         label->setTextFormat(Qt::PlainText);
@@ -69,7 +69,9 @@ void LedgerList::build() {
     view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     view_->setMinimumHeight(2 * kBenchTargetPx);
+}
 
+void LedgerList::buildActions() {
     new FlowLayout{kSpace2Px, kSpace2Px, actions_};
     takeBack_ = action(tr("Take back"), "takeBackRow");
     reason_ = action(tr("Another reason"), "changeReason");
@@ -93,7 +95,9 @@ void LedgerList::build() {
         if (const LedgerReading* row = chosen())
             emit bindAsked(QString::fromStdString(row->entry().id));
     });
+}
 
+void LedgerList::buildReasons() {
     auto* words = new FlowLayout{kSpace2Px, kSpace2Px, reasons_};
     words->addWidget(reasonHead_);
     for (const QString& usual : usualReasons()) {
@@ -113,7 +117,12 @@ void LedgerList::build() {
     });
     words->addWidget(ownReason_);
     reasons_->hide();
+}
 
+void LedgerList::build() {
+    buildView();
+    buildActions();
+    buildReasons();
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, kSpace2Px, 0, kSpace2Px);
     column->setSpacing(kSpace2Px);
@@ -182,8 +191,6 @@ void LedgerList::say(const QString& reason) {
             return desk_.changeReason(id, reason);
         case Saying::LeaveOut:
             return desk_.leaveOut(id, reason);
-        case Saying::TakeIn:
-            return desk_.takeIn(id, reason);
     }
 }
 

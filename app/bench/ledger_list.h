@@ -32,9 +32,12 @@ signals:
     void bindAsked(const QString& id);
 
 private:
-    enum class Saying { TakeBack, Reason, LeaveOut, TakeIn };
+    enum class Saying { TakeBack, Reason, LeaveOut };
 
     void build();
+    void buildView();
+    void buildActions();
+    void buildReasons();
     void follow();
     void showActions();
     void ask(Saying what);

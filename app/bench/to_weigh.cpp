@@ -4,8 +4,8 @@
 
 #include "app/scale/left_over_words.h"
 #include "app/sheet/document_texts.h"
-#include "app/sheet/line_figures.h"
 #include "core/publish/number_text.h"
+#include "core/publish/sheet_lines.h"
 
 namespace nettare {
 
@@ -18,15 +18,15 @@ struct ToWeighWords {
 void addLines(std::vector<ToWeigh>& list, const DraftSession& draft) {
     const auto& evaluation = draft.evaluation();
     if (!evaluation) return;
-    const std::vector<LineFigures> lines = lineFigures(*evaluation);
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const LineFigures& line = lines[i];
-        if (line.way != Way::Assumed) continue;
-        ToWeigh entry{{PurposeKind::Line, line.id, {}},
-                      lineName(draft.document(), line.id),
-                      ToWeighWords::tr("assumed, %1 g").arg(line.grams),
-                      {}};
-        list.push_back(std::move(entry));
+    for (const SheetLine& line :
+         sheetLines(evaluation->document, evaluation->dossier, evaluation->cooked)) {
+        if (line.way != Way::Assumed || isLeftOut(line.counting)) continue;
+        const double used = line.grams + line.leftOver;
+        list.push_back({{PurposeKind::Line, line.id, {}},
+                        lineName(draft.document(), line.id),
+                        ToWeighWords::tr("assumed, %1 g")
+                            .arg(QString::fromStdString(numberAt(used < 10 ? 1 : 0, used))),
+                        used});
     }
 }
 

@@ -158,6 +158,8 @@ Result<BenchRecording> recipeRecording(const WeighState& state, Decimal shown,
     if (state.tare.kind == TareKind::Jar) {
         recording.reading.gross.id = state.tare.entry;
         recording.reading.gross.at = state.tare.at;
+        // What the jar shows after is what it shows before the next taking: no empty vessel.
+        std::get<RecordedIndication>(recording.reading.tare).state = recording.reading.gross.state;
     }
     auto edit = purpose.kind == PurposeKind::LeftOver
                     ? leftOverEdit(draft.document(), recording.reading,

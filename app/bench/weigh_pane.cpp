@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include <algorithm>
+#include <utility>
 
 #include "app/bench/bench_desk.h"
 #include "app/bench/bench_type.h"
@@ -15,6 +16,7 @@
 #include "app/bench/weigh_display.h"
 #include "app/bench/weigh_entries.h"
 #include "app/bench/weigh_pane_parts.h"
+#include "app/scale/last_readings.h"
 #include "app/scale/shown_number.h"
 #include "app/scale/weighing.h"
 #include "app/session/kitchen_session.h"
@@ -24,6 +26,14 @@
 #include "core/quantity/unit.h"
 
 namespace nettare {
+
+namespace {
+
+bool isSameTare(const BenchTare& a, const BenchTare& b) {
+    return a.kind == b.kind && a.vessel == b.vessel && a.entry == b.entry;
+}
+
+}  // namespace
 
 WeighPane::WeighPane(BenchDesk& desk, KitchenSession& kitchen, QWidget* parent)
     : Pane{tr("Weigh"), Role::Raised, parent},
@@ -36,6 +46,7 @@ WeighPane::WeighPane(BenchDesk& desk, KitchenSession& kitchen, QWidget* parent)
       sum_{new QLabel},
       subject_{new TwoLineButton},
       piecesBox_{new QWidget},
+      addTo_{benchButton({}, "addToWeighed")},
       takeBack_{benchButton(tr("Take back"), "takeBackLast")},
       record_{benchButton(tr("Record · Enter"), "recordReading")},
       next_{benchButton(tr("Next food"), "nextFood")},
@@ -43,7 +54,7 @@ WeighPane::WeighPane(BenchDesk& desk, KitchenSession& kitchen, QWidget* parent)
     setObjectName(QStringLiteral("weighPane"));
     setEntry(gross_);
     buildWeighPane(*this, {*tareRow_, *display_, *gross_, *sum_, *subject_, *piecesBox_, *pieces_,
-                           *takeBack_, *record_, *next_, *feedback_});
+                           *addTo_, *takeBack_, *record_, *next_, *feedback_});
     connectParts();
     followDesk();
     followDraft();
@@ -64,11 +75,18 @@ void WeighPane::connectParts() {
         state_.pieces = whole ? pieces : 0;
         show();
     });
+    connect(addTo_, &QPushButton::clicked, this, [this](bool add) {
+        state_.add = add;
+        said_.clear();
+        show();
+        gross_->setFocus();
+    });
     connect(takeBack_, &QPushButton::clicked, this, &WeighPane::takeBackLast);
     connect(record_, &QPushButton::clicked, this, &WeighPane::record);
     connect(next_, &QPushButton::clicked, this, &WeighPane::nextFood);
     connect(&desk_, &BenchDesk::equipmentChanged, this, &WeighPane::followDesk);
     connect(&desk_, &BenchDesk::recorded, this, &WeighPane::recorded);
+    connect(&desk_, &BenchDesk::notRecorded, this, &WeighPane::notRecorded);
     connect(&desk_, &BenchDesk::failed, this, &WeighPane::failed);
     connect(&kitchen_, &KitchenSession::draftOpened, this, &WeighPane::followDraft);
 }
@@ -81,6 +99,7 @@ void WeighPane::followDesk() {
         bowl_.reset();
         state_.tare = {};
         state_.wanted.reset();
+        state_.add = false;
     }
     state_.scale = scale == nullptr ? KnownScale{} : *scale;
     fillTares();
@@ -127,6 +146,7 @@ void WeighPane::chooseTare(int index) {
     state_.tare = tares_[static_cast<std::size_t>(index)];
     said_.clear();
     fillTares();
+    addByDefault();
     show();
 }
 
@@ -134,8 +154,9 @@ void WeighPane::weigh(const WeighSubject& subject, std::optional<double> wantedG
     if (!isSame(subject, state_.subject)) state_.before.clear();
     state_.subject = subject;
     state_.wanted.reset();
+    addByDefault();
     const Unit* const unit = findUnit(state_.scale.unit, MeasureSystem::Metric);
-    if (wantedGrams && unit != nullptr && state_.scale.readability > Decimal{})
+    if (wantedGrams && unit != nullptr && hasSteps(state_.scale))
         state_.wanted = roundedToStep(Decimal::fromDouble(*wantedGrams / unit->factor.value()),
                                       state_.scale.readability);
     said_.clear();
@@ -155,11 +176,14 @@ void WeighPane::setPieces(int pieces) {
 
 bool WeighPane::useAsTare() {
     const auto shown = typed();
-    if (!shown || roundedToStep(*shown, state_.scale.readability) != *shown) return false;
+    if (!shown || !hasSteps(state_.scale) ||
+        roundedToStep(*shown, state_.scale.readability) != *shown)
+        return false;
     shownTare_ = BenchTare{TareKind::Shown, {}, *shown, freshUuid(), now(), false};
     state_.tare = *shownTare_;
     gross_->clear();
     fillTares();
+    addByDefault();
     show();
     return true;
 }
@@ -179,6 +203,7 @@ void WeighPane::show() {
     const SubjectWords words = benchSubject(state_, kitchen_.draft());
     subject_->setTexts(words.what, words.why);
     piecesBox_->setVisible(countsPieces(state_.subject) && !state_.isJarBefore());
+    showAddTo();
     sum_->setText(tareSum(state_));
     showNumber(shown);
     const bool ready = !state_.scale.name.empty() && !writing_;
@@ -187,6 +212,28 @@ void WeighPane::show() {
     next_->setEnabled(kitchen_.draft() != nullptr && !stillToWeigh(*kitchen_.draft()).empty());
     showHint(shown, refusal);
     emit stateChanged();
+}
+
+QString WeighPane::weighedSoFar() const {
+    const auto* const purpose = std::get_if<Purpose>(&state_.subject);
+    if (purpose == nullptr || kitchen_.draft() == nullptr) return {};
+    const auto evaluation = kitchen_.draft()->evaluation();
+    return evaluation ? weighedBefore(*evaluation, *purpose) : QString{};
+}
+
+// A second weighing is most often a second try; another portion into the same bowl is not.
+void WeighPane::addByDefault() {
+    const auto last = std::ranges::find_if(
+        sitting_, [this](const Sitting& each) { return each.entry.id == state_.tare.entry; });
+    state_.add = state_.tare.kind == TareKind::SameBowl && last != sitting_.end() &&
+                 isSame(last->state.subject, state_.subject);
+}
+
+void WeighPane::showAddTo() {
+    const QString before = weighedSoFar();
+    addTo_->setText(tr("Add to %1").arg(before));
+    addTo_->setChecked(state_.add);
+    addTo_->setVisible(!before.isEmpty() && !state_.isJarBefore());
 }
 
 void WeighPane::showNumber(const std::optional<Decimal>& shown) {
@@ -213,7 +260,12 @@ void WeighPane::showHint(const std::optional<Decimal>& shown, const QString& ref
         !caution.isEmpty())
         return feedback_->say(FeedbackKind::Caution, caution);
     if (!said_.isEmpty()) return;
-    feedback_->say(FeedbackKind::Hint, benchHint(state_, shown.has_value()));
+    const QString before = weighedSoFar();
+    if (before.isEmpty() || state_.scale.name.empty() || state_.isJarBefore())
+        return feedback_->say(FeedbackKind::Hint, benchHint(state_, shown.has_value()));
+    feedback_->say(FeedbackKind::Hint,
+                   state_.add ? tr("%1 so far · the next is added").arg(before)
+                              : tr("%1 so far · the next takes its place").arg(before));
 }
 
 void WeighPane::record() {
@@ -228,7 +280,9 @@ void WeighPane::record() {
         return refuse(refusal);
     const auto recording = benchRecording(state_, *shown, kitchen_.draft(), now());
     if (!recording) return failed(recording.error());
-    writing_ = true;
+    // The next number can be typed before the ledger answers.
+    writing_ = Sitting{recording->entries.back(), state_, gross_->text()};
+    gross_->clear();
     show();
     desk_.record(recording->entries, recording->edit);
 }
@@ -236,30 +290,45 @@ void WeighPane::record() {
 void WeighPane::recorded(const ChainedEntry& chained) {
     const LedgerEntry& entry = chained.entry;
     if (entry.kind == EntryKind::Superseded) return tookBack(entry);
-    if (entry.kind != EntryKind::Shown || !writing_) return;
-    writing_ = false;
-    const auto net = state_.netOf(entry.shown);
-    said_ = recordedWords(entry, net, benchSubject(state_, kitchen_.draft()).what);
-    sitting_.push_back(entry);
-    state_ = afterRecording(std::move(state_), entry);
-    if (shownTare_) shownTare_->inLedger = true;
-    bowl_.reset();
-    if (state_.tare.kind != TareKind::Jar)
-        bowl_ = BenchTare{TareKind::SameBowl, {}, entry.shown, entry.id, entry.at, true};
-    gross_->clear();
-    fillTares();
+    if (!writing_ || entry.id != writing_->entry.id) return;
+    const Sitting done = *std::exchange(writing_, std::nullopt);
+    const auto net = done.state.netOf(entry.shown);
+    said_ = recordedWords(entry, net, benchSubject(done.state, kitchen_.draft()).what);
+    sitting_.push_back(done);
+    goOn(done);
     show();
     feedback_->say(FeedbackKind::Recorded, said_);
+}
+
+// Another tare or food may have been chosen since the press; that stays.
+void WeighPane::goOn(const Sitting& done) {
+    const LedgerEntry& entry = done.entry;
+    const BenchTare& used = done.state.tare;
+    if (used.kind == TareKind::Shown && shownTare_ && shownTare_->entry == used.entry)
+        shownTare_->inLedger = true;
+    const WeighState after = afterRecording(done.state, entry);
+    if (isSameTare(state_.tare, used)) state_.tare = after.tare;
+    if (isSame(state_.subject, done.state.subject)) {
+        state_.before = after.before;
+        if (state_.wanted == done.state.wanted) state_.wanted = after.wanted;
+    }
+    bowl_.reset();
+    if (used.kind != TareKind::Jar && state_.scale.unit == entry.unit)
+        bowl_ = BenchTare{TareKind::SameBowl, {}, entry.shown, entry.id, entry.at, true};
+    fillTares();
+    addByDefault();
 }
 
 // Here or in the list of the ledger.
 void WeighPane::tookBack(const LedgerEntry& about) {
     if (about.refersTo == takingBack_) takingBack_.clear();
-    const auto taken = std::ranges::find(sitting_, about.refersTo, &LedgerEntry::id);
+    const auto taken = std::ranges::find_if(
+        sitting_, [&about](const Sitting& each) { return each.entry.id == about.refersTo; });
     if (taken != sitting_.end()) {
-        said_ = takenBackWords(*taken, about.reason);
-        stepBack(*taken);
+        said_ = takenBackWords(taken->entry, about.reason);
+        const Sitting back = *taken;
         sitting_.erase(taken);
+        stepBack(back);
     } else {
         said_ = tr("Taken back: %1").arg(QString::fromStdString(about.reason));
     }
@@ -268,27 +337,24 @@ void WeighPane::tookBack(const LedgerEntry& about) {
 }
 
 // Bowl, jar and pair are again as they were before the reading that was taken back.
-void WeighPane::stepBack(const LedgerEntry& taken) {
-    if (state_.before == taken.id) state_.before.clear();
-    const bool ofTare = state_.tare.entry == taken.id;
-    if (bowl_ && bowl_->entry == taken.id) bowl_.reset();
-    const std::string& earlier = taken.takenFrom.empty() ? taken.tare : taken.takenFrom;
-    const auto before =
-        std::ranges::find_if(desk_.ledger(), [&earlier](const LedgerReading& reading) {
-            return !earlier.empty() && reading.entry().id == earlier;
-        });
-    if (ofTare && before != desk_.ledger().end() &&
-        (state_.tare.kind == TareKind::Jar || before->entry().state != WeighedState::Empty)) {
-        state_.tare.shown = before->entry().shown;
-        state_.tare.entry = earlier;
-        state_.tare.at = before->entry().at;
-        if (state_.tare.kind == TareKind::SameBowl) bowl_ = state_.tare;
-    } else if (ofTare) {
-        state_.tare = state_.tare.kind == TareKind::Jar
-                          ? BenchTare{TareKind::Jar, {}, {}, {}, {}, false}
-                          : BenchTare{};
+void WeighPane::stepBack(const Sitting& taken) {
+    const auto stands = std::ranges::find_if(
+        sitting_, [&taken](const Sitting& each) { return each.entry.id == taken.state.before; });
+    if (state_.before == taken.entry.id) state_.before.clear();
+    if (isPair(state_.subject) && isSame(taken.state.subject, state_.subject) &&
+        state_.before.empty() && stands != sitting_.end())
+        state_.before = taken.state.before;
+    const BenchTare& earlier = taken.state.tare;
+    if (bowl_ && bowl_->entry == taken.entry.id) {
+        bowl_.reset();
+        if (earlier.kind == TareKind::SameBowl) bowl_ = earlier;
+    }
+    if (state_.tare.entry == taken.entry.id) {
+        state_.tare = earlier;
+        if (earlier.kind == TareKind::Shown) state_.tare.inLedger = true;
     }
     fillTares();
+    addByDefault();
 }
 
 void WeighPane::refuse(const QString& sentence) {
@@ -297,9 +363,14 @@ void WeighPane::refuse(const QString& sentence) {
 }
 
 // What was typed stays, to be tried again.
+void WeighPane::notRecorded(const LedgerEntry& last) {
+    if (last.refersTo == takingBack_) takingBack_.clear();
+    if (!writing_ || last.id != writing_->entry.id) return;
+    const Sitting undone = *std::exchange(writing_, std::nullopt);
+    if (gross_->text().isEmpty()) gross_->setText(undone.typed);
+}
+
 void WeighPane::failed(const Error& error) {
-    writing_ = false;
-    takingBack_.clear();
     show();
     const DraftSession* const draft = kitchen_.draft();
     refuse(draft == nullptr ? QString::fromStdString(errorSentence(error))
@@ -309,7 +380,7 @@ void WeighPane::failed(const Error& error) {
 void WeighPane::takeBackLast() {
     if (writing_ || !takingBack_.empty()) return;
     if (sitting_.empty()) return refuse(tr("Nothing was recorded here yet."));
-    takingBack_ = sitting_.back().id;
+    takingBack_ = sitting_.back().entry.id;
     desk_.takeBack(takingBack_, slipOfTheHand());
 }
 

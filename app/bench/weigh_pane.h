@@ -62,12 +62,24 @@ private:
     void followDraft();
     void fillTares();
     void show();
+    void showAddTo();
     void showNumber(const std::optional<Decimal>& shown);
     void showHint(const std::optional<Decimal>& shown, const QString& refusal);
     void recorded(const ChainedEntry& entry);
     void tookBack(const LedgerEntry& about);
-    void stepBack(const LedgerEntry& taken);
+    /// A reading of this sitting, and the weighing as it stood at the press.
+    struct Sitting {
+        LedgerEntry entry;
+        WeighState state;
+        QString typed;
+    };
+    void stepBack(const Sitting& taken);
+    void goOn(const Sitting& done);
+    void addByDefault();
+    /// What the open recipe had weighed for the same, "41 g"; empty where nothing.
+    [[nodiscard]] QString weighedSoFar() const;
     void refuse(const QString& sentence);
+    void notRecorded(const LedgerEntry& last);
     void failed(const Error& error);
 
     BenchDesk& desk_;
@@ -75,17 +87,17 @@ private:
     WeighState state_;
     std::vector<BenchTare> tares_;
     std::optional<BenchTare> shownTare_, bowl_;
-    std::vector<LedgerEntry> sitting_;  ///< recorded here and not taken back, oldest first
-    std::string takingBack_;            ///< UUID of what is being taken back
-    bool writing_ = false;              ///< until the ledger answers
-    QString said_;                      ///< answer that stays until something is typed
+    std::vector<Sitting> sitting_;    ///< recorded here and not taken back, oldest first
+    std::string takingBack_;          ///< UUID of what is being taken back
+    std::optional<Sitting> writing_;  ///< until the ledger answers
+    QString said_;                    ///< answer that stays until something is typed
     TareRow* tareRow_;
     WeighDisplay* display_;
     QLineEdit *gross_, *pieces_;
     QLabel* sum_;
     TwoLineButton* subject_;
     QWidget* piecesBox_;
-    QPushButton *takeBack_, *record_, *next_;
+    QPushButton *addTo_, *takeBack_, *record_, *next_;
     Feedback* feedback_;
 };
 

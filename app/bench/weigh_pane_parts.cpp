@@ -80,6 +80,7 @@ void buildWeighPane(QWidget& pane, const WeighPaneParts& parts) {
     parts.sum.setProperty("tone", QStringLiteral("secondary"));
     parts.sum.setTextFormat(Qt::PlainText);
     parts.subject.setObjectName(QStringLiteral("benchSubject"));
+    parts.addTo.setCheckable(true);
     parts.record.setProperty("primary", true);
     parts.record.setFont(benchFont(Weight::Semibold));
 
@@ -89,7 +90,7 @@ void buildWeighPane(QWidget& pane, const WeighPaneParts& parts) {
     column->addWidget(&parts.tares);
     column->addWidget(&parts.display);
     column->addLayout(rowOf({&parts.gross, &parts.sum}, &parts.sum));
-    column->addLayout(rowOf({&parts.subject, &parts.piecesBox}, &parts.subject));
+    column->addLayout(rowOf({&parts.subject, &parts.addTo, &parts.piecesBox}, &parts.subject));
     column->addLayout(rowOf({&parts.takeBack, &parts.record, &parts.next}, &parts.record));
     column->addWidget(&parts.feedback);
     column->addStretch(1);

@@ -21,7 +21,7 @@ struct WeighPaneParts {
     TwoLineButton& subject;
     QWidget& piecesBox;
     QLineEdit& pieces;
-    QPushButton &takeBack, &record, &next;
+    QPushButton &addTo, &takeBack, &record, &next;
     Feedback& feedback;
 };
 

@@ -32,6 +32,7 @@ bool isLeftOver(const WeighSubject& subject) {
 }
 
 QString scaleRefusal(const KnownScale& scale, Decimal shown) {
+    if (!hasSteps(scale)) return {};
     const auto text = [&scale](Decimal number) {
         return benchMass(number, scale.unit).toStdString();
     };
@@ -70,6 +71,10 @@ QString netRefusal(const WeighState& state, Decimal net) {
 
 }  // namespace
 
+bool hasSteps(const KnownScale& scale) {
+    return scale.readability > Decimal{};
+}
+
 std::optional<Decimal> WeighState::netOf(Decimal shown) const {
     if (isJarBefore()) return {};
     return tare.kind == TareKind::Jar ? tare.shown.minus(shown) : shown.minus(tare.shown);
@@ -92,7 +97,7 @@ QString benchRefusal(const WeighState& state, Decimal shown) {
 
 QString benchCaution(const WeighState& state, Decimal shown) {
     const auto net = state.netOf(shown);
-    if (!net || *net == Decimal{}) return {};
+    if (!net || *net == Decimal{} || !hasSteps(state.scale)) return {};
     const auto share = coarseShare(net->value(), state.scale.readability.value());
     if (!share) return {};
     return BenchWords::tr("Under 20 steps of the scale: rounding alone is %1 % of it.")

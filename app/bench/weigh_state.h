@@ -49,6 +49,9 @@ struct WeighState {
     [[nodiscard]] std::optional<double> netGramsOf(Decimal shown) const;
 };
 
+/// False where no scale is known yet: its readability is 0.
+[[nodiscard]] bool hasSteps(const KnownScale& scale);
+
 /// Why it cannot be recorded, and what to do; empty where it can.
 [[nodiscard]] QString benchRefusal(const WeighState& state, Decimal shown);
 

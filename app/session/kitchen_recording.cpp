@@ -1,3 +1,5 @@
+#include <QPointer>
+
 #include "app/session/kitchen_session.h"
 #include "app/session/now.h"
 
@@ -38,12 +40,13 @@ void KitchenSession::record(const std::vector<LedgerEntry>& entries,
                             const std::optional<Edit>& edit, const std::optional<TableFood>& food,
                             QObject* receiver,
                             std::function<void(const Result<ChainedEntry>&)> done) {
+    // Who asked may be gone by then; the edit is bound all the same.
     store_.post(
-        receiver, [kitchen = kitchen_, entries] { return recordedAll(*kitchen, entries); },
-        [this, edit, food, done = std::move(done),
+        this, [kitchen = kitchen_, entries] { return recordedAll(*kitchen, entries); },
+        [this, edit, food, done = std::move(done), asker = QPointer<QObject>{receiver},
          recipe = draft_ ? draft_->recipe() : QString{}](const Result<ChainedEntry>& last) {
             if (last && edit && !recipe.isEmpty()) bind(recipe, *edit, food, [] {});
-            done(last);
+            if (asker) done(last);
             if (last) emit ledgerGrew();
         });
 }

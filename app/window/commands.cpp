@@ -87,7 +87,7 @@ Commands::Commands(QUndoGroup& undoGroup, QWidget* window) {
     findRecipe = make("findRecipe", CommandWords::tr("&Find a recipe"), "Ctrl+F");
     findFood = make("findFood", CommandWords::tr("Find a foo&d"), "Ctrl+Shift+F");
     nextPane = make("nextPane", CommandWords::tr("&Next pane"), "F6");
-    paneBefore = make("paneBefore", CommandWords::tr("Pane &before"), "Shift+F6");
+    paneBefore = make("paneBefore", CommandWords::tr("Pan&e before"), "Shift+F6");
     path = make("path", CommandWords::tr("&Where it comes from"), "F7");
     copyPath = make("copyPathAsText", CommandWords::tr("Cop&y the path as text"), "Ctrl+Shift+C");
     printPath = make("printWorkingSheet", CommandWords::tr("P&rint working sheet…"), "Ctrl+P");

@@ -101,6 +101,20 @@ TEST_CASE("Backspace edits the number, and held on an empty one takes the last r
     CHECK(ledger.back().entry.reason == "slip of the hand");
 }
 
+TEST_CASE("while the bench asks something, Enter answers and records nothing") {
+    BenchWindow bench;
+    bench.weighPrawnMeat();
+    typeText(child<QLineEdit>(bench.screen(), "benchNumber"), QStringLiteral("58.9"));
+    emit bench.screen().weighing().taresAsked();
+    auto& choice = child<QPushButton>(*bench.screen().panes()[6], "choice0");
+    choice.setFocus();
+    pressKey(choice, Qt::Key_Return);
+    CHECK(
+        waitUntil([&] { return bench.screen().weighing().state().tare.kind == TareKind::Shown; }));
+    bench.rest();
+    CHECK(readingsIn(bench) == 0);
+}
+
 TEST_CASE("without a reading of this sitting nothing is taken back") {
     BenchWindow bench;
     const auto before = bench.ledger().size();

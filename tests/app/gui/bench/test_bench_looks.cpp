@@ -103,3 +103,79 @@ TEST_CASE("the bench has room for longer languages") {
     {
         BenchWindow bench{{1280, 800}};
         weighSome(bench);
+        checkWhole(bench);
+        keepPicture(bench.screen(), QStringLiteral("bench-longer"));
+    }
+    QCoreApplication::removeTranslator(&longer);
+}
+
+TEST_CASE("everything of the bench that takes the focus has a name") {
+    BenchWindow bench;
+    weighSome(bench);
+    CHECK(unnamedFocusables(bench.screen()).join(u'\n').toStdString().empty());
+    for (const char* page : {"benchSubject", "moreTares", "benchScale"}) {
+        click(child<QPushButton>(bench.screen(), page));
+        settle();
+        INFO(page);
+        CHECK(unnamedFocusables(bench.screen()).join(u'\n').toStdString().empty());
+        pressKey(bench.screen(), Qt::Key_Escape);
+    }
+}
+
+TEST_CASE("a reading is told by words, a shape, a frame and a tone; the tone can be silenced") {
+    BenchWindow bench;
+    bench.weighPrawnMeat();
+    bench.record(QStringLiteral("58.9"));
+    CHECK(bench.tones() == 1);
+    CHECK(bench.feedback().isFlashing());
+    CHECK(bench.feedback().kind() == FeedbackKind::Recorded);
+    CHECK(spokenOf(bench.feedback()).name.toStdString() == bench.said());
+    // The shape is there without its colour: the square is filled, the cross is not.
+    CHECK(pixelsOf(picture(bench.feedback()), colour(Role::Weighed, Shade::Light)) > 400);
+    auto& sound = child<QPushButton>(bench.screen(), "benchSound");
+    click(sound);
+    CHECK(bench.feedback().isMuted());
+    bench.record(QStringLiteral("57.9"));
+    CHECK(bench.tones() == 1);
+    CHECK_THAT(bench.said(), Catch::StartsWith("Recorded 57.9 g"));
+    CHECK(Feedback{}.isMuted());
+    click(sound);
+    CHECK_FALSE(Feedback{}.isMuted());
+    bench.record(QStringLiteral("12.34"));
+    REQUIRE(waitUntil([&] { return bench.tones() == 3; }));
+}
+
+TEST_CASE("the head of the bench tells the scale and its last check, also one that failed") {
+    BenchWindow bench;
+    auto& head = child<QPushButton>(bench.screen(), "benchScale");
+    CHECK(head.accessibleName() == QStringLiteral("“counter”, readability 0.1 g, not checked yet"));
+    bench.desk().checkScale(QStringLiteral("counter"), Decimal{2000, -1}, Decimal{2000, -1});
+    bench.rest();
+    CHECK_THAT(head.accessibleName().toStdString(),
+               Catch::Contains("0.1 g, checked ") && Catch::EndsWith(" with 200.0 g"));
+    bench.desk().checkScale(QStringLiteral("counter"), Decimal{2000, -1}, Decimal{1991, -1});
+    bench.rest();
+    CHECK_THAT(head.accessibleName().toStdString(),
+               Catch::Contains("check failed ") && Catch::EndsWith(": shows 199.1 g for 200.0 g"));
+}
+
+TEST_CASE("a kitchen without a scale offers to add one, and one without readings says so") {
+    BenchWindow bench{{1280, 800}, false, false};
+    CHECK(bench.said() == "Add a scale to begin.");
+    CHECK(child<QPushButton>(bench.screen(), "benchScale").accessibleName() ==
+          QStringLiteral("No scale yet, press to add one"));
+    CHECK_FALSE(child<QPushButton>(bench.screen(), "recordReading").isEnabled());
+    keepPicture(bench.screen(), QStringLiteral("bench-empty"));
+}
+
+TEST_CASE("pictures of the bench") {
+    BenchWindow bench;
+    weighSome(bench);
+    typeText(bench.screen().weighing().number(), QStringLiteral("271.1"));
+    keepBenchPictures(bench, QStringLiteral("bench"));
+    click(child<QPushButton>(bench.screen(), "benchSubject"));
+    keepBenchPictures(bench, QStringLiteral("bench-subjects"));
+    CHECK(bench.shown() == "58.9 g ± 0.1");
+}
+
+}  // namespace nettare

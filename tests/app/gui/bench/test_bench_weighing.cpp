@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "app/bench/to_weigh.h"
 #include "app/gui/bench/bench_window.h"
 #include "app/gui/support/gui.h"
 #include "app/sheet/document_texts.h"
@@ -28,6 +29,19 @@ void food(BenchWindow& bench, const char* what) {
     FreeSubject subject;
     subject.what = what;
     bench.screen().weighing().weigh(subject);
+}
+
+void line(BenchWindow& bench, const char* id) {
+    bench.screen().weighing().weigh(Purpose{PurposeKind::Line, id, {}});
+}
+
+/// Readings that a line of the open recipe is bound to.
+std::size_t boundTo(BenchWindow& bench, const char* id) {
+    const auto evaluation = bench.kitchen().draft()->evaluation();
+    REQUIRE(evaluation);
+    for (const LineEntry& each : evaluation->document.lines)
+        if (each.id == id) return each.weighed.size();
+    return 99;
 }
 
 const LedgerReading& newest(BenchWindow& bench) {
@@ -145,6 +159,22 @@ TEST_CASE("a weight is weighed out by a countdown, and too much is said") {
     CHECK(bench.shown() == " g ± 0.1");
 }
 
+TEST_CASE("what the recipe only assumes is offered to be weighed, and counts down to its amount") {
+    BenchWindow bench;
+    const auto list = stillToWeigh(*bench.kitchen().draft());
+    REQUIRE(list.size() == 1);
+    CHECK(list[0].what == QStringLiteral("lemon juice"));
+    CHECK_THAT(list[0].why.toStdString(), Catch::StartsWith("assumed, "));
+    REQUIRE(list[0].grams);
+    click(child<QPushButton>(child<QWidget>(bench.screen(), "todo"), "choice0"));
+    CHECK_THAT(bench.shown(), Catch::EndsWith(" g to go"));
+    bench.record(QStringLiteral("20.4"));
+    CHECK(newest(bench).entry().what == "lemon juice");
+    CHECK(stillToWeigh(*bench.kitchen().draft()).empty());
+    bench.kitchen().draft()->undoStack().undo();
+    CHECK(stillToWeigh(*bench.kitchen().draft()).size() == 1);
+}
+
 TEST_CASE("a food is weighed as bought and trimmed, as a pair of its ratio series") {
     BenchWindow bench;
     FreeSubject fennel;
@@ -215,6 +245,110 @@ TEST_CASE("a reading for the recipe stays recorded when another recipe is opened
     const Json* const line = entryIn(bench.kitchen().draft()->document(), "lines", "oil");
     REQUIRE(line != nullptr);
     CHECK_THAT(writeJson(*line), Catch::Contains(newest(bench).entry().id));
+}
+
+TEST_CASE("a number typed before there is a scale asks for one") {
+    BenchWindow bench{{1280, 800}, false, false};
+    food(bench, "salt");
+    typeText(bench.screen().weighing().number(), QStringLiteral("5"));
+    CHECK(bench.said() == "Add a scale to begin.");
+    CHECK_FALSE(bench.screen().weighing().useAsTare());
+}
+
+TEST_CASE("another portion into the same bowl is added, a second try takes the first one's place") {
+    BenchWindow bench;
+    auto& add = child<QPushButton>(bench.screen(), "addToWeighed");
+    line(bench, "oil");
+    bench.record(QStringLiteral("39.0"));
+    CHECK(add.text() == QStringLiteral("Add to 39.0 g"));
+    CHECK_FALSE(add.isChecked());
+    bench.record(QStringLiteral("39.2"));
+    CHECK(boundTo(bench, "oil") == 1);
+    take(bench, TareKind::SameBowl);
+    CHECK(add.isChecked());
+    CHECK(bench.said() == "39.2 g so far · the next is added");
+    bench.record(QStringLiteral("43.2"));
+    CHECK(boundTo(bench, "oil") == 2);
+    CHECK(add.text() == QStringLiteral("Add to 43.2 g"));
+    click(add);
+    CHECK(bench.said() == "43.2 g so far · the next takes its place");
+    bench.record(QStringLiteral("45.2"));
+    CHECK(boundTo(bench, "oil") == 1);
+}
+
+TEST_CASE("taking the trimmed one back leaves the pair's first, and the bowl its known tare") {
+    BenchWindow bench;
+    FreeSubject fennel;
+    fennel.what = "fennel";
+    fennel.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, {}};
+    bench.screen().weighing().weigh(fennel);
+    take(bench, TareKind::Vessel);
+    bench.record(QStringLiteral("486.0"));
+    const std::string first = newest(bench).entry().id;
+    bench.record(QStringLiteral("400.0"));
+    CHECK(bench.screen().weighing().state().before.empty());
+    take(bench, TareKind::SameBowl);
+    bench.screen().weighing().takeBackLast();
+    bench.rest();
+    CHECK(bench.screen().weighing().state().before == first);
+    CHECK(bench.screen().weighing().state().tare.kind == TareKind::Vessel);
+    CHECK(bench.screen().weighing().state().tare.vessel == "steel bowl");
+}
+
+TEST_CASE("the document says of a jar after the taking what the ledger says") {
+    BenchWindow bench;
+    line(bench, "oil");
+    take(bench, TareKind::Jar);
+    bench.record(QStringLiteral("523.4"));
+    bench.record(QStringLiteral("484.4"));
+    const LedgerEntry entry = newest(bench).entry();
+    const Json* const shown = entryIn(bench.kitchen().draft()->document(), "indications", entry.id);
+    REQUIRE(shown != nullptr);
+    CHECK(entry.state == WeighedState::EdiblePortion);
+    CHECK_THAT(writeJson(*shown), Catch::Contains("edible"));
+}
+
+TEST_CASE("a food's reading that a line was bound to later is taken off it when taken back") {
+    BenchWindow bench;
+    food(bench, "olive oil");
+    bench.record(QStringLiteral("39.0"));
+    const std::string id = newest(bench).entry().id;
+    bench.desk().bind(id, "oil");
+    bench.rest();
+    CHECK(boundTo(bench, "oil") == 1);
+    bench.screen().weighing().takeBackLast();
+    bench.rest();
+    CHECK(boundTo(bench, "oil") == 0);
+}
+
+TEST_CASE("another failure leaves the reading on its way to be told") {
+    BenchWindow bench;
+    food(bench, "salt");
+    auto& number = bench.screen().weighing().number();
+    typeText(number, QStringLiteral("12.3"));
+    pressKey(number, Qt::Key_Return);
+    CHECK(number.text().isEmpty());
+    // Another request's failure is none of its matter.
+    emit bench.desk().failed(Error{ErrorCode::ReadingOfNothing});
+    CHECK(number.text().isEmpty());
+    bench.rest();
+    CHECK(newest(bench).net == Decimal(123, -1));
+    CHECK_THAT(bench.said(), Catch::StartsWith("Recorded 12.3 g, salt, "));
+}
+
+TEST_CASE("the next of a series that is split by a tag bears that tag, and the split stays") {
+    BenchWindow bench;
+    FreeSubject prawns;
+    prawns.what = "prawn meat";
+    prawns.series = SeriesMark{SeriesKind::PerPiece, "prawn", {"large"}, {}};
+    bench.screen().weighing().weigh(prawns);
+    bench.record(QStringLiteral("12.3"));
+    REQUIRE(bench.desk().series() != nullptr);
+    bench.desk().showSeries(bench.desk().series()->key, {"large"});
+    bench.rest();
+    bench.record(QStringLiteral("12.5"));
+    REQUIRE(bench.desk().series() != nullptr);
+    CHECK(bench.desk().series()->tags == std::vector<std::string>{"large"});
 }
 
 TEST_CASE("any food can be weighed where no recipe is open") {

@@ -57,16 +57,16 @@ TEST_CASE("a draft without figures is not kept, and the window says why") {
 
 TEST_CASE("a screen is added with its action, and the action shows it") {
     DemoWindow demo;
-    auto* action = new QAction{QStringLiteral("&Bench")};
-    auto* bench = new QLabel{QStringLiteral("bench")};
-    demo.window().addScreen(QStringLiteral("bench"), action, bench);
-    CHECK(action->shortcut() == QKeySequence{QStringLiteral("Ctrl+5")});
-    CHECK_FALSE(bench->isVisible());
+    auto* action = new QAction{QStringLiteral("&Stove")};
+    auto* stove = new QLabel{QStringLiteral("stove")};
+    demo.window().addScreen(QStringLiteral("stove"), action, stove);
+    CHECK(action->shortcut() == QKeySequence{QStringLiteral("Ctrl+6")});
+    CHECK_FALSE(stove->isVisible());
     action->trigger();
-    CHECK(bench->isVisible());
+    CHECK(stove->isVisible());
     CHECK(action->isChecked());
     demo.window().showScreen(QStringLiteral("sheet"));
-    CHECK_FALSE(bench->isVisible());
+    CHECK_FALSE(stove->isVisible());
 }
 
 TEST_CASE("the window stands where it stood before") {
