@@ -78,7 +78,7 @@ ToGo toGo(const WeighState& state, const std::optional<Decimal>& shown) {
     const Decimal left = state.wanted.value_or(zero).minus(net.value_or(zero));
     const QString unit = plain(state.scale.unit);
     if (left < zero) return {benchNumber(-left), BenchText::tr("%1 over").arg(unit)};
-    if (left == zero) return {benchNumber(left), BenchText::tr("%1, there").arg(unit)};
+    if (left == zero) return {benchNumber(zero), BenchText::tr("%1, there").arg(unit)};
     return {benchNumber(left), BenchText::tr("%1 to go").arg(unit)};
 }
 

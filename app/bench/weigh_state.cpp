@@ -100,7 +100,7 @@ QString benchCaution(const WeighState& state, Decimal shown) {
     if (!net || *net == Decimal{} || !hasSteps(state.scale)) return {};
     const auto share = coarseShare(net->value(), state.scale.readability.value());
     if (!share) return {};
-    return BenchWords::tr("Under 20 steps of the scale: rounding alone is %1 % of it.")
+    return BenchWords::tr("Under 20 steps: rounding alone is %1 % of it.")
         .arg(QString::fromStdString(numberAt(1, 100 * *share)));
 }
 

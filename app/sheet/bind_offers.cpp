@@ -46,8 +46,9 @@ QString seriesText(const SeriesToBind& series) {
     const QString words = series.key.kind == SeriesKind::Ratio
                               ? BindWords::tr("ratio %2 of %1").arg(what, of)
                               : BindWords::tr("series %1, per %2").arg(what, of);
-    return BindWords::tr("%1%2, %n reading(s)", nullptr, static_cast<int>(counting))
-        .arg(words, tagsText(series.tags));
+    const QString readings =
+        counting == 1 ? BindWords::tr("1 reading") : BindWords::tr("%1 readings").arg(counting);
+    return BindWords::tr("%1%2, %3").arg(words, tagsText(series.tags), readings);
 }
 
 /// All readings of the key, and those of each condition alone where there are several.

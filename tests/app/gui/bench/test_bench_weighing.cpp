@@ -222,7 +222,7 @@ TEST_CASE("a net under twenty steps is recorded with a caution that shows the fi
     BenchWindow bench;
     food(bench, "saffron");
     typeText(bench.screen().weighing().number(), QStringLiteral("1.0"));
-    CHECK(bench.said() == "Under 20 steps of the scale: rounding alone is 4.1 % of it.");
+    CHECK(bench.said() == "Under 20 steps: rounding alone is 4.1 % of it.");
     CHECK(bench.feedback().kind() == FeedbackKind::Caution);
     bench.record(QStringLiteral("1.0"));
     CHECK(newest(bench).net == Decimal(10, -1));
