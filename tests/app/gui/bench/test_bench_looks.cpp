@@ -93,7 +93,9 @@ TEST_CASE("the bench is whole and readable at a metre, also on 1024 by 600") {
         checkWhole(bench);
         CHECK(bench.screen().height() == size.height());
         typeText(bench.screen().weighing().number(), QStringLiteral("213.1"));
+        settle();
         checkWhole(bench);
+        keepPicture(bench.screen(), QStringLiteral("bench-caution-%1").arg(size.width()));
     }
 }
 
