@@ -85,10 +85,9 @@ void judge(ReadSeries& series) {
     shown.ratio.reset();
     const SeriesQuestion question = questionOf(shown);
     if (shown.key.kind == SeriesKind::Ratio) {
-        if (auto report = judgedRatios(series.numbers.ratios, question))
-            shown.ratio = std::move(*report);
+        if (auto report = judgedRatios(series.numbers.ratios, question)) shown.ratio = *report;
     } else if (auto report = judgedSeries(series.numbers.pieces, question)) {
-        shown.report = std::move(*report);
+        shown.report = *report;
     }
 }
 

@@ -103,7 +103,7 @@ Typed<TypedCheck> readCheck(const QString& mass, const QString& shown, const Kno
                 errorWords(Error{ErrorCode::AboveCapacity}
                                .with("found", massWords(*known.value, scale.unit))
                                .with("most", massWords(*scale.capacity, scale.unit)))};
-    const auto number = readNumber(shown, EquipmentWords::tr("What the scale shows"));
+    auto number = readNumber(shown, EquipmentWords::tr("What the scale shows"));
     if (!number.value) return {{}, number.refusal};
     if (const QString refusal = shownRefusal(*number.value, scale); !refusal.isEmpty())
         return {{}, refusal};
@@ -118,7 +118,7 @@ Typed<Decimal> readTare(const QString& name, const QString& tare, const KnownSca
             EquipmentWords::tr("The vessel has no name; type one, such as “steel bowl”."));
         !refusal.isEmpty())
         return {{}, refusal};
-    const auto number = readNumber(tare, EquipmentWords::tr("What the empty vessel weighs"));
+    auto number = readNumber(tare, EquipmentWords::tr("What the empty vessel weighs"));
     if (!number.value) return number;
     if (*number.value <= Decimal{})
         return {{},

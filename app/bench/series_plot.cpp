@@ -55,7 +55,9 @@ std::pair<double, double> endsOfPlot(const SeriesPlot& plot) {
     if (plot.published) seen.push_back(*plot.published);
     if (seen.empty()) return {0, 1};
     // Of few readings the interval may be far wider than they are; its ends need not be seen.
-    const auto [least, most] = std::ranges::minmax(seen);
+    const auto seenEnds = std::ranges::minmax(seen);
+    const double least = seenEnds.min;
+    const double most = seenEnds.max;
     const double room = std::max({most - least, std::abs(most) * 0.02, 1e-6});
     std::pair<double, double> ends{least, most};
     if (plot.mean) {

@@ -85,7 +85,7 @@ QString outlierQuestion(const BenchSeries& series) {
 
 QString readingText(const LedgerReading& reading) {
     if (!reading.net) return SeriesWords::tr("a reading without a net");
-    const QString mass =
+    QString mass =
         SeriesWords::tr("%1 %2").arg(QString::fromStdString(printedDecimal(*reading.net)),
                                      QString::fromStdString(reading.entry().unit));
     if (reading.before)

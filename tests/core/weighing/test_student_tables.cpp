@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
+
 #include <cmath>
+#include <limits>
 
 #include "core/nutrition/judged_series.h"
 #include "core/nutrition/student_t.h"
@@ -24,7 +26,7 @@ TEST_CASE("Student's t is that of the printed tables", "[weighing]") {
         CHECK(studentLaw().coverage(row.freedom) ==
               Approx(row.t).margin(row.freedom == 1 ? 0.005 : 0.0005));
     }
-    CHECK(studentLaw().coverage(INFINITY) == 1.96);
+    CHECK(studentLaw().coverage(std::numeric_limits<double>::infinity()) == 1.96);
 }
 
 namespace {

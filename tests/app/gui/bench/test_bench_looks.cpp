@@ -49,8 +49,8 @@ std::string cutIn(const QWidget& part) {
 void checkWhole(BenchWindow& bench) {
     checkSizes(bench.screen().weighing());
     checkSizes(child<QWidget>(bench.screen(), "ledgerList"));
-    CHECK(cutIn(bench.screen().weighing()) == std::string{});
-    CHECK(cutIn(child<QWidget>(bench.screen(), "ledgerList")) == std::string{});
+    CHECK(cutIn(bench.screen().weighing()).empty());
+    CHECK(cutIn(child<QWidget>(bench.screen(), "ledgerList")).empty());
     CHECK(bench.screen().minimumSizeHint().width() <= bench.screen().width());
     CHECK(bench.screen().minimumSizeHint().height() <= bench.screen().height());
 }
