@@ -76,7 +76,7 @@ BenchScreen::BenchScreen(KitchenSession& kitchen, PathAsker& paths, QWidget* par
       pages_{new QStackedWidget},
       tabRow_{new QWidget} {
     setObjectName(QStringLiteral("benchScreen"));
-    todo_->setObjectName(QStringLiteral("todo"));
+    todo_->setObjectName(QStringLiteral("stillToWeigh"));
     build();
     connectParts();
     followRecipe();

@@ -166,7 +166,7 @@ TEST_CASE("what the recipe only assumes is offered to be weighed, and counts dow
     CHECK(list[0].what == QStringLiteral("lemon juice"));
     CHECK_THAT(list[0].why.toStdString(), Catch::StartsWith("assumed, "));
     REQUIRE(list[0].grams);
-    click(child<QPushButton>(child<QWidget>(bench.screen(), "todo"), "choice0"));
+    click(child<QPushButton>(child<QWidget>(bench.screen(), "stillToWeigh"), "choice0"));
     CHECK_THAT(bench.shown(), Catch::EndsWith(" g to go"));
     bench.record(QStringLiteral("20.4"));
     CHECK(newest(bench).entry().what == "lemon juice");
