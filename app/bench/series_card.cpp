@@ -97,7 +97,10 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     followSeries();
 }
 
-SeriesCard::~SeriesCard() = default;
+// A field that goes with the focus says that it was edited, after the card itself is gone.
+SeriesCard::~SeriesCard() {
+    for (QLineEdit* const field : {others_, enough_}) field->disconnect(this);
+}
 
 void SeriesCard::buildPage() {
     auto* const page = new QWidget;

@@ -92,6 +92,11 @@ ImportScreen::ImportScreen(KitchenSession& kitchen, Asker asker, QWidget* parent
     chooseKind(0);
 }
 
+// A field that goes with the focus says that it was edited, after the screen itself is gone.
+ImportScreen::~ImportScreen() {
+    path_->disconnect(this);
+}
+
 void ImportScreen::build() {
     bring_->setProperty("primary", true);
     header_->addAction(stop_);

@@ -34,6 +34,7 @@ public:
     };
 
     ImportScreen(KitchenSession& kitchen, Asker asker, QWidget* parent = nullptr);
+    ~ImportScreen() override;
 
     void setPath(const QString& path);
     [[nodiscard]] bool busy() const { return tasks_.busy(); }

@@ -69,6 +69,11 @@ LabelPackFields::LabelPackFields(QWidget* parent)
     follow();
 }
 
+// A field that goes with the focus says that it was edited, after these fields themselves are gone.
+LabelPackFields::~LabelPackFields() {
+    size_->disconnect(this);
+}
+
 QLineEdit* LabelPackFields::addField(const char* name, const QString& spoken, int width) {
     auto* made = new QLineEdit;
     made->setObjectName(QLatin1String{name});

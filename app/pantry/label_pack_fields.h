@@ -19,6 +19,7 @@ class LabelPackFields : public QWidget {
 
 public:
     explicit LabelPackFields(QWidget* parent = nullptr);
+    ~LabelPackFields() override;
 
     void show(const LabelTyped& typed);
     void readInto(LabelTyped& typed) const;

@@ -10,6 +10,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include <memory>
+
 namespace nettare {
 
 namespace {
@@ -128,6 +130,20 @@ TEST_CASE("an odd reading that is as weighed is not asked about again") {
     shown.kitchen.weighPrawns({"9.7"});
     CHECK_FALSE(shown.card.findChild<OutlierQuestion*>()->isVisible());
     CHECK(shown.kitchen.desk().series()->counted.size() == 9);
+}
+
+TEST_CASE("a card that goes while its field has the focus asks for nothing") {
+    BenchKitchen kitchen;
+    kitchen.weighPrawns(kSixPrawns);
+    auto card = std::make_unique<SeriesCard>(kitchen.desk());
+    showReady(*card, {760, 760});
+    kitchen.rest();
+    auto& others = child<QLineEdit>(*card, "seriesOthers");
+    typeText(others, QStringLiteral("36"));
+    REQUIRE(others.hasFocus());
+    card.reset();
+    kitchen.rest();
+    CHECK(kitchen.desk().series()->others == 0);
 }
 
 TEST_CASE("a condition splits the series") {
