@@ -5,7 +5,7 @@
 #   --lint    clang-format, shellcheck, clang++ build, clang-tidy, and a g++ build file by file
 #   --slow    the tests labelled slow
 #   --start-within MINUTES    starts no further stage later than that
-# The last line is "N passed, N failed" over all stages.
+# What failed is named at the end. The last line is "N passed, N failed" over all stages.
 set -euo pipefail
 exec </dev/null
 # shellcheck source=packaging/common.sh
@@ -16,7 +16,14 @@ exec </dev/null
 passed=0
 failed=0
 report=()
+failures=()
 latest_start_s=
+
+# broken WHAT: says at once and in the summary what failed.
+broken() {
+    echo "FAILED: $1"
+    failures+=("failed: $1")
+}
 
 # run_step TITLE COMMAND...: one step that passes or fails as a whole.
 run_step() {
@@ -27,7 +34,7 @@ run_step() {
         passed=$((passed + 1))
     else
         failed=$((failed + 1))
-        echo "FAILED: $title"
+        broken "$title"
         return 1
     fi
 }
@@ -59,17 +66,20 @@ build_tests() {
     echo "== build, preset $1"
     if build_preset "$1"; then return; fi
     failed=$((failed + 1))
-    echo "FAILED: build, preset $1"
+    broken "build, preset $1"
     return 1
 }
 
 # count_tests LOG: adds what the closing line of ctest in LOG says.
 count_tests() {
-    local line
+    local line name
     line=$(sed -n 's/^.*tests passed, \([0-9]*\) tests\{0,1\} failed out of \([0-9]*\)$/\1 \2/p' "$1" |
         tail -n 1)
     if [ -z "$line" ]; then return 1; fi
     failed=$((failed + ${line% *}))
+    # As ctest lists them below "The following tests FAILED:"
+    while read -r name; do broken "$name"; done < <(
+        sed -n -e '/(Skipped)$/d' -e 's/^[[:space:]]*[0-9]* - \(.*\) ([^()]*)$/\1/p' "$1")
     passed=$((passed + ${line#* } - ${line% *}))
     [ "${line% *}" -eq 0 ]
 }
@@ -150,6 +160,6 @@ mkdir -p "$root/build"
 fetch_indian_table
 for stage in "${stages[@]}"; do run_stage "$stage"; done
 echo "==== all stages"
-printf '%s\n' "${report[@]}"
+printf '%s\n' "${report[@]}" ${failures[@]+"${failures[@]}"}
 printf '%d passed, %d failed\n' "$passed" "$failed"
 [ "$failed" -eq 0 ]
