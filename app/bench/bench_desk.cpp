@@ -96,7 +96,6 @@ void BenchDesk::showSeries(const SeriesKey& key, const std::vector<std::string>&
     if (!wanted_ || !sameSeries(*wanted_, key)) {
         others_ = 0;
         enough_ = 0;
-        pooled_ = false;
     }
     wanted_ = key;
     wantedTags_ = tags;
@@ -109,11 +108,12 @@ void BenchDesk::showSeriesAsSplit(const SeriesKey& key) {
 }
 
 void BenchDesk::loadSeries() {
+    PoolChoice pool = kitchen_.pools().of(*wanted_, wantedTags_).value_or(PoolChoice{});
     kitchen_.askKitchen(
         this,
-        [this, key = *wanted_, tags = wantedTags_,
+        [this, key = *wanted_, tags = wantedTags_, pool = std::move(pool),
          look = ++looks_](const Kitchen& kitchen) -> std::function<void()> {
-            auto read = std::make_shared<Result<ReadSeries>>(readSeries(kitchen, key, tags));
+            auto read = std::make_shared<Result<ReadSeries>>(readSeries(kitchen, key, tags, pool));
             return [this, read, look] {
                 if (look != looks_) return;
                 if (*read)
@@ -132,7 +132,6 @@ void BenchDesk::finishSeries(ReadSeries series) {
             shown.published = publishedMeanOf(*food, shown.key, shown.tags);
     shown.others = others_;
     shown.enough = enough_;
-    shown.pooled = pooled_;
     kitchen_.askKitchen(this,
                         [this, judged = std::make_shared<ReadSeries>(std::move(series)),
                          look = ++looks_](const Kitchen&) -> std::function<void()> {
@@ -157,10 +156,11 @@ void BenchDesk::setEnough(double grams) {
     if (wanted_) loadSeries();
 }
 
-void BenchDesk::setPooled(bool pooled) {
-    if (pooled_ == pooled) return;
-    pooled_ = pooled;
-    if (wanted_) loadSeries();
+void BenchDesk::setPool(const PoolChoice& pool) {
+    if (!wanted_ || kitchen_.pools().of(*wanted_, wantedTags_).value_or(PoolChoice{}) == pool)
+        return;
+    kitchen_.pools().choose(*wanted_, wantedTags_, pool);
+    loadSeries();
 }
 
 void BenchDesk::record(const std::vector<LedgerEntry>& entries, const std::optional<Edit>& edit,

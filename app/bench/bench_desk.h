@@ -48,7 +48,8 @@ public:
     void setOthers(double others);
     /// Half-width of the others' total that would be enough, g; 0: none.
     void setEnough(double grams);
-    void setPooled(bool pooled);
+    /// For the series that is shown, as it is split; kept while the window is open.
+    void setPool(const PoolChoice& pool);
 
     /// Writes entries to the ledger, all or none, and gives the edit to the open draft, where there
     /// is one. recorded() follows with the last entry. `food` is a row that the edit brings along.
@@ -104,7 +105,6 @@ private:
     std::optional<SeriesKey> wanted_;
     std::vector<std::string> wantedTags_;
     double others_ = 0, enough_ = 0;
-    bool pooled_ = false;
     int loads_ = 0, looks_ = 0;  ///< count, so that only the newest answer shows
 };
 

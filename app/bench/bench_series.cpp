@@ -45,6 +45,26 @@ void takeReadings(BenchSeries& shown, std::vector<LedgerReading>& all,
     }
 }
 
+/// Of a series that is split: the readings that bear none of the tags shown, then those that bear
+/// one other tag.
+std::vector<EarlierOffer> offersWithin(const std::vector<LedgerReading>& all,
+                                       const BenchSeries& shown) {
+    std::vector<EarlierOffer> offers;
+    if (shown.tags.empty()) return offers;
+    const auto offer = [&](EarlierSeries series) {
+        const auto counting = std::ranges::count_if(all, [&](const LedgerReading& reading) {
+            return reading.counts() && reading.net && isOf(reading, shown.key) &&
+                   isOfEarlier(reading, series);
+        });
+        if (counting > 1) offers.push_back({std::move(series), static_cast<int>(counting)});
+    };
+    offer({shown.key, {}, shown.tags, {}});
+    for (const std::string& tag : shown.knownTags)
+        if (std::ranges::find(shown.tags, tag) == shown.tags.end())
+            offer({shown.key, {tag}, {}, shown.tags});
+    return offers;
+}
+
 bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& tags) {
     return std::ranges::any_of(tags, [&measure](const std::string& tag) {
         return !measure.qualifier.empty() && measure.qualifier.starts_with(tag);
@@ -56,7 +76,8 @@ bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& t
 SeriesQuestion questionOf(const BenchSeries& series) {
     SeriesQuestion question;
     question.assumed = assumedFor(series.key.kind);
-    question.poolAssumed = series.pooled;
+    question.poolAssumed = series.pool.usual;
+    question.earlier = series.earlier;
     if (series.others > 0) question.others = series.others;
     if (series.enough > 0) question.wanted = series.enough;
     question.published = series.published;
@@ -64,7 +85,7 @@ SeriesQuestion questionOf(const BenchSeries& series) {
 }
 
 Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
-                              const std::vector<std::string>& tags) {
+                              const std::vector<std::string>& tags, const PoolChoice& pool) {
     const auto entries = kitchen.seriesEntries(key);
     if (!entries) return fail(entries.error());
     const auto checks = kitchen.equipmentEntries();
@@ -75,8 +96,24 @@ Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
     series.shown.key = key;
     series.shown.tags = tags;
     series.shown.knownTags = tagsOf(all);
+    series.shown.sameSeriesOffers = offersWithin(all, series.shown);
     takeReadings(series.shown, all, series.numbers.places);
+    series.shown.pool = pool;
+    if (!pool.earlier) return series;
+    auto earlier = earlierSpread(kitchen, *pool.earlier);
+    if (!earlier) return fail(earlier.error());
+    series.shown.earlier = std::move(*earlier);
     return series;
+}
+
+std::vector<EarlierOffer> earlierOffers(const BenchSeries& series,
+                                        const std::vector<SeriesSummary>& kept) {
+    std::vector<EarlierOffer> offers = series.sameSeriesOffers;
+    for (const SeriesSummary& other : kept)
+        if (other.key.kind == series.key.kind && other.key.of == series.key.of &&
+            !sameSeries(other.key, series.key) && other.readings > 1)
+            offers.push_back({{other.key, {}, {}, {}}, other.readings});
+    return offers;
 }
 
 void judge(ReadSeries& series) {

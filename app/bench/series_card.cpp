@@ -32,6 +32,7 @@ namespace {
 
 constexpr double kMostAsked = 1e6;
 constexpr int kNumberFieldPx = 110;
+constexpr int kPoolLetters = 22;
 
 QString fieldText(double number) {
     return number > 0 ? QString::fromStdString(Decimal::fromDouble(number).text()) : QString{};
@@ -51,6 +52,7 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
       note_{benchNote()},
       refusal_{benchNote()},
       choice_{benchBox(tr("Which series"), "seriesChoice")},
+      pool_{benchBox(tr("What its spread is pooled with"), "seriesPool")},
       tags_{new QWidget},
       tagRow_{new FlowLayout{kSpace2Px, kSpace2Px, tags_}},
       plot_{new SeriesPlotView},
@@ -58,7 +60,6 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
       leftOut_{new LeftOutList},
       others_{benchField(tr("How many others"), "seriesOthers")},
       enough_{benchField(tr("Near enough, in grams"), "seriesEnough")},
-      pooled_{benchButton(tr("Pool with the usual spread"), "seriesPooled")},
       inTime_{benchButton(tr("As weighed in time"), "seriesInTime")} {
     setAccessibleName(tr("Yield series"));
     heading_->setObjectName(QStringLiteral("seriesHeading"));
@@ -78,7 +79,7 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     connect(choice_, &QComboBox::activated, this, &SeriesCard::choose);
     connect(others_, &QLineEdit::editingFinished, this, &SeriesCard::takeOthers);
     connect(enough_, &QLineEdit::editingFinished, this, &SeriesCard::takeEnough);
-    connect(pooled_, &QPushButton::toggled, this, [this](bool on) { desk_.setPooled(on); });
+    connect(pool_, &QComboBox::activated, this, &SeriesCard::pool);
     connect(inTime_, &QPushButton::toggled, this, &SeriesCard::showPlot);
     connect(question_, &OutlierQuestion::leftOut, this, [this](const QString& cause) {
         if (const auto* series = desk_.series(); series != nullptr)
@@ -149,11 +150,11 @@ QWidget* SeriesCard::buildControls() {
     word(tr("others, to ±"));
     pair->addWidget(enough_);
     word(tr("g"));
-    pooled_->setCheckable(true);
     inTime_->setCheckable(true);
+    pool_->setMinimumContentsLength(kPoolLetters);
     row->addWidget(forOthers);
     row->addWidget(inTime_);
-    row->addWidget(pooled_);
+    row->addWidget(pool_);
     return controls;
 }
 
@@ -189,11 +190,37 @@ void SeriesCard::followSeries() {
     leftOut_->show(series->readings);
     const bool ratio = series->key.kind == SeriesKind::Ratio;
     others_->parentWidget()->setVisible(!ratio);
-    pooled_->setVisible(!ratio);
     if (!others_->hasFocus()) others_->setText(fieldText(series->others));
     if (!enough_->hasFocus()) enough_->setText(fieldText(series->enough));
-    const QSignalBlocker quiet{pooled_};
-    pooled_->setChecked(series->pooled);
+    showPool();
+}
+
+// What was chosen stays offered where its readings are gone, and the sentence says so.
+void SeriesCard::showPool() {
+    const BenchSeries& series = *desk_.series();
+    pools_ = {{}, {true, {}}};
+    std::vector<int> readings{0, 0};
+    for (EarlierOffer& offer : earlierOffers(series, desk_.seriesKept())) {
+        pools_.push_back({false, std::move(offer.series)});
+        readings.push_back(offer.readings);
+    }
+    auto chosen = std::ranges::find(pools_, series.pool);
+    if (chosen == pools_.end()) {
+        readings.push_back(0);
+        chosen = pools_.insert(chosen, series.pool);
+    }
+    const auto place = static_cast<int>(chosen - pools_.begin());
+    const QSignalBlocker quiet{pool_};
+    pool_->clear();
+    for (std::size_t i = 0; i < pools_.size(); ++i)
+        pool_->addItem(readings[i] == 0 ? poolText(pools_[i])
+                                        : tr("%1 · %2").arg(poolText(pools_[i])).arg(readings[i]));
+    pool_->setCurrentIndex(place);
+}
+
+void SeriesCard::pool(int place) {
+    if (place >= 0 && static_cast<std::size_t>(place) < pools_.size())
+        desk_.setPool(pools_[static_cast<std::size_t>(place)]);
 }
 
 void SeriesCard::showTags() {

@@ -48,6 +48,8 @@ private:
     void showSentences();
     void askAboutOutlier();
     void choose(int place);
+    void showPool();
+    void pool(int place);
     void splitByTags();
     void takeOthers();
     void takeEnough();
@@ -59,14 +61,15 @@ private:
     EmptyState* empty_;
     QVBoxLayout* column_ = nullptr;
     QLabel *heading_, *summary_, *sentence_, *more_, *note_, *refusal_;
-    QComboBox* choice_;
+    QComboBox *choice_, *pool_;
     QWidget* tags_;
     FlowLayout* tagRow_;
     SeriesPlotView* plot_;
     OutlierQuestion* question_;
     LeftOutList* leftOut_;
     QLineEdit *others_, *enough_;
-    QPushButton *pooled_, *inTime_;
+    QPushButton* inTime_;
+    std::vector<PoolChoice> pools_;    ///< what pool_ offers, in its order
     std::set<std::string> asWeighed_;  ///< readings that the cook said are right
 };
 

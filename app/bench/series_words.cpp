@@ -20,18 +20,9 @@ QString seriesName(const SeriesKey& key) {
     return SeriesWords::tr("%1 per %2").arg(what, of);
 }
 
-/// The question that the desk asked.
-SeriesQuestion askedOf(const BenchSeries& series) {
-    SeriesQuestion question;
-    if (series.others > 0) question.others = series.others;
-    if (series.enough > 0) question.wanted = series.enough;
-    question.published = series.published;
-    return question;
-}
-
 SeriesTexts textsOf(const BenchSeries& series) {
-    if (series.report) return seriesTexts(series.key, *series.report, askedOf(series));
-    if (series.ratio) return ratioTexts(series.key, *series.ratio);
+    if (series.report) return seriesTexts(series.key, *series.report, questionOf(series));
+    if (series.ratio) return ratioTexts(series.key, *series.ratio, questionOf(series));
     return {};
 }
 
@@ -56,6 +47,14 @@ QString seriesChoice(const SeriesSummary& series) {
     return SeriesWords::tr("%1 · %2").arg(seriesName(series.key)).arg(series.readings);
 }
 
+QString poolText(const PoolChoice& pool) {
+    if (pool.earlier)
+        return SeriesWords::tr("Pooled with %1")
+            .arg(QString::fromStdString(earlierName(*pool.earlier)));
+    return pool.usual ? SeriesWords::tr("Pooled with the usual spread")
+                      : SeriesWords::tr("Pooled with nothing");
+}
+
 QString seriesSummary(const BenchSeries& series) {
     const QString summary = unbroken(textsOf(series).summary);
     return summary.isEmpty() ? SeriesWords::tr("No reading counts here.") : summary;
@@ -66,6 +65,11 @@ QStringList seriesSentences(const BenchSeries& series) {
     QStringList sentences{(unbroken(texts.next) + u' ' + unbroken(texts.others)).trimmed()};
     for (const std::string* each : {&texts.against, &texts.spread, &texts.more, &texts.drift})
         if (!each->empty()) sentences << unbroken(*each);
+    if (series.pool.earlier && !series.earlier)
+        sentences << SeriesWords::tr(
+                         "Fewer than two readings of %1 count, so there is no spread "
+                         "to pool with.")
+                         .arg(QString::fromStdString(earlierName(*series.pool.earlier)));
     return sentences;
 }
 

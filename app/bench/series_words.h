@@ -13,6 +13,9 @@ namespace nettare {
 /// As a list shows it: "prawn meat per piece · 6".
 [[nodiscard]] QString seriesChoice(const SeriesSummary& series);
 
+/// "Pooled with nothing", "Pooled with the usual spread", "Pooled with prawn meat, 2025".
+[[nodiscard]] QString poolText(const PoolChoice& pool);
+
 /// "6 readings · mean 9.82 g · s 0.17 g"; what is not known is left out.
 [[nodiscard]] QString seriesSummary(const BenchSeries& series);
 

@@ -137,7 +137,19 @@ void BenchArguments::addSeries() {
         ->type_name("GRAMS")
         ->check(CLI::PositiveNumber)
         ->needs(others);
-    seriesCommand_->add_flag("--pool", series_.pool, "Pool its spread with the assumed one");
+    CLI::Option* usual =
+        seriesCommand_->add_flag("--pool", series_.pool, "Pool its spread with the assumed one");
+    seriesCommand_
+        ->add_option("--pool-with", series_.poolWith,
+                     "Pool its spread with that of an earlier series of the same piece, measure or "
+                     "ratio")
+        ->type_name("\"FOOD[: OF]\"")
+        ->excludes(usual);
+    seriesCommand_
+        ->add_option("--pool-tag", series_.poolTag,
+                     "Of that series, or of the one shown, only readings with that condition")
+        ->type_name("TEXT")
+        ->excludes(usual);
     seriesCommand_->add_flag("--json", series_.json, "The same for other programs, as JSON");
 }
 

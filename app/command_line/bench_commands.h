@@ -49,6 +49,7 @@ struct SeriesCommand {
     double others = 0;  ///< 0: not asked for
     double within = 0;  ///< g; 0: not asked for
     bool pool = false;
+    std::string poolWith, poolTag;  ///< an earlier series, and the condition of its readings
     bool json = false;
 };
 

@@ -36,7 +36,8 @@ inline constexpr std::string_view kSeriesExamples =
     "Examples:\n"
     "  nettare --kitchen spring.nettare series\n"
     "  nettare --kitchen spring.nettare series \"prawn meat\" --others 36 --within 5\n"
-    "  nettare --kitchen spring.nettare series fennel --of \"edible / bought\" --json";
+    "  nettare --kitchen spring.nettare series fennel --of \"edible / bought\" --json\n"
+    "  nettare --kitchen spring.nettare series \"prawn meat\" --tag 2026 --pool-tag 2025";
 
 inline constexpr std::string_view kLedgerExamples =
     "Examples:\n"

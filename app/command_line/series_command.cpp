@@ -6,6 +6,7 @@
 #include <ostream>
 #include <vector>
 
+#include "app/command_line/pooled_with.h"
 #include "app/command_line/series_page.h"
 #include "app/command_line/show_recipe.h"
 
@@ -15,37 +16,17 @@ namespace {
 
 using Summaries = std::vector<SeriesSummary>;
 
-std::string titlesOf(const Summaries& series) {
-    std::string titles;
-    for (const SeriesSummary& one : series)
-        titles += fmt::format("{}“{}”", titles.empty() ? "" : ", ", seriesTitle(one.key));
-    return titles;
-}
-
-/// Those of the food as written, else those whose food begins so.
-Summaries ofFood(const Summaries& all, const std::string& food) {
-    const std::string wanted = foldedWhat(food);
-    Summaries exact;
-    Summaries begun;
-    for (const SeriesSummary& one : all) {
-        const std::string what = foldedWhat(one.key.what);
-        if (what == wanted) exact.push_back(one);
-        if (what.starts_with(wanted)) begun.push_back(one);
-    }
-    return exact.empty() ? begun : exact;
-}
-
 Result<SeriesKey> keyNamed(const Summaries& all, const SeriesCommand& command) {
-    Summaries found = ofFood(all, command.food);
+    Summaries found = seriesOfFood(all, command.food);
     if (!command.of.empty())
         std::erase_if(found, [&](const SeriesSummary& one) { return one.key.of != command.of; });
     if (found.empty())
         return fail(ofArgument("FOOD", Error{ErrorCode::SeriesNotFound}
                                            .with("found", command.food)
-                                           .with("known", titlesOf(all))));
+                                           .with("known", seriesTitles(all))));
     if (found.size() > 1)
-        return fail(
-            ofArgument("FOOD", Error{ErrorCode::SeriesAmbiguous}.with("known", titlesOf(found))));
+        return fail(ofArgument(
+            "FOOD", Error{ErrorCode::SeriesAmbiguous}.with("known", seriesTitles(found))));
     return found.front().key;
 }
 
@@ -76,9 +57,15 @@ Result<void> showSeries(const SeriesCommand& command, const Kitchen& kitchen, Do
     asked.tags = command.tags;
     asked.others = command.others;
     asked.enough = command.within;
-    asked.pooled = command.pool;
+    auto pool = poolAsked(*all, command, asked.key);
+    if (!pool) return fail(pool.error());
+    asked.pool = std::move(*pool);
     const auto series = seriesIn(kitchen, loader, asked);
     if (!series) return fail(series.error());
+    if (const auto& earlier = series->pool.earlier; earlier && !series->earlier)
+        return fail(
+            ofArgument(command.poolWith.empty() ? "--pool-tag" : "--pool-with",
+                       Error{ErrorCode::SeriesShowsNoSpread}.with("found", earlierName(*earlier))));
     out << (command.json ? writeJsonIndented(seriesJson(*series)) : seriesPage(*series));
     return {};
 }

@@ -45,6 +45,25 @@ Json againstJson(const AgainstPublished& against, const PublishedMean& published
     return json;
 }
 
+/// With what the spread is pooled: s in the terms of KnownSpread, of ratios a share.
+Json pooledWithJson(const std::string& name, KnownSpread known, int readings) {
+    Json json = Json::object();
+    json.set("name", Json{name}).set("s", Json{known.spread}).set("nu", Json{known.freedom});
+    if (readings > 0) json.set("g", Json{static_cast<double>(readings)});
+    return json;
+}
+
+template <class Report>
+void writePool(const BenchSeries& series, const Report& report, Json& json) {
+    if (report.basis != SpreadBasis::Pooled) return;
+    if (const auto& earlier = series.earlier)
+        json.set("pooled_with", pooledWithJson(earlier->name, earlier->known, earlier->readings));
+    else
+        json.set("pooled_with",
+                 pooledWithJson("the assumed spread",
+                                assumedBeside(report.statistics, questionOf(series).assumed), 0));
+}
+
 void writeReport(const BenchSeries& series, Json& json) {
     const SeriesReport& report = *series.report;
     const PieceStatistics& statistics = report.statistics;
@@ -52,6 +71,7 @@ void writeReport(const BenchSeries& series, Json& json) {
     json.set("n", Json{static_cast<double>(statistics.pieces)});
     json.set("s", Json{statistics.spread}).set("nu", Json{statistics.freedom});
     json.set("spread", Json{basisWord(report.basis)});
+    writePool(series, report, json);
     json.set("mean", withinJson(report.mean)).set("next", withinJson(report.next));
     if (report.others) json.set("others", withinJson(*report.others));
     if (report.more) json.set("more", Json{static_cast<double>(*report.more)});
@@ -66,11 +86,13 @@ void writeReport(const BenchSeries& series, Json& json) {
     if (report.against) json.set("against", againstJson(*report.against, *series.published));
 }
 
-void writeRatio(const RatioReport& report, Json& json) {
+void writeRatio(const BenchSeries& series, Json& json) {
+    const RatioReport& report = *series.ratio;
     json.set("g", Json{static_cast<double>(report.statistics.readings)});
     json.set("s", Json{report.statistics.residualSpread});
     json.set("nu", Json{report.statistics.freedom});
     json.set("spread", Json{basisWord(report.basis)}).set("ratio", withinJson(report.ratio));
+    writePool(series, report, json);
     if (report.next) json.set("next", withinJson(*report.next));
 }
 
@@ -96,7 +118,7 @@ Json seriesJson(const BenchSeries& series) {
     json.set("food", Json{series.key.what}).set("of", Json{series.key.of});
     json.set("kind", Json{wordFor(series.key.kind, kSeriesWords)});
     if (series.report) writeReport(series, json);
-    if (series.ratio) writeRatio(*series.ratio, json);
+    if (series.ratio) writeRatio(series, json);
     const auto odd = series.report  ? series.report->outlier
                      : series.ratio ? series.ratio->outlier
                                     : std::nullopt;

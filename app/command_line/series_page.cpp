@@ -26,7 +26,7 @@ Result<std::optional<TableFood>> foodOf(const Kitchen& kitchen, DossierLoader& l
 
 SeriesTexts textsToPrint(const BenchSeries& series) {
     if (series.report) return seriesTexts(series.key, *series.report, questionOf(series));
-    return ratioTexts(series.key, *series.ratio);
+    return ratioTexts(series.key, *series.ratio, questionOf(series));
 }
 
 std::optional<std::size_t> oddPlace(const BenchSeries& series) {
@@ -70,12 +70,11 @@ std::string seriesTitle(const SeriesKey& key) {
 
 Result<BenchSeries> seriesIn(const Kitchen& kitchen, DossierLoader& loader,
                              const BenchSeries& asked) {
-    auto series = readSeries(kitchen, asked.key, asked.tags);
+    auto series = readSeries(kitchen, asked.key, asked.tags, asked.pool);
     if (!series) return fail(series.error());
     BenchSeries& shown = series->shown;
     shown.others = asked.others;
     shown.enough = asked.enough;
-    shown.pooled = asked.pooled;
     const auto food = foodOf(kitchen, loader, shown.row);
     if (!food) return fail(food.error());
     if (*food) shown.published = publishedMeanOf(**food, shown.key, shown.tags);

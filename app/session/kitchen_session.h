@@ -13,6 +13,7 @@
 #include "app/session/draft_session.h"
 #include "app/session/food_series.h"
 #include "app/session/own_foods.h"
+#include "app/session/pool_choice.h"
 #include "app/work/store_thread.h"
 #include "core/ledger/ledger_entry.h"
 #include "db/food_tables.h"
@@ -81,6 +82,8 @@ public:
     /// The kitchen's own foods, and what its recipes use.
     [[nodiscard]] OwnFoods& ownFoods() { return own_; }
     [[nodiscard]] const OwnFoods& ownFoods() const { return own_; }
+    /// What yield series are pooled with, as chosen since the window was opened.
+    [[nodiscard]] PoolChoices& pools() { return pools_; }
     /// Foods whose names match, own ones first where they match as well, else from the tables;
     /// immediate (a few milliseconds).
     [[nodiscard]] FoodSearch searchFoods(const QString& words, std::size_t most) const;
@@ -153,6 +156,7 @@ private:
     std::vector<RevisionSummary> revisions_;
     SaveState saveState_ = SaveState::Saved;
     OwnFoods own_;
+    PoolChoices pools_;
     QElapsedTimer lastSaved_;
     QTimer journalTimer_;
     int openings_ = 0;  ///< counts, so that only the newest opening shows

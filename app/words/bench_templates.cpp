@@ -37,6 +37,14 @@ std::string_view benchTemplateFor(ErrorCode code) {
         case SeriesOfOther:
             return "the line counts {wanted} and the series is of {found}; choose a series of "
                    "{wanted}, or change the line.";
+        case SeriesShowsNoSpread:
+            return "fewer than two readings of “{found}” count, so it shows no spread to pool "
+                   "with; weigh more of it, or pool with another series.";
+        case PoolOfOther:
+            return "“{found}” is no series of {wanted}; pool with one that is.";
+        case PoolWithItself:
+            return "these readings of “{found}” are among those that are shown; split the series "
+                   "with --tag, or pool with another one.";
         case ReadingOfNothing:
             return "a reading of a series needs its food and what it is of; name both.";
         case PairNotWhole:

@@ -47,17 +47,42 @@ std::string summaryText(const SeriesReport& report) {
                        spreadWord(report.basis));
 }
 
-/// How well a spread of two or three readings is known; ratios are not pooled.
-std::string fewText(int readings, bool canPool) {
+/// How well a spread of two or three readings is known.
+std::string fewText(int readings) {
     const std::string known =
         readings == 2 ? "With two readings the spread is hardly known, and the interval is 12.7 "
                         "standard uncertainties wide to each side; weigh two more"
                       : "With three readings the interval is 4.3 standard uncertainties wide to "
                         "each side; weigh one more";
-    return known + (canPool ? ", or pool with the assumed spread." : ".");
+    return known + ", or pool with an earlier or the usual spread.";
 }
 
-std::string spreadText(const SeriesReport& report) {
+/// A spread in grams, of ratios as a share of what went in.
+std::string gramsOfSpread(double grams) {
+    return numberAt(decimalsOfSpread(grams), grams) + " g";
+}
+std::string shareOfSpread(double share) {
+    return numberAt(decimalsOfSpread(100 * share), 100 * share) + " %";
+}
+
+/// With what a spread is pooled, and what both know together.
+std::string pooledText(const std::string& spread, const std::string& earlierSpread, int readings,
+                       double freedom, const SeriesQuestion& question) {
+    if (!question.earlier)
+        return fmt::format(
+            "The spread of {} is pooled with the usual one of {} ({} degrees of freedom).", spread,
+            earlierSpread, shortNumber(freedom));
+    const EarlierSpread& earlier = *question.earlier;
+    const std::string of =
+        fmt::format("{} ({}, s {})", earlier.name, readingCount(earlier.readings, earlier.readings),
+                    earlierSpread);
+    if (readings == 1)
+        return fmt::format("One reading shows no spread; that of {} stands for it.", of);
+    return fmt::format("The spread of {} is pooled with that of {}; {} degrees of freedom.", spread,
+                       of, shortNumber(freedom));
+}
+
+std::string spreadText(const SeriesReport& report, const SeriesQuestion& question) {
     const PieceStatistics& series = report.statistics;
     switch (report.basis) {
         case SpreadBasis::Assumed:
@@ -66,13 +91,32 @@ std::string spreadText(const SeriesReport& report) {
                 "their own.",
                 percent(series.spread / series.mean));
         case SpreadBasis::FewOwn:
-            return fewText(series.readings, true);
+            return fewText(series.readings);
         case SpreadBasis::Pooled:
-            return fmt::format(
-                "The spread of {} g is pooled with an earlier or assumed one ({} "
-                "degrees of freedom).",
-                numberAt(decimalsOfSpread(series.spread), series.spread),
-                shortNumber(series.freedom));
+            return pooledText(gramsOfSpread(series.spread),
+                              question.earlier ? gramsOfSpread(question.earlier->known.spread)
+                                               : percent(question.assumed.relative),
+                              series.readings, series.freedom, question);
+        case SpreadBasis::Own:
+            break;
+    }
+    return {};
+}
+
+std::string ratioSpreadText(const RatioReport& report, const SeriesQuestion& question) {
+    const RatioStatistics& series = report.statistics;
+    switch (report.basis) {
+        case SpreadBasis::Assumed:
+            return "One reading shows no spread; the lost share is assumed to vary as pieces do. "
+                   "From four readings on the spread is their own.";
+        case SpreadBasis::FewOwn:
+            return fewText(series.readings);
+        case SpreadBasis::Pooled:
+            return pooledText(
+                shareOfSpread(series.residualSpread / series.meanBefore),
+                shareOfSpread(question.earlier ? question.earlier->known.spread
+                                               : assumedBeside(series, question.assumed).spread),
+                series.readings, series.freedom, question);
         case SpreadBasis::Own:
             break;
     }
@@ -137,7 +181,7 @@ SeriesTexts seriesTexts(const SeriesKey& key, const SeriesReport& report,
     texts.summary = summaryText(report);
     texts.next = fmt::format("One more {} will weigh {} g (95 %).", subject(key, key.of),
                              rangeText(report.next));
-    texts.spread = spreadText(report);
+    texts.spread = spreadText(report, question);
     if (report.others && question.others) {
         texts.others = fmt::format("{}: {} g.", capitalised(othersWord(*question.others)),
                                    withinText(*report.others));
@@ -149,21 +193,18 @@ SeriesTexts seriesTexts(const SeriesKey& key, const SeriesReport& report,
     return texts;
 }
 
-SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report) {
+SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report,
+                       const SeriesQuestion& question) {
     SeriesTexts texts;
     texts.summary = fmt::format(
-        "{} · {} {} %", readingCount(report.statistics.readings, report.statistics.readings),
-        key.of, withinText(inPercent(report.ratio)));
+        "{} · {} {} %{}", readingCount(report.statistics.readings, report.statistics.readings),
+        key.of, withinText(inPercent(report.ratio)),
+        report.basis == SpreadBasis::Pooled ? spreadWord(report.basis) : "");
     if (report.next)
         texts.next = fmt::format("One more lot of {} g will give {} % (95 %).",
                                  shortNumber(report.statistics.meanBefore),
                                  rangeText(inPercent(*report.next)));
-    if (report.basis == SpreadBasis::Assumed)
-        texts.spread =
-            "One reading shows no spread; the lost share is assumed to vary as pieces do. "
-            "From four readings on the spread is their own.";
-    if (report.basis == SpreadBasis::FewOwn)
-        texts.spread = fewText(report.statistics.readings, false);
+    texts.spread = ratioSpreadText(report, question);
     return texts;
 }
 

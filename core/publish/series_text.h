@@ -25,8 +25,9 @@ struct SeriesTexts {
 [[nodiscard]] SeriesTexts seriesTexts(const SeriesKey& key, const SeriesReport& report,
                                       const SeriesQuestion& question);
 
-/// Of a ratio series.
-[[nodiscard]] SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report);
+/// Of a ratio series, likewise.
+[[nodiscard]] SeriesTexts ratioTexts(const SeriesKey& key, const RatioReport& report,
+                                     const SeriesQuestion& question);
 
 /// Asks about an odd reading, named as it is listed: "14 g".
 [[nodiscard]] std::string outlierQuestion(std::string_view reading);

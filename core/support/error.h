@@ -134,22 +134,25 @@ enum class ErrorCode {
     LedgerIdUsed,         ///< an entry of that UUID is there
     LedgerEntryNotFound,  ///< the one that an entry refers to
     // the bench
-    TagsNotSorted,      ///< conditions of a reading out of order, or "found" twice
-    ScaleNotKnown,      ///< the kitchen has no scale called "found"; it has "known"
-    ScaleAmbiguous,     ///< several scales, "known", and none was named
-    VesselNotKnown,     ///< no vessel called "found"; it has "known"
-    VesselOtherUnit,    ///< the vessel "found" was weighed in "unit", the scale shows "wanted"
-    ReadingNotFound,    ///< no reading of that id, "found"
-    ReadingOverruled,   ///< "found" was superseded before
-    ReadingNotLeftOut,  ///< "found" counts already
-    NotOfTheScale,      ///< "found" is no multiple of the scale's step, "step"
-    AboveCapacity,      ///< "found" is more than the scale takes, "most"
-    SeriesNotFound,     ///< no series of "found"; there are series of "known"
-    SeriesAmbiguous,    ///< several series, "known", and it was not said which
-    SeriesOfOther,      ///< a line counts "wanted", the series is of "found"
-    ReadingOfNothing,   ///< a reading of a series does not say what of, or of which food
-    PairNotWhole,       ///< a reading "found" of a ratio names no reading before it
-    LedgerWithoutHead,  ///< the ledger has no entry of the hash "found", as a printout names it
+    TagsNotSorted,        ///< conditions of a reading out of order, or "found" twice
+    ScaleNotKnown,        ///< the kitchen has no scale called "found"; it has "known"
+    ScaleAmbiguous,       ///< several scales, "known", and none was named
+    VesselNotKnown,       ///< no vessel called "found"; it has "known"
+    VesselOtherUnit,      ///< the vessel "found" was weighed in "unit", the scale shows "wanted"
+    ReadingNotFound,      ///< no reading of that id, "found"
+    ReadingOverruled,     ///< "found" was superseded before
+    ReadingNotLeftOut,    ///< "found" counts already
+    NotOfTheScale,        ///< "found" is no multiple of the scale's step, "step"
+    AboveCapacity,        ///< "found" is more than the scale takes, "most"
+    SeriesNotFound,       ///< no series of "found"; there are series of "known"
+    SeriesAmbiguous,      ///< several series, "known", and it was not said which
+    SeriesOfOther,        ///< a line counts "wanted", the series is of "found"
+    SeriesShowsNoSpread,  ///< fewer than two readings of "found" count
+    PoolOfOther,          ///< the series "found" is not of "wanted", as the one it is pooled with
+    PoolWithItself,       ///< the readings of "found" are among those that are shown
+    ReadingOfNothing,     ///< a reading of a series does not say what of, or of which food
+    PairNotWhole,         ///< a reading "found" of a ratio names no reading before it
+    LedgerWithoutHead,    ///< the ledger has no entry of the hash "found", as a printout names it
     // own foods
     OwnFoodNotFound,      ///< no own food or no version is called "found"
     OwnFoodIntoItself,    ///< merged with itself, or with what was merged into it

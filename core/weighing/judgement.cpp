@@ -6,6 +6,24 @@
 
 namespace nettare {
 
+std::optional<KnownSpread> ownSpread(const PieceStatistics& series) {
+    if (series.readings < 2) return std::nullopt;
+    return KnownSpread{series.spread, series.freedom};
+}
+
+std::optional<KnownSpread> ownSpread(const RatioStatistics& series) {
+    if (series.readings < 2) return std::nullopt;
+    return KnownSpread{series.residualSpread / series.meanBefore, series.freedom};
+}
+
+KnownSpread assumedBeside(const PieceStatistics& series, AssumedSpread assumed) {
+    return {assumed.relative * series.mean, assumed.freedom};
+}
+
+KnownSpread assumedBeside(const RatioStatistics& series, AssumedSpread assumed) {
+    return {assumed.relative * std::fabs(1 - series.ratio), assumed.freedom};
+}
+
 KnownSpread pooled(KnownSpread earlier, KnownSpread own) {
     const double freedom = earlier.freedom + own.freedom;
     const double squares =
@@ -19,6 +37,16 @@ PieceStatistics pooledWith(const PieceStatistics& series, KnownSpread earlier) {
     PieceStatistics result = series;
     result.spreadAssumed = false;
     result.spread = std::max(both.spread, series.roundingPerPiece);
+    result.freedom = both.freedom;
+    return result;
+}
+
+RatioStatistics pooledWith(const RatioStatistics& series, KnownSpread earlier) {
+    const auto own = series.spreadAssumed ? std::nullopt : ownSpread(series);
+    const KnownSpread both = own ? pooled(earlier, *own) : earlier;
+    RatioStatistics result = series;
+    result.spreadAssumed = false;
+    result.residualSpread = std::max(both.spread * series.meanBefore, series.roundingGrams);
     result.freedom = both.freedom;
     return result;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 #include "core/weighing/series.h"
 #include "core/weighing/student_law.h"
@@ -13,6 +14,23 @@ struct KnownSpread {
     double freedom = 0;
 };
 
+/// The spread of an earlier series, by its own readings alone.
+struct EarlierSpread {
+    KnownSpread known;  ///< grams; of ratios a share of what went in, as ownSpread() has it
+    std::string name;   ///< as sentences call the series
+    int readings = 0;   ///< two or more
+};
+
+/// What a series knows of its spread by its own readings: s in grams, of a ratio s_e as a share of
+/// the mean lot. Nothing with one reading, which shows none.
+[[nodiscard]] std::optional<KnownSpread> ownSpread(const PieceStatistics& series);
+[[nodiscard]] std::optional<KnownSpread> ownSpread(const RatioStatistics& series);
+
+/// The assumed spread in the place of an earlier one, in the same terms; of a ratio that of the
+/// share that is lost or gained.
+[[nodiscard]] KnownSpread assumedBeside(const PieceStatistics& series, AssumedSpread assumed);
+[[nodiscard]] KnownSpread assumedBeside(const RatioStatistics& series, AssumedSpread assumed);
+
 /// An earlier or assumed spread and that of a series together:
 /// s^2 = (nu0 s0^2 + nu s^2) / (nu0 + nu), freedom nu0 + nu.
 [[nodiscard]] KnownSpread pooled(KnownSpread earlier, KnownSpread own);
@@ -20,6 +38,9 @@ struct KnownSpread {
 /// A series of pieces with an earlier spread beside its own; that of one reading, which is assumed,
 /// gives way to the earlier one. Never below the rounding of one reading per piece.
 [[nodiscard]] PieceStatistics pooledWith(const PieceStatistics& series, KnownSpread earlier);
+/// The same of ratios: shares of the mean lot are pooled, and s_e is never below the rounding of
+/// one pair.
+[[nodiscard]] RatioStatistics pooledWith(const RatioStatistics& series, KnownSpread earlier);
 
 /// 95 % half-width of the mean of single pieces: t s / sqrt(n).
 [[nodiscard]] double meanHalfWidth(const PieceStatistics& series, const CoverageOf& coverage);

@@ -62,11 +62,10 @@ Result<RatioStatistics> ratioStatistics(const std::vector<RatioReading>& reading
     RatioStatistics result;
     double before = 0;
     double after = 0;
-    double rounding = 0;
     for (const RatioReading& reading : readings) {
         before += reading.before;
         after += reading.after;
-        rounding = std::max(rounding, reading.roundingGrams);
+        result.roundingGrams = std::max(result.roundingGrams, reading.roundingGrams);
     }
     if (before <= 0) return fail(ErrorCode::NothingWeighed);
     result.readings = static_cast<int>(readings.size());
@@ -87,7 +86,7 @@ Result<RatioStatistics> ratioStatistics(const std::vector<RatioReading>& reading
         result.freedom = static_cast<double>(readings.size() - 1);
         result.residualSpread = std::sqrt(squares / result.freedom);
     }
-    result.residualSpread = std::max(result.residualSpread, rounding);
+    result.residualSpread = std::max(result.residualSpread, result.roundingGrams);
     return result;
 }
 

@@ -76,6 +76,7 @@ struct RatioStatistics {
     double meanBefore = 0;      ///< grams
     double freedom = 0;
     bool spreadAssumed = false;
+    double roundingGrams = 0;  ///< largest rounding of one pair's residual, grams
     [[nodiscard]] double ratioUncertainty() const;
 };
 

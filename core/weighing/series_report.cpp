@@ -15,9 +15,11 @@ SpreadBasis basisOf(int readings, bool pooled) {
 }
 
 /// One reading has the assumed spread already.
-std::optional<KnownSpread> earlierOf(const SeriesQuestion& question, const PieceStatistics& own) {
-    if (question.earlier || !question.poolAssumed || own.readings == 1) return question.earlier;
-    return KnownSpread{question.assumed.relative * own.mean, question.assumed.freedom};
+template <class Statistics>
+std::optional<KnownSpread> earlierOf(const SeriesQuestion& question, const Statistics& own) {
+    if (question.earlier) return question.earlier->known;
+    if (!question.poolAssumed || own.readings == 1) return std::nullopt;
+    return assumedBeside(own, question.assumed);
 }
 
 void answerOthers(SeriesReport& report, const SeriesQuestion& question,
@@ -55,18 +57,19 @@ Result<SeriesReport> seriesReport(const std::vector<SeriesReading>& readings,
 
 Result<RatioReport> ratioReport(const std::vector<RatioReading>& readings,
                                 const SeriesQuestion& question, const StudentLaw& student) {
-    const auto statistics = ratioStatistics(readings, question.assumed);
-    if (!statistics) return fail(statistics.error());
+    const auto own = ratioStatistics(readings, question.assumed);
+    if (!own) return fail(own.error());
     RatioReport report;
-    report.statistics = *statistics;
-    report.basis = basisOf(statistics->readings, false);
-    const double factor = student.coverage(statistics->freedom);
-    const double uncertainty = statistics->ratioUncertainty();
-    report.ratio = {statistics->ratio, factor * uncertainty};
+    const auto earlier = earlierOf(question, *own);
+    report.statistics = earlier ? pooledWith(*own, *earlier) : *own;
+    report.basis = basisOf(own->readings, earlier.has_value());
+    const double factor = student.coverage(report.statistics.freedom);
+    const double uncertainty = report.statistics.ratioUncertainty();
+    report.ratio = {own->ratio, factor * uncertainty};
     // A lot of the mean size scatters by s_e about its share; its own and the ratio's add up.
-    if (statistics->readings > 1)
-        report.next = ValueWithin{statistics->ratio,
-                                  factor * uncertainty * std::sqrt(statistics->readings + 1.0)};
+    if (!report.statistics.spreadAssumed)
+        report.next =
+            ValueWithin{own->ratio, factor * uncertainty * std::sqrt(own->readings + 1.0)};
     report.outlier = oddReading(readings, student);
     return report;
 }

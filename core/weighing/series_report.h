@@ -13,10 +13,9 @@ namespace nettare {
 struct SeriesQuestion {
     AssumedSpread assumed;     ///< where one reading cannot tell
     bool poolAssumed = false;  ///< the assumed spread stands for an earlier one, where none is
-    /// To be pooled with its own spread, grams; not of ratios.
-    std::optional<KnownSpread> earlier;
-    std::optional<double> others;  ///< N other pieces, > 0
-    std::optional<double> wanted;  ///< half-width of their total, g, that would be enough
+    std::optional<EarlierSpread> earlier;  ///< to be pooled with its own spread
+    std::optional<double> others;          ///< N other pieces, > 0
+    std::optional<double> wanted;          ///< half-width of their total, g, that would be enough
     std::optional<PublishedMean> published;
 };
 
@@ -31,7 +30,7 @@ enum class SpreadBasis {
     Own,      ///< four readings or more
     FewOwn,   ///< two or three: t is 12.7 or 4.3
     Assumed,  ///< one reading
-    Pooled,   ///< its own with an earlier or the assumed one
+    Pooled,   ///< its own with an earlier or the assumed one; of one reading the earlier alone
 };
 
 /// Everything that a screen or a command says of a series of pieces or measures.
@@ -63,11 +62,12 @@ struct RatioReport {
     RatioStatistics statistics;
     SpreadBasis basis = SpreadBasis::Own;
     ValueWithin ratio;
-    /// Of one more lot of the mean size; nothing with one reading.
+    /// Of one more lot of the mean size; nothing where the spread is assumed.
     std::optional<ValueWithin> next;
     std::optional<std::size_t> outlier;
 };
-/// Judged by the residuals y - r x; never pooled. Fails: SeriesEmpty, NothingWeighed.
+/// Judged by the residuals y - r x, the odd reading by their own alone. Fails: SeriesEmpty,
+/// NothingWeighed.
 [[nodiscard]] Result<RatioReport> ratioReport(const std::vector<RatioReading>& readings,
                                               const SeriesQuestion& question,
                                               const StudentLaw& student);

@@ -91,6 +91,36 @@ TEST_CASE("a series is named with its piece where a food has several", "[badinpu
     CHECK(bench({"series", "fennel", "--of", "cup"}).starts_with("fennel per cup\n"));
 }
 
+TEST_CASE("a series that cannot be pooled with says why", "[badinput][bench]") {
+    const BenchKitchen bench;
+    for (const char* grams : {"9.6", "9.8"})
+        bench.reading({"prawn meat", grams, "--per-piece", "prawn", "--tag", "2026"});
+    bench.reading({"wild", "9.1", "--per-piece", "prawn"});
+    bench.reading({"fennel", "87", "--per-measure", "cup"});
+    const auto refused = [](std::vector<std::string> more, const std::string& sentence) {
+        more.insert(more.begin(), {"series", "prawn meat"});
+        checkRun(BenchKitchen::here(more), sentence);
+    };
+    refused({"--pool-with", "squid"},
+            "--pool-with: there is no series of “squid”; there are series of “fennel per cup”, "
+            "“prawn meat per prawn”, “wild per prawn”.");
+    refused({"--pool-with", "fennel"},
+            "--pool-with: “fennel per cup” is no series of grams per prawn; pool with one that "
+            "is.");
+    refused({"--pool-with", "wild"},
+            "--pool-with: fewer than two readings of “wild” count, so it shows no spread to "
+            "pool with; weigh more of it, or pool with another series.");
+    refused({"--pool-tag", "2026"},
+            "--pool-tag: these readings of “prawn meat, 2026” are among those that are shown; "
+            "split the series with --tag, or pool with another one.");
+    refused({"--pool-with", "prawn meat"},
+            "--pool-with: these readings of “prawn meat” are among those that are shown; split the "
+            "series with --tag, or pool with another one.");
+    refused({"--tag", "2026", "--pool-tag", "2025"},
+            "--pool-tag: fewer than two readings of “prawn meat, 2025” count, so it shows no "
+            "spread to pool with; weigh more of it, or pool with another series.");
+}
+
 TEST_CASE("a kitchen without a scale, vessel or series says what comes first",
           "[badinput][bench]") {
     const ScratchKitchen folder;

@@ -1,4 +1,5 @@
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <fstream>
 #include <iterator>
 
@@ -121,6 +122,62 @@ TEST_CASE("a trim is weighed before and after", "[commandline][bench]") {
                          "3 readings · edible / bought 79 ± 4 %\n"
                          "One more lot of 481 g will give 71 to 86 % (95 %).\n"));
     CHECK(page.ends_with("  350.5 g of 455.0 g\n"));
+}
+
+TEST_CASE("a series is pooled with an earlier one", "[commandline][bench]") {
+    const BenchKitchen bench;
+    const auto weigh = [&bench](const char* food, const char* grams, const char* tag) {
+        bench.reading({food, grams, "--per-piece", "prawn", "--tag", tag});
+    };
+    for (const char* grams : {"9.6", "9.8", "9.7", "9.9"}) weigh("prawn meat", grams, "2025");
+    for (const char* grams : {"10.4", "10.8"}) weigh("prawn meat", grams, "2026");
+    for (const char* grams : {"9.0", "9.2"}) weigh("wild prawns", grams, "2025");
+    // By hand: s^2 = 0.05/3 in 2025, 0.08 in 2026; (0.05 + 0.08)/4.
+    const std::vector<std::string> shown{"series", "prawn meat", "--tag", "2026"};
+    const auto with = [&](std::vector<std::string> more) {
+        more.insert(more.begin(), shown.begin(), shown.end());
+        return bench(more);
+    };
+    const std::string page = with({"--pool-tag", "2025"});
+    CAPTURE(page);
+    CHECK(page.find("2 readings · mean 10.60 g · s 0.18 g, pooled\n") != std::string::npos);
+    CHECK(page.find("The spread of 0.18 g is pooled with that of prawn meat, 2025 (4 readings, s "
+                    "0.13 g); 4 degrees of freedom.\n") != std::string::npos);
+    const auto json = parseJson(with({"--pool-tag", "2025", "--json"}));
+    REQUIRE(json);
+    CHECK(*json->find("spread") == Json{"pooled"});
+    CHECK(*json->find("pooled_with")->find("name") == Json{"prawn meat, 2025"});
+    CHECK(*json->find("pooled_with")->find("g") == Json{4.0});
+    CHECK(*json->find("pooled_with")->find("nu") == Json{3.0});
+    CHECK(*json->find("pooled_with")->find("s")->number() == Approx(std::sqrt(0.05 / 3)));
+    CHECK(*json->find("s")->number() == Approx(std::sqrt(0.0325)));
+    CHECK(with({"--pool-with", "prawn meat"}).find("that of prawn meat without 2026 (4 readings") !=
+          std::string::npos);
+    for (const char* wild : {"wild", "wild prawns: prawn"})
+        CHECK(with({"--pool-with", wild}).find("that of wild prawns (2 readings") !=
+              std::string::npos);
+    CHECK(with({"--pool-with", "wild", "--pool-tag", "2025"})
+              .find("that of wild prawns, 2025 (2 readings") != std::string::npos);
+    const auto usual = parseJson(with({"--pool", "--json"}));
+    CHECK(*usual->find("pooled_with")->find("name") == Json{"the assumed spread"});
+    CHECK(*usual->find("pooled_with")->find("s")->number() == Approx(0.14 * 10.6));
+    CHECK(parseJson(with({"--json"}))->find("pooled_with") == nullptr);
+}
+
+TEST_CASE("a ratio is pooled as well", "[commandline][bench]") {
+    const BenchKitchen bench;
+    for (const auto& [bought, edible] : {std::pair{"200", "165"}, std::pair{"200", "135"}}) {
+        const std::string before = bench.reading({"fennel", bought, "--state", "as purchased"});
+        bench.reading({"fennel", edible, "--ratio", "edible / bought", "--before", before});
+    }
+    const std::string page = bench({"series", "fennel", "--pool"});
+    CAPTURE(page);
+    CHECK(page.find("2 readings · edible / bought 75 ± 8 %, pooled\n") != std::string::npos);
+    const auto json = parseJson(bench({"series", "fennel", "--pool", "--json"}));
+    REQUIRE(json);
+    // 14 % of the quarter that is lost.
+    CHECK(*json->find("pooled_with")->find("s")->number() == Approx(0.035));
+    CHECK(*json->find("nu") == Json{9.0});
 }
 
 TEST_CASE("what is taken back or left out stays to be seen, with its reason",

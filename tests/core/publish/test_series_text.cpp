@@ -90,18 +90,20 @@ TEST_CASE("few readings say why their interval is wide", "[publish]") {
     const SeriesTexts two = textsOf(kPrawn, {10, 12}, plainQuestion());
     CHECK(two.spread ==
           "With two readings the spread is hardly known, and the interval is 12.7 standard "
-          "uncertainties wide to each side; weigh two more, or pool with the assumed spread.");
+          "uncertainties wide to each side; weigh two more, or pool with an earlier or the usual "
+          "spread.");
     // 11 ± 22: no prawn weighs less than nothing.
     CHECK(two.next == "One more prawn will weigh 0 to 34 g (95 %).");
     CHECK(textsOf(kPrawn, {10, 12, 11}, plainQuestion()).spread ==
           "With three readings the interval is 4.3 standard uncertainties wide to each side; weigh "
-          "one more, or pool with the assumed spread.");
+          "one more, or pool with an earlier or the usual "
+          "spread.");
     SeriesQuestion pool = plainQuestion();
     pool.poolAssumed = true;
     const SeriesTexts pooledTexts = textsOf(kPrawn, {10, 12}, pool);
     CHECK(pooledTexts.summary == "2 readings · mean 11.0 g · s 1.5 g, pooled");
     CHECK(pooledTexts.spread ==
-          "The spread of 1.5 g is pooled with an earlier or assumed one (9 degrees of freedom).");
+          "The spread of 1.5 g is pooled with the usual one of 14 % (9 degrees of freedom).");
 }
 
 TEST_CASE("how many more weighings are enough is told, or that none are", "[publish]") {
@@ -141,17 +143,45 @@ TEST_CASE("a drift names its conditions, and an odd reading is a question", "[pu
 
 TEST_CASE("a ratio is told in per cent", "[publish]") {
     const auto ratio = judgedRatios({{200, 160, 0}, {300, 246, 0}, {100, 82, 0}}, plainQuestion());
-    const SeriesTexts texts = ratioTexts(kBulb, *ratio);
+    const SeriesTexts texts = ratioTexts(kBulb, *ratio, plainQuestion());
     CHECK(texts.summary == "3 readings · edible / bought 81 ± 3 %");
     CHECK(texts.next == "One more lot of 200 g will give 75 to 88 % (95 %).");
     CHECK(texts.spread ==
           "With three readings the interval is 4.3 standard uncertainties wide to each side; weigh "
-          "one more.");
-    const SeriesTexts one = ratioTexts(kBulb, *judgedRatios({{200, 160, 0}}, plainQuestion()));
+          "one more, or pool with an earlier or the usual spread.");
+    const SeriesTexts one =
+        ratioTexts(kBulb, *judgedRatios({{200, 160, 0}}, plainQuestion()), plainQuestion());
     CHECK(one.next.empty());
     CHECK(one.spread ==
           "One reading shows no spread; the lost share is assumed to vary as pieces do. From four "
           "readings on the spread is their own.");
+}
+
+TEST_CASE("an earlier series is named with its readings and its spread", "[publish]") {
+    SeriesQuestion question = plainQuestion();
+    question.earlier = EarlierSpread{{0.3, 5}, "prawn meat, 2025", 6};
+    // By hand: s^2 = (5 x 0.09 + 1 x 2) / 6.
+    CHECK(textsOf(kPrawn, {10, 12}, question).spread ==
+          "The spread of 0.64 g is pooled with that of prawn meat, 2025 (6 readings, s 0.30 g); 6 "
+          "degrees of freedom.");
+    CHECK(textsOf(kPrawn, {10}, question).spread ==
+          "One reading shows no spread; that of prawn meat, 2025 (6 readings, s 0.30 g) stands for "
+          "it.");
+}
+
+TEST_CASE("a pooled ratio is told in per cent of the lot", "[publish]") {
+    const std::vector<RatioReading> pairs{{200, 165, 0}, {200, 135, 0}};
+    SeriesQuestion question = plainQuestion();
+    question.poolAssumed = true;
+    const SeriesTexts usual = ratioTexts(kBulb, *judgedRatios(pairs, question), question);
+    CHECK(usual.summary == "2 readings · edible / bought 75 ± 8 %, pooled");
+    CHECK(usual.spread ==
+          "The spread of 4.8 % is pooled with the usual one of 3.5 % (9 degrees of freedom).");
+    question.earlier = EarlierSpread{{0.03, 4}, "fennel, 2025", 5};
+    const SeriesTexts earlier = ratioTexts(kBulb, *judgedRatios(pairs, question), question);
+    CHECK(earlier.spread ==
+          "The spread of 5.4 % is pooled with that of fennel, 2025 (5 readings, s 3.0 %); 5 "
+          "degrees of freedom.");
 }
 
 TEST_CASE("intervals are printed outwards with the digits that they deserve", "[publish]") {

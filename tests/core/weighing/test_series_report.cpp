@@ -93,7 +93,7 @@ TEST_CASE("one, two and three readings say how little they know", "[weighing]") 
 
 TEST_CASE("pooling with an earlier spread makes two readings worth more", "[weighing]") {
     SeriesQuestion question = asked();
-    question.earlier = KnownSpread{0.5, 9};
+    question.earlier = EarlierSpread{{0.5, 9}, "prawns, 2025", 10};
     const auto two = judgedSeries(single({10, 11}), question);
     CHECK(two->basis == SpreadBasis::Pooled);
     // By hand: (9 x 0.25 + 1 x 0.5)/10 = 0.275; t(0.975; 10) = 2.228.
@@ -109,6 +109,59 @@ TEST_CASE("pooling with an earlier spread makes two readings worth more", "[weig
     CHECK(withAssumed->statistics.freedom == 9);
     // One reading has nothing to pool the assumed spread with.
     CHECK(judgedSeries(single({10}), question)->basis == SpreadBasis::Assumed);
+}
+
+TEST_CASE("an earlier series is pooled by its own readings, two or more", "[weighing]") {
+    // By hand: s^2 = (0.5^2 + 0.5^2)/1 of 10 and 11; one reading shows none.
+    const auto two = ownSpread(judgedSeries(single({10, 11}), asked())->statistics);
+    REQUIRE(two);
+    CHECK(two->spread == Approx(std::sqrt(0.5)));
+    CHECK(two->freedom == 1);
+    CHECK_FALSE(ownSpread(judgedSeries(single({10}), asked())->statistics));
+    CHECK_FALSE(ownSpread(judgedRatios({{200, 160, 0}}, asked())->statistics));
+    // Ratio 300/400; residuals 165 - 150 = 15 and 135 - 150 = -15; s_e = sqrt(450) of 200 g.
+    const auto ratio = ownSpread(judgedRatios({{200, 165, 0}, {200, 135, 0}}, asked())->statistics);
+    REQUIRE(ratio);
+    CHECK(ratio->spread == Approx(std::sqrt(450.0) / 200));
+    CHECK(ratio->freedom == 1);
+}
+
+TEST_CASE("ratios are pooled as shares of the mean lot", "[weighing]") {
+    const std::vector<RatioReading> pairs{{200, 165, 0}, {200, 135, 0}};
+    SeriesQuestion question = asked();
+    question.earlier = EarlierSpread{{0.03, 4}, "fennel, 2025", 5};
+    const auto earlier = judgedRatios(pairs, question);
+    // By hand: own share^2 = 450/200^2 = 0.01125; (4 x 0.0009 + 1 x 0.01125)/5 = 0.00297.
+    CHECK(earlier->basis == SpreadBasis::Pooled);
+    CHECK(earlier->statistics.residualSpread == Approx(200 * std::sqrt(0.00297)));
+    CHECK(earlier->statistics.freedom == 5);
+    // t(0.975; 5) = 2.571; u(r) = share / sqrt(2), of one more lot sqrt(3) of that.
+    CHECK(earlier->ratio.value == 0.75);
+    CHECK(earlier->ratio.within == Approx(2.571 * std::sqrt(0.00297 / 2)).epsilon(1e-3));
+    CHECK(earlier->next->within == Approx(2.571 * std::sqrt(0.00297 * 1.5)).epsilon(1e-3));
+    question.earlier.reset();
+    question.poolAssumed = true;
+    // The lost quarter varies by 14 %: (8 x 0.035^2 + 0.01125)/9 = 0.021050/9.
+    const auto assumed = judgedRatios(pairs, question);
+    CHECK(assumed->basis == SpreadBasis::Pooled);
+    CHECK(assumed->statistics.freedom == 9);
+    CHECK(assumed->statistics.residualSpread == Approx(200 * std::sqrt(0.02105 / 9)));
+    CHECK(judgedRatios({{200, 160, 0}}, question)->basis == SpreadBasis::Assumed);
+}
+
+TEST_CASE("an earlier spread stands for the one that a single ratio lacks, above its rounding",
+          "[weighing]") {
+    SeriesQuestion question = asked();
+    question.earlier = EarlierSpread{{0.03, 4}, "fennel, 2025", 5};
+    const auto one = judgedRatios({{200, 160, 0}}, question);
+    CHECK(one->basis == SpreadBasis::Pooled);
+    CHECK(one->statistics.residualSpread == Approx(6));
+    CHECK(one->statistics.freedom == 4);
+    // t(0.975; 4) = 2.776.
+    REQUIRE(one->next);
+    CHECK(one->next->within == Approx(2.776 * 0.03 * std::sqrt(2.0)).epsilon(1e-3));
+    question.earlier->known.spread = 1e-6;
+    CHECK(judgedRatios({{200, 160, 0.5}}, question)->statistics.residualSpread == 0.5);
 }
 
 TEST_CASE("a pooled series is held against the table by its own spread", "[weighing]") {

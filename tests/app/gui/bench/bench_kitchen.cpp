@@ -19,7 +19,7 @@ BenchKitchen::BenchKitchen() {
 }
 
 void BenchKitchen::weighPrawns(const std::vector<const char*>& grams,
-                               const std::vector<std::string>& tags) {
+                               const std::vector<std::string>& tags, const std::string& what) {
     std::vector<LedgerEntry> entries;
     for (const char* const each : grams) {
         LedgerEntry entry;
@@ -33,13 +33,24 @@ void BenchKitchen::weighPrawns(const std::vector<const char*>& grams,
         entry.unit = "g";
         entry.readability = Decimal{1, -1};
         entry.scale = "counter";
-        entry.what = "prawn meat";
+        entry.what = what;
         entry.vesselTare = Decimal{0, 0};
         entry.series = SeriesMark{SeriesKind::PerPiece, "prawn", tags, {}};
         entries.push_back(std::move(entry));
     }
     desk_->record(entries);
     rest();
+}
+
+void BenchKitchen::leaveOut(const std::string& what, int readings) {
+    std::vector<std::string> ids;
+    for (const LedgerReading& reading : desk_->ledger())
+        if (reading.entry().what == what && static_cast<int>(ids.size()) < readings)
+            ids.push_back(reading.entry().id);
+    for (const std::string& id : ids) {
+        desk_->leaveOut(id, QStringLiteral("broken"));
+        rest();
+    }
 }
 
 void BenchKitchen::rest() {

@@ -18,7 +18,10 @@ public:
     [[nodiscard]] BenchDesk& desk() { return *desk_; }
     /// Weighs prawns of a series, one by one, and waits for the ledger.
     void weighPrawns(const std::vector<const char*>& grams,
-                     const std::vector<std::string>& tags = {});
+                     const std::vector<std::string>& tags = {},
+                     const std::string& what = "prawn meat");
+    /// Leaves the newest readings of a food out of their series.
+    void leaveOut(const std::string& what, int readings);
     /// Lets all that was asked be answered.
     void rest();
 

@@ -6,10 +6,12 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
+#include <cmath>
 #include <memory>
 
 namespace nettare {
@@ -27,6 +29,25 @@ struct ShownCard {
     const SeriesPlot& plot() { return card.findChild<SeriesPlotView*>()->plot(); }
     void press(const char* name) {
         child<QPushButton>(card, name).click();
+        kitchen.rest();
+    }
+
+    QStringList pools() {
+        const auto& box = child<QComboBox>(card, "seriesPool");
+        QStringList texts;
+        for (int i = 0; i < box.count(); ++i) texts << box.itemText(i);
+        return texts;
+    }
+    void pool(int place) {
+        auto& box = child<QComboBox>(card, "seriesPool");
+        box.setCurrentIndex(place);
+        emit box.activated(place);
+        kitchen.rest();
+    }
+    /// Presses or releases a condition.
+    void split(const char* tag) {
+        for (auto* button : card.findChildren<QPushButton*>(QStringLiteral("seriesTag")))
+            if (button->text() == QString::fromLatin1(tag)) button->click();
         kitchen.rest();
     }
 
@@ -163,9 +184,60 @@ TEST_CASE("few readings are pooled with the usual spread on request") {
     ShownCard shown;
     shown.kitchen.weighPrawns({"8.6", "11.8"});
     const double alone = shown.kitchen.desk().series()->report->next.within;
-    shown.press("seriesPooled");
+    CHECK(shown.pools() == QStringList{QStringLiteral("Pooled with nothing"),
+                                       QStringLiteral("Pooled with the usual spread")});
+    shown.pool(1);
     CHECK(shown.kitchen.desk().series()->report->next.within < alone);
     CHECK(shown.kitchen.desk().series()->report->basis == SpreadBasis::Pooled);
+    CHECK_THAT(shown.text("seriesMore").toStdString(),
+               Catch::Contains("is pooled with the usual one of 14 %"));
+    shown.pool(0);
+    CHECK(shown.kitchen.desk().series()->report->next.within == alone);
+}
+
+TEST_CASE("a series that is split is pooled with its other readings") {
+    ShownCard shown;
+    shown.kitchen.weighPrawns({"9.6", "9.8", "9.7", "9.9"}, {"2025"});
+    shown.kitchen.weighPrawns({"9.0"}, {"2024"});
+    shown.kitchen.weighPrawns({"10.4", "10.8"}, {"2026"});
+    shown.split("2026");
+    const QStringList offers{QStringLiteral("Pooled with nothing"),
+                             QStringLiteral("Pooled with the usual spread"),
+                             QStringLiteral("Pooled with prawn meat without 2026 · 5"),
+                             QStringLiteral("Pooled with prawn meat, 2025 · 4")};
+    CHECK(shown.pools() == offers);
+    shown.pool(3);
+    // By hand: 9.6 to 9.9 have s^2 = 0.05/3, 10.4 and 10.8 have 0.08; (0.05 + 0.08)/4.
+    const SeriesReport& report = *shown.kitchen.desk().series()->report;
+    CHECK(report.statistics.spread == Approx(std::sqrt(0.0325)));
+    CHECK(report.statistics.freedom == 4);
+    CHECK_THAT(shown.text("seriesMore").toStdString(),
+               Catch::Contains("The spread of 0.18 g is pooled with that of prawn meat, 2025 (4 "
+                               "readings, s 0.13 g); 4 degrees of freedom."));
+    keepScreenPictures(shown.card, QStringLiteral("series-pooled"));
+    // The choice is that of this part of the series, and waits for it.
+    shown.split("2026");
+    CHECK(shown.kitchen.desk().series()->report->basis == SpreadBasis::Own);
+    shown.split("2026");
+    CHECK(shown.kitchen.desk().series()->report->basis == SpreadBasis::Pooled);
+    CHECK(child<QComboBox>(shown.card, "seriesPool").currentIndex() == 3);
+}
+
+TEST_CASE("a series is pooled with another one of the same piece") {
+    ShownCard shown;
+    shown.kitchen.weighPrawns({"10.4"});
+    shown.kitchen.weighPrawns({"9.6", "9.8", "9.7"}, {}, "wild prawn meat");
+    CHECK(shown.kitchen.desk().series()->report->basis == SpreadBasis::Assumed);
+    CHECK(shown.pools().last() == QStringLiteral("Pooled with wild prawn meat · 3"));
+    shown.pool(2);
+    CHECK(shown.kitchen.desk().series()->report->statistics.spread == Approx(0.1));
+    CHECK_THAT(shown.text("seriesMore").toStdString(),
+               Catch::Contains("One reading shows no spread; that of wild prawn meat"));
+    // Two of the three are left out: what is left shows no spread.
+    shown.kitchen.leaveOut("wild prawn meat", 2);
+    CHECK(shown.kitchen.desk().series()->report->basis == SpreadBasis::Assumed);
+    CHECK_THAT(shown.text("seriesMore").toStdString(),
+               Catch::Contains("Fewer than two readings of wild prawn meat count"));
 }
 
 TEST_CASE("the plot of a series shows the order in time on request") {
@@ -188,6 +260,7 @@ TEST_CASE("everything on the card has a name, room for its text and room for a w
         if (button->isVisible()) CHECK(button->height() >= 64);
     }
     CHECK(child<QLineEdit>(shown.card, "seriesOthers").height() >= 64);
+    CHECK(child<QComboBox>(shown.card, "seriesPool").height() >= 64);
     const auto& view = *shown.card.findChild<SeriesPlotView*>();
     CHECK(view.accessibleDescription() == spokenPlot(shown.plot()));
     keepPicture(shown.card, QStringLiteral("series-narrow"));
