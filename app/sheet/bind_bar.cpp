@@ -98,9 +98,9 @@ void BindBar::ask(DraftSession& draft, const std::string& line) {
     refusal_->tell(this, {});
     offer_->setAccessibleName(
         tr("Where the weight of %1 comes from").arg(lineName(draft.document(), line)));
-    kitchen_.askKitchen(this, [this, asked = ++asked_, wanted = lineToBind(draft.document(), line)](
-                                  const Kitchen& kitchen) {
-        auto offers = bindOffers(kitchen, wanted);
+    kitchen_.askKitchen(this, [this, asked = ++asked_, wanted = lineToBind(draft.document(), line),
+                               pools = kitchen_.pools()](const Kitchen& kitchen) {
+        auto offers = bindOffers(kitchen, wanted, pools);
         return [this, asked, offers = std::move(offers)] {
             if (asked == asked_) show(offers);
         };

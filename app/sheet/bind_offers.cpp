@@ -39,6 +39,12 @@ QString gramsText(const LedgerReading& reading) {
     return QString::fromStdString(reading.net->text() + " " + reading.entry().unit);
 }
 
+QString pooledText(const SeriesPooling& pooling) {
+    if (pooling.earlier)
+        return BindWords::tr(", pooled with %1").arg(QString::fromStdString(pooling.earlier->name));
+    return pooling.assumed ? BindWords::tr(", pooled with the usual spread") : QString{};
+}
+
 QString seriesText(const SeriesToBind& series) {
     const auto counting = std::ranges::count_if(series.readings, &LedgerReading::counts);
     const QString what = QString::fromStdString(series.key.what);
@@ -48,18 +54,22 @@ QString seriesText(const SeriesToBind& series) {
                               : BindWords::tr("series %1, per %2").arg(what, of);
     const QString readings =
         counting == 1 ? BindWords::tr("1 reading") : BindWords::tr("%1 readings").arg(counting);
-    return BindWords::tr("%1%2, %3").arg(words, tagsText(series.tags), readings);
+    return BindWords::tr("%1%2, %3").arg(words, tagsText(series.tags), readings) +
+           pooledText(series.pooling.value_or(SeriesPooling{}));
 }
 
 /// All readings of the key, and those of each condition alone where there are several.
 Result<void> addSeries(const Kitchen& kitchen, const SeriesSummary& summary, bool ownFood,
-                       std::vector<BindOffer>& offers) {
+                       const PoolChoices& pools, std::vector<BindOffer>& offers) {
     std::vector<std::vector<std::string>> conditions{{}};
     for (const std::string& tag : summary.tags) conditions.push_back({tag});
     for (const auto& tags : conditions) {
         auto series = seriesToBind(kitchen, summary.key, tags);
         if (!series) return fail(series.error());
         if (std::ranges::none_of(series->readings, &LedgerReading::counts)) continue;
+        auto pooling = poolingBy(kitchen, pools.of(summary.key, tags));
+        if (!pooling) return fail(pooling.error());
+        series->pooling = std::move(*pooling);
         QString text = seriesText(*series);
         offers.push_back({std::move(text), ownFood, std::move(*series)});
     }
@@ -97,7 +107,8 @@ Result<void> addReadings(const Kitchen& kitchen, const LineToBind& line,
 
 }  // namespace
 
-Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen, const LineToBind& line) {
+Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen, const LineToBind& line,
+                                          const PoolChoices& pools) {
     const auto kept = kitchen.seriesKept();
     if (!kept) return fail(kept.error());
     const auto checks = kitchen.equipmentEntries();
@@ -114,7 +125,7 @@ Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen, const LineToBi
     std::vector<BindOffer> offers;
     for (const SeriesSummary& summary : fitting)
         if (const auto added =
-                addSeries(kitchen, summary, isOfFood(line, summary.key.what, {}), offers);
+                addSeries(kitchen, summary, isOfFood(line, summary.key.what, {}), pools, offers);
             !added)
             return fail(added.error());
     if (const auto added = addReadings(kitchen, line, *checks, offers); !added)

@@ -33,8 +33,10 @@ struct BindOffer {
 };
 
 /// Series whose pieces or measures the line counts, and ratios of its food, those of its own food
-/// first; then the newest readings of its food. Runs in the store's thread.
+/// first, each pooled as was chosen; then the newest readings of its food. Runs in the store's
+/// thread.
 [[nodiscard]] Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen,
-                                                        const LineToBind& line);
+                                                        const LineToBind& line,
+                                                        const PoolChoices& pools);
 
 }  // namespace nettare

@@ -121,6 +121,19 @@ void bindLine(const Json& line, const std::string& id, const SeriesKey& key, Ser
               weighed ? std::optional{Json{nameOf(Way::Series)}} : std::nullopt);
 }
 
+/// Members that say the same already stay as they are.
+void setPooling(const SeriesPlace& place, const Json& there, const SeriesPooling& pooling,
+                EditDraft& draft) {
+    const auto set = [&](std::string_view key, std::optional<Json> wanted) {
+        const Json* now = there.find(key);
+        const bool same =
+            wanted ? now != nullptr && writeJson(*now) == writeJson(*wanted) : now == nullptr;
+        if (!same) draft.set(place.member(key), std::move(wanted));
+    };
+    set("pooled", pooledJson(pooling));
+    set("pooled_with", pooledWithJson(pooling));
+}
+
 /// A line without the members that name a series which goes.
 void unbindLine(const Json& line, std::string_view series, EditDraft& draft) {
     const std::string_view id = textAt(line, "id");
@@ -167,12 +180,12 @@ Result<Edit> bindToSeries(const Json& document, std::string_view line, const Ser
         draft.set(place.list(), listOf(broughtUpTo(itemsOf(there, place.listName()), counted,
                                                    readings.uncounted(series))));
         draft.set(place.member("bench"), benchJson(series.key, series.tags));
-        if (series.key.kind != SeriesKind::Ratio && series.pooled != isPooled(there))
-            draft.set(place.member("pooled"),
-                      series.pooled ? std::optional{Json{true}} : std::nullopt);
+        if (series.pooling) setPooling(place, there, *series.pooling, draft);
     } else {
         Json added = newSeries(document, series.key, series.tags, listOf(counted));
-        if (series.key.kind != SeriesKind::Ratio && series.pooled) added.set("pooled", Json{true});
+        const SeriesPooling pooling = series.pooling.value_or(SeriesPooling{});
+        if (auto pooled = pooledJson(pooling)) added.set("pooled", std::move(*pooled));
+        if (auto with = pooledWithJson(pooling)) added.set("pooled_with", std::move(*with));
         id = textAt(added, "id");
         draft.append("/series", std::move(added));
     }
@@ -188,7 +201,7 @@ std::vector<SeriesToBind> followedSeries(const Json& document) {
         SeriesToBind& series = followed.emplace_back();
         series.key = bench->key;
         series.tags = bench->tags;
-        series.pooled = isPooled(entry);
+        series.pooling = poolingOf(entry);
     }
     return followed;
 }

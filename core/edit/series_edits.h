@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/edit/edit.h"
+#include "core/edit/series_place.h"
 #include "core/ledger/ledger_reading.h"
 #include "core/recipe/recipe_document.h"
 
@@ -14,10 +15,10 @@ namespace nettare {
 /// A yield series of the ledger on its way into a document.
 struct SeriesToBind {
     SeriesKey key;
-    std::vector<std::string> tags;        ///< sorted; all readings bear them
-    std::vector<LedgerReading> readings;  ///< all of it; those that count are bound
-    std::vector<LedgerReading> tares;     ///< the indications that they refer to
-    bool pooled = false;
+    std::vector<std::string> tags;           ///< sorted; all readings bear them
+    std::vector<LedgerReading> readings;     ///< all of it; those that count are bound
+    std::vector<LedgerReading> tares;        ///< the indications that they refer to
+    std::optional<SeriesPooling> pooling{};  ///< nothing: as the document has it
 };
 
 /// Puts the series with its readings into the document, unless it is there, and binds the line to

@@ -97,9 +97,30 @@ Json newSeries(const Json& document, const SeriesKey& key, const std::vector<std
     return series.set("bench", benchJson(key, tags));
 }
 
-bool isPooled(const Json& series) {
+SeriesPooling poolingOf(const Json& series) {
+    SeriesPooling pooling;
     const Json* pooled = series.find("pooled");
-    return pooled != nullptr && pooled->boolean() != nullptr && *pooled->boolean();
+    pooling.assumed = pooled != nullptr && pooled->boolean() != nullptr && *pooled->boolean();
+    const Json* with = series.find("pooled_with");
+    if (with == nullptr) return pooling;
+    const auto spread = Decimal::read(textAt(*with, "s"));
+    const auto freedom = Decimal::read(textAt(*with, "nu"));
+    if (spread && freedom)
+        pooling.earlier = EarlierEntry{std::string{textAt(*with, "name")}, *spread, *freedom};
+    return pooling;
+}
+
+std::optional<Json> pooledJson(const SeriesPooling& pooling) {
+    if (!pooling.assumed || pooling.earlier) return std::nullopt;
+    return Json{true};
+}
+
+std::optional<Json> pooledWithJson(const SeriesPooling& pooling) {
+    if (!pooling.earlier) return std::nullopt;
+    Json with = Json::object();
+    with.set("name", Json{shortened(pooling.earlier->name, kNameLength - 1)});
+    return with.set("s", Json{pooling.earlier->spread.text()})
+        .set("nu", Json{pooling.earlier->freedom.text()});
 }
 
 std::optional<FoodState> stateAfter(std::string_view ratio) {

@@ -8,6 +8,7 @@
 #include "core/edit/edit_draft.h"
 #include "core/food/food_state.h"
 #include "core/ledger/ledger_reading.h"
+#include "core/recipe/recipe_document.h"
 
 namespace nettare {
 
@@ -42,7 +43,16 @@ struct BenchName {
 [[nodiscard]] Json newSeries(const Json& document, const SeriesKey& key,
                              const std::vector<std::string>& tags, Json list);
 
-[[nodiscard]] bool isPooled(const Json& series);
+/// What the spread of a series of the document is pooled with; by default with nothing.
+struct SeriesPooling {
+    bool assumed = false;                   ///< with the assumed spread
+    std::optional<EarlierEntry> earlier{};  ///< or with that of an earlier series; goes before
+};
+/// As the series says it.
+[[nodiscard]] SeriesPooling poolingOf(const Json& series);
+/// "pooled" and "pooled_with" as that pooling has them; nothing where the member is left out.
+[[nodiscard]] std::optional<Json> pooledJson(const SeriesPooling& pooling);
+[[nodiscard]] std::optional<Json> pooledWithJson(const SeriesPooling& pooling);
 
 /// The state of food that a ratio leads to: cooked for "cooked / raw", drained for "drained /
 /// whole" and "drained / total"; nothing for what is left of a thing by trimming.

@@ -95,6 +95,7 @@ PutBack weighTwoMore(std::size_t index, Dossier& dossier) {
     SeriesData& series = dossier.series[index];
     SeriesData alone = series;
     alone.pooled = false;
+    alone.earlier.reset();
     const auto statistics = statisticsOf(dossier, alone, dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);

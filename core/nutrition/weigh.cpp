@@ -54,6 +54,16 @@ double roundingIn(const LinearForm& form) {
     return rounding.uncertainty();
 }
 
+/// With the spread that the series is pooled with; one reading has the assumed one already.
+template <class Statistics>
+Statistics pooledAsSaid(const Statistics& own, const SeriesData& series, AssumedSpread assumed) {
+    if (series.earlier)
+        return pooledWith(
+            own, KnownSpread{series.earlier->spread.value(), series.earlier->freedom.value()});
+    if (!series.pooled || own.spreadAssumed) return own;
+    return pooledWith(own, assumedBeside(own, assumed));
+}
+
 }  // namespace
 
 LinearForm weighed(const Dossier& dossier, std::size_t index) {
@@ -107,11 +117,10 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
     }
     const Decimal relative =
         series.kind == SeriesKind::PerMeasure ? assumptions.volumeSpread : assumptions.pieceSpread;
-    auto statistics =
-        pieceStatistics(readings, {relative.value(), assumptions.spreadFreedom.value()});
-    if (!statistics || !series.pooled || statistics->spreadAssumed) return statistics;
-    return pooledWith(*statistics,
-                      {relative.value() * statistics->mean, assumptions.spreadFreedom.value()});
+    const AssumedSpread assumed{relative.value(), assumptions.spreadFreedom.value()};
+    const auto statistics = pieceStatistics(readings, assumed);
+    if (!statistics) return statistics;
+    return pooledAsSaid(*statistics, series, assumed);
 }
 
 Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,
@@ -130,8 +139,10 @@ Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series
         const double grams = residual.value();
         readings.push_back({one.value(), grams, roundingIn(residual.add(one, -ratio))});
     }
-    return ratioStatistics(readings,
-                           {assumptions.pieceSpread.value(), assumptions.spreadFreedom.value()});
+    const AssumedSpread assumed{assumptions.pieceSpread.value(), assumptions.spreadFreedom.value()};
+    const auto statistics = ratioStatistics(readings, assumed);
+    if (!statistics) return statistics;
+    return pooledAsSaid(*statistics, series, assumed);
 }
 
 }  // namespace nettare

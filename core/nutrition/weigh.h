@@ -27,7 +27,7 @@ namespace nettare {
 [[nodiscard]] std::optional<double> coarseShareOf(const Dossier& dossier, std::size_t reading);
 
 /// Statistics of a series by its readings; the spread assumed where one reading cannot tell, and
-/// pooled with the assumed one where the series says so.
+/// pooled with an earlier or the assumed one where the series says so.
 [[nodiscard]] Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& series,
                                                    const Assumptions& assumptions);
 [[nodiscard]] Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series,

@@ -6,6 +6,7 @@
 #include "core/nutrition/weigh.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/path_work.h"
+#include "core/publish/pool_text.h"
 #include "core/publish/way_sentence.h"
 #include "core/recipe/words.h"
 
@@ -117,7 +118,7 @@ PathDraft edibleDraft(const PathWork& work, const Line& line, const Food& food,
     if (line.trim) {
         const auto [before, after] = lotsOfSeries(work.dossier, *line.trim);
         return timesRatio(std::move(purchased), after, before,
-                          "edible share by " + work.dossier.series[*line.trim].name);
+                          "edible share by " + ratioName(work.dossier.series[*line.trim]));
     }
     const double refuse = food.table->refusePercent.value_or(0);
     const std::string& note = food.table->refuseNote;
@@ -141,7 +142,7 @@ PathDraft yieldedDraft(const PathWork& work, const Line& line, PathDraft before)
                            fmt::format("{}, stated: {}", to, yield.reason));
     const auto [first, last] = lotsOfSeries(work.dossier, *yield.series);
     return timesRatio(std::move(before), yield.inverse ? first : last, yield.inverse ? last : first,
-                      fmt::format("{} by {}", to, work.dossier.series[*yield.series].name));
+                      fmt::format("{} by {}", to, ratioName(work.dossier.series[*yield.series])));
 }
 
 PathDraft foodGramsDraft(const PathWork& work, std::size_t recipe, std::size_t index,

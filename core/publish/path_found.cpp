@@ -4,6 +4,7 @@
 #include "core/nutrition/weigh.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/path_work.h"
+#include "core/publish/pool_text.h"
 
 namespace nettare {
 
@@ -62,7 +63,8 @@ PathDraft seriesDraft(const PathWork& work, const Line& line, const OpenWay& way
     mean.value = statistics.mean;
     mean.decimals = 3;
     if (!statistics.spreadAssumed)
-        mean.step.words += fmt::format(", s = {} g", shortNumber(statistics.spread));
+        mean.step.words +=
+            fmt::format(", s = {} g{}", shortNumber(statistics.spread), poolText(series));
     mean.step.way = Way::Series;
     return mean;
 }

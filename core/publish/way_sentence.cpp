@@ -8,6 +8,7 @@
 #include "core/publish/label_basis_text.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/number_text.h"
+#include "core/publish/pool_text.h"
 #include "core/recipe/words.h"
 
 namespace nettare {
@@ -50,14 +51,15 @@ std::string readingsText(const Told& told) {
     return text;
 }
 
-/// "5 readings of 5, s = 1.6 g"; of one reading no s is known.
-std::string seriesFacts(const PieceStatistics& series) {
+/// "5 readings of 5, s = 1.6 g"; of one reading no s is known, unless it is an earlier one's.
+std::string seriesFacts(const PieceStatistics& series, const SeriesData& data) {
     std::string text =
         fmt::format("{} of {}",
                     series.readings == 1 ? std::string{"1 reading"}
                                          : fmt::format("{} readings", series.readings),
                     series.pieces);
-    if (!series.spreadAssumed) text += fmt::format(", s = {} g", shortNumber(series.spread));
+    if (!series.spreadAssumed)
+        text += fmt::format(", s = {} g{}", shortNumber(series.spread), poolText(data));
     return text;
 }
 
@@ -65,7 +67,7 @@ std::string seriesText(const Told& told) {
     const PieceStatistics& series = *told.why().series;
     const SeriesData& data = told.dossier.series[told.line.series->series];
     std::string text = fmt::format("{} × {} g ({}: {})", told.amount(), shortNumber(series.mean),
-                                   data.name, seriesFacts(series));
+                                   data.name, seriesFacts(series, data));
     if (told.way.wholeLot) return text + "; all of them were weighed, so that none scatters";
     if (told.line.series->use == SeriesUse::Among)
         text += fmt::format("; {} of them were weighed", series.pieces);
@@ -227,7 +229,7 @@ std::string edibleText(const Told& told) {
     if (!told.way.trimmed || !told.why().edible) return {};
     std::string text = fmt::format("; edible share {}", shortNumber(*told.why().edible));
     if (!told.why().edibleByRefuse)
-        return text + fmt::format(" by {}", told.dossier.series[*told.line.trim].name);
+        return text + " by " + ratioName(told.dossier.series[*told.line.trim]);
     const TableFood& table = *told.food.table;
     text += fmt::format(" (refuse {} %", shortNumber(*table.refusePercent));
     return text + (table.refuseNote.empty() ? ")" : fmt::format(": {})", table.refuseNote));
@@ -236,7 +238,8 @@ std::string edibleText(const Told& told) {
 std::string yieldText(const Told& told) {
     if (!told.way.yielded || !told.why().yielded) return {};
     const YieldData& yield = *told.line.yield;
-    const std::string by = yield.series ? told.dossier.series[*yield.series].name : yield.reason;
+    const std::string by =
+        yield.series ? ratioName(told.dossier.series[*yield.series]) : yield.reason;
     return fmt::format("; to {}: × {} ({})", wordFor(yield.to, kFoodStateWords),
                        shortNumber(*told.why().yielded), by);
 }

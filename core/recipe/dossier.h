@@ -40,7 +40,8 @@ struct SeriesData {
     std::string of;
     std::vector<std::size_t> readings;
     std::vector<std::pair<std::size_t, std::size_t>> pairs;  ///< before, after
-    bool pooled = false;  ///< its spread together with the assumed one
+    bool pooled = false;                    ///< its spread together with the assumed one
+    std::optional<EarlierEntry> earlier{};  ///< or with that of an earlier series; goes before
 };
 
 /// What a line is made of: a food or a kept recipe of the same dossier.

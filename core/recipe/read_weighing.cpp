@@ -89,6 +89,16 @@ BenchEntry readBench(ObjectReader reader, SeriesKind kind) {
     return bench;
 }
 
+/// "pooled_with": the spread of an earlier series.
+EarlierEntry readEarlier(ObjectReader reader) {
+    EarlierEntry earlier;
+    earlier.name = reader.text("name", kNameLength);
+    earlier.spread = reader.decimal("s", NumberSign::Positive);
+    earlier.freedom = reader.decimal("nu", NumberSign::Positive);
+    reader.finish();
+    return earlier;
+}
+
 /// Ratios come in pairs, all other series in single readings.
 void readSeries(ObjectReader& root, RecipeDocument& document) {
     for (const auto& [json, pointer] : root.items("series", 0, kMostEntries)) {
@@ -106,8 +116,9 @@ void readSeries(ObjectReader& root, RecipeDocument& document) {
         } else {
             series.of = reader.text("of", kNameLength);
             series.readings = reader.ids("readings", kMostEntries);
-            series.pooled = reader.optionalFlag("pooled");
         }
+        series.pooled = reader.optionalFlag("pooled");
+        if (reader.has("pooled_with")) series.earlier = readEarlier(reader.object("pooled_with"));
         if (reader.has("bench")) series.bench = readBench(reader.object("bench"), series.kind);
         reader.finish();
         document.series.push_back(series);

@@ -66,14 +66,24 @@ struct BenchEntry {
     friend bool operator==(const BenchEntry&, const BenchEntry&) = default;
 };
 
+/// The spread of an earlier series that a series of the document is pooled with: "pooled_with".
+struct EarlierEntry {
+    std::string name;   ///< of that series, for whoever asks
+    Decimal spread;     ///< grams; of ratios a share of what went in; > 0
+    Decimal freedom{};  ///< degrees of freedom that it is known by; > 0
+
+    friend bool operator==(const EarlierEntry&, const EarlierEntry&) = default;
+};
+
 /// Repeated readings of one thing: "series".
 struct SeriesEntry {
     std::string id, name;
     SeriesKind kind = SeriesKind::PerPiece;
     std::string of;  ///< the piece word or unit symbol that the series weighs; empty for ratios
-    std::vector<std::string> readings;  ///< ids; empty for ratios
-    std::vector<PairEntry> pairs;       ///< ratios only
-    bool pooled = false;                ///< its spread together with the assumed one; no ratios
+    std::vector<std::string> readings;      ///< ids; empty for ratios
+    std::vector<PairEntry> pairs;           ///< ratios only
+    bool pooled = false;                    ///< its spread together with the assumed one
+    std::optional<EarlierEntry> earlier{};  ///< or with that of an earlier series; goes before
     std::optional<BenchEntry> bench{};
 };
 

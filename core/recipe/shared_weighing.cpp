@@ -80,7 +80,10 @@ SharedWeighing::Repeated SharedWeighing::repeated(const SeriesData& series) cons
         all.push_back(weighed(before));
         all.push_back(weighed(after));
     }
-    return {series.id, series.name, series.kind, series.of, series.pooled, std::move(all)};
+    Pooled pooled{series.pooled, {}, {}, {}};
+    if (const auto& earlier = series.earlier)
+        pooled = {false, earlier->name, earlier->spread.text(), earlier->freedom.text()};
+    return {series.id, series.name, series.kind, series.of, std::move(pooled), std::move(all)};
 }
 
 }  // namespace nettare

@@ -33,8 +33,10 @@ private:
     using Shown = std::tuple<std::string, std::size_t, std::string, WeighedState, std::string>;
     using TareShown = std::variant<std::size_t, Shown>;  ///< vessel, or indication
     using Weighed = std::tuple<std::string, int, Shown, TareShown>;
+    /// What it is pooled with: the assumed spread, or an earlier one with name, s and freedom.
+    using Pooled = std::tuple<bool, std::string, std::string, std::string>;
     using Repeated =
-        std::tuple<std::string, std::string, SeriesKind, std::string, bool, std::vector<Weighed>>;
+        std::tuple<std::string, std::string, SeriesKind, std::string, Pooled, std::vector<Weighed>>;
 
     Shown shown(std::size_t indication) const;
     Weighed weighed(std::size_t reading) const;

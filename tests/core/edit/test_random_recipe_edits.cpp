@@ -240,7 +240,9 @@ private:
         if (below(3) == 0) mark = {SeriesKind::Ratio, kRatios[below(2)], {}, {}};
         weigh(id, mark);
         SeriesToBind series = seriesOf({id, mark.kind, mark.of});
-        series.pooled = below(2) == 0;
+        series.pooling = SeriesPooling{below(2) == 0, {}};
+        if (below(3) == 0)
+            series.pooling->earlier = EarlierEntry{"earlier", Decimal{3, -1}, Decimal{5, 0}};
         if (below(3) == 0 && !series.readings.empty())
             return bindToReading(document, id, series.readings.back(), series.tares.front());
         return bindToSeries(document, id, series, static_cast<SeriesUse>(below(2)));

@@ -182,14 +182,62 @@ TEST_CASE("conditions keep series of one food apart", "[edit][bench]") {
 TEST_CASE("pooling is said of the series in the document", "[edit][bench]") {
     BoundDraft draft;
     SeriesToBind series = seriesIn(sixPrawns());
-    series.pooled = true;
+    series.pooling = SeriesPooling{true, {}};
     draft.make(bindToSeries(draft.document, "prawns", series, SeriesUse::Others));
     CHECK(draft.at("/series/prawn-meat-2/pooled") == "true");
-    CHECK(followedSeries(draft.document).front().pooled);
-    series.pooled = false;
+    CHECK(followedSeries(draft.document).front().pooling->assumed);
+    series.pooling = SeriesPooling{};
     CHECK_FALSE(followSeries(draft.document, series)->has_value());
     draft.make(bindToSeries(draft.document, "prawns", series, SeriesUse::Others));
     CHECK(draft.at("/series/prawn-meat-2/pooled") == "nothing");
+}
+
+TEST_CASE("an earlier series' spread goes with the series into the document", "[edit][bench]") {
+    BoundDraft draft;
+    Chain chain = sixPrawns();
+    SeriesToBind series = seriesIn(chain);
+    const EarlierEntry earlier{"prawn meat, 2025", decimal("0.3"), Decimal{5, 0}};
+    series.pooling = SeriesPooling{true, {}};
+    draft.make(bindToSeries(draft.document, "prawns", series, SeriesUse::Others));
+    series.pooling = SeriesPooling{false, earlier};
+    draft.make(bindToSeries(draft.document, "prawns", series, SeriesUse::Others));
+    CHECK(draft.at("/series/prawn-meat-2/pooled") == "nothing");
+    CHECK(draft.at("/series/prawn-meat-2/pooled_with") ==
+          R"({"name":"prawn meat, 2025","nu":"5","s":"0.3"})");
+    CHECK(followedSeries(draft.document).front().pooling->earlier == earlier);
+    // A draft that follows its series, or binds another line to it, keeps what it is pooled with.
+    chain.showOver(chainId(1), "224.2", pieceOf("Prawn meat"));
+    draft.follow(seriesIn(chain));
+    CHECK(draft.way("prawns").readings == 7);
+    CHECK(followedSeries(draft.document).front().pooling->earlier == earlier);
+    draft.make(bindToSeries(draft.document, "prawns", seriesIn(chain), SeriesUse::Among));
+    CHECK(followedSeries(draft.document).front().pooling->earlier == earlier);
+    series.pooling = SeriesPooling{};
+    draft.make(bindToSeries(draft.document, "prawns", series, SeriesUse::Others));
+    CHECK(draft.at("/series/prawn-meat-2/pooled_with") == "nothing");
+}
+
+TEST_CASE("a ratio is bound with what it is pooled with", "[edit][bench]") {
+    Chain chain;
+    const auto bowl = chain.show("100.0");
+    const auto bought = chain.showOver(bowl, "350.0");
+    LedgerEntry trimmed;
+    trimmed.what = "fennel";
+    trimmed.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, bought};
+    chain.showOver(bowl, "287.5", trimmed);
+    SeriesToBind series = seriesIn(chain, {"fennel", SeriesKind::Ratio, "edible / bought"});
+    series.pooling =
+        SeriesPooling{false, EarlierEntry{"fennel, 2025", decimal("0.03"), Decimal{4, 0}}};
+    BoundDraft draft;
+    draft.make(bindToSeries(draft.document, "fennel", series, SeriesUse::Others));
+    const std::vector<SeriesToBind> followed = followedSeries(draft.document);
+    REQUIRE(followed.size() == 1);
+    CHECK(followed.front().pooling->earlier == series.pooling->earlier);
+    const Dossier dossier = draft.dossier();
+    // 3 % of the 250 g that were bought.
+    const auto ratio = ratioOf(dossier, dossier.series.back(), {});
+    CHECK(ratio->residualSpread == Approx(7.5));
+    CHECK(ratio->freedom == 4);
 }
 
 TEST_CASE("spoons go by a series of that spoon, and by no other", "[edit][bench]") {

@@ -116,6 +116,17 @@ TEST_CASE("few readings can be pooled with the assumed spread", "[nutrition]") {
     CHECK(pooled.u / alone.u == Approx(s / 2).epsilon(1e-3));
 }
 
+// 5 of the earlier 3 g, 2 of the readings' 2 g.
+TEST_CASE("few readings can be pooled with an earlier series", "[nutrition]") {
+    const Figure alone = figureOf(bulbs(), Basis::Batch, FAT, Meaning::ThisBatch);
+    const Figure pooled =
+        figureOf(bulbs(R"(,"pooled":true,"pooled_with":{"name":"2025","s":"3","nu":"5"})"),
+                 Basis::Batch, FAT, Meaning::ThisBatch);
+    CHECK(pooled.value == alone.value);
+    CHECK(pooled.freedom == Approx(7).epsilon(1e-3));
+    CHECK(pooled.u / alone.u == Approx(std::sqrt((5 * 9 + 2 * 4) / 7.0) / 2).epsilon(1e-3));
+}
+
 TEST_CASE("only a series of single pieces tells how pieces differ", "[nutrition]") {
     Kitchen kitchen = syrup();
     kitchen.reading("before", "100").reading("after", "80");

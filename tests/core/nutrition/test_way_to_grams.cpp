@@ -188,6 +188,29 @@ TEST_CASE("two bags bought for one line are one lot to trim", "[nutrition]") {
           Approx(grams(R"(["bags"])").uncertainty()).epsilon(1e-3));
 }
 
+TEST_CASE("a trim's spread can be pooled with an earlier or the assumed one", "[nutrition]") {
+    const auto grams = [](const char* pooled) {
+        Kitchen kitchen = Kitchen{}.reading("bags", "2000", "", "as purchased");
+        kitchen.reading("w1", "200").reading("c1", "165").reading("w2", "200").reading("c2", "135");
+        kitchen.append("series", std::string{R"({"id":"trim","name":"trim","kind":"ratio",
+            "pairs":[{"before":"w1","after":"c1"},{"before":"w2","after":"c2"}])"} +
+                                     pooled + "}");
+        kitchen.line(R"({"id":"f","amount":"8","piece":"bulb","food":"fennel","trim":"trim",
+                         "weighed":["bags"]})");
+        return Served{kitchen}.way(0).grams;
+    };
+    // s_e for the ratio 2000/(200 sqrt 2) times, for the lot of 2 kg sqrt(10) times; of the share
+    // sqrt(0.01125) of its own, 4 of 0.03 with it, 8 of 14 % of the lost quarter with it.
+    const double times = 200 * std::sqrt(50.0 + 10);
+    CHECK(grams("").value() == Approx(1500));
+    CHECK(grams("").uncertainty() == Approx(std::sqrt(0.01125) * times).epsilon(1e-3));
+    const LinearForm earlier = grams(R"(,"pooled_with":{"name":"2025","s":"0.03","nu":"4"})");
+    CHECK(earlier.value() == Approx(1500));
+    CHECK(earlier.uncertainty() == Approx(std::sqrt(0.00297) * times).epsilon(1e-3));
+    CHECK(grams(R"(,"pooled":true)").uncertainty() ==
+          Approx(std::sqrt(0.02105 / 9) * times).epsilon(1e-3));
+}
+
 TEST_CASE("a whole lot that was weighed itself has the rounding of its readings", "[nutrition]") {
     Kitchen kitchen = Kitchen{}.reading("one", "100").reading("two", "104");
     kitchen.append("series", R"({"id":"s","name":"s","kind":"per piece","of":"bulb",

@@ -90,6 +90,20 @@ TEST_CASE("a series is its count times the mean of its readings", "[publish][pat
                  "0.153 g"));
 }
 
+TEST_CASE("a series that is pooled with an earlier one says so", "[publish][path]") {
+    Kitchen kitchen;
+    kitchen.reading("a", "9.7", "", "edible portion", "fine");
+    kitchen.reading("b", "10.0", "", "edible portion", "fine");
+    kitchen.append("series", R"({"id":"s","name":"my bulbs","kind":"per piece","of":"bulb",
+        "pooled_with":{"name":"bulbs, 2025","s":"0.3","nu":"5"},"readings":["a","b"]})");
+    kitchen.line(R"({"id":"f","amount":"36","piece":"bulb","food":"fennel",
+        "series":{"id":"s","use":"others"}})");
+    // By hand: (5 x 0.09 + 1 x 0.045)/6 = 0.0825.
+    CHECK(hasRow(textFor(kitchen, ENERC_KCAL, Basis::Batch),
+                 "9.850 g = (9.7 g + 10 g) / 2  my bulbs: 2 readings of 2, s = 0.287 g pooled with "
+                 "that of bulbs, 2025"));
+}
+
 TEST_CASE("what has no data shows between which ends the figure lies", "[publish][path]") {
     Kitchen kitchen;
     kitchen.line(R"({"id":"o","amount":"50","unit":"g","food":"oil"})");

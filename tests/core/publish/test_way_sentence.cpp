@@ -30,10 +30,11 @@ Kitchen withGarlic(const std::string& line) {
     return Kitchen{}.row("garlic", garlic()).line(line);
 }
 
-Kitchen ownBulbs(const std::string& more) {
+Kitchen ownBulbs(const std::string& more, const std::string& pooled = {}) {
     Kitchen kitchen = Kitchen{}.reading("one", "100").reading("two", "104");
     kitchen.append("series", R"({"id":"s","name":"my bulbs","kind":"per piece","of":"bulb",
-                                 "readings":["one","two"]})");
+                                 "readings":["one","two"])" +
+                                 pooled + "}");
     return kitchen.line(R"({"id":"f","piece":"bulb","food":"fennel",)" + more + "}");
 }
 
@@ -92,6 +93,28 @@ TEST_CASE("a series is told with its readings and spread, and what the pieces ar
     CHECK(sentence(ownBulbs(R"("amount":"2","series":{"id":"s","use":"among"})")) ==
           "2 bulbs × 102 g (my bulbs: 2 readings of 2, s = 2.83 g); all of them were weighed, so "
           "that none scatters");
+}
+
+TEST_CASE("a series says what its spread is pooled with", "[publish]") {
+    const std::string line = R"("amount":"6","series":{"id":"s","use":"others"})";
+    // By hand: (5 x 9 + 1 x 8)/6 = 8.83; (8 x 14.28^2 + 8)/9 = 182.1.
+    CHECK(
+        sentence(ownBulbs(line, R"(,"pooled_with":{"name":"bulbs, 2025","s":"3","nu":"5"})")) ==
+        "6 bulbs × 102 g (my bulbs: 2 readings of 2, s = 2.97 g pooled with that of bulbs, 2025)");
+    CHECK(sentence(ownBulbs(line, R"(,"pooled":true)")) ==
+          "6 bulbs × 102 g (my bulbs: 2 readings of 2, s = 13.5 g pooled with the usual one)");
+}
+
+TEST_CASE("a trim says what its spread is pooled with", "[publish]") {
+    Kitchen kitchen = Kitchen{}.reading("bought", "1000", "", "as purchased");
+    kitchen.reading("whole", "200").reading("core", "150");
+    kitchen.append("series", R"({"id":"trim","name":"my trim","kind":"ratio",
+        "pooled_with":{"name":"trim, 2025","s":"0.03","nu":"5"},
+        "pairs":[{"before":"whole","after":"core"}]})");
+    kitchen.line(R"({"id":"f","amount":"4","piece":"bulb","food":"fennel","weighed":["bought"],
+                     "trim":"trim"})");
+    CHECK(sentence(kitchen).ends_with(
+        "; edible share 0.75 by my trim, its spread taken from trim, 2025"));
 }
 
 TEST_CASE("a series of one reading says that its spread is assumed", "[publish]") {

@@ -89,6 +89,12 @@ TEST_CASE("readings and series keep their references", "[recipe]") {
     CHECK(recipe.series[1].kind == SeriesKind::PerMeasure);
     CHECK(recipe.series[1].pooled);
     CHECK_FALSE(recipe.series[0].pooled);
+    CHECK_FALSE(recipe.series[1].earlier);
+    CHECK(recipe.series[0].earlier ==
+          EarlierEntry{"apples, 2025", *Decimal::read("3.2"), *Decimal::read("5")});
+    CHECK(recipe.series[2].pooled);
+    CHECK(recipe.series[2].earlier ==
+          EarlierEntry{"peels", *Decimal::read("0.031"), *Decimal::read("4")});
     CHECK(recipe.piecesWeighed == "apples");
     CHECK(recipe.series[2].kind == SeriesKind::Ratio);
     CHECK(recipe.series[2].of.empty());

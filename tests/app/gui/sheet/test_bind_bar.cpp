@@ -9,6 +9,9 @@
 #include <QTableView>
 
 #include "app/scale/weighing.h"
+#include "core/edit/series_edits.h"
+
+#include <cmath>
 
 namespace nettare {
 
@@ -83,6 +86,31 @@ TEST_CASE("a line takes its weight from a series of the ledger, and undo brings 
     CHECK_FALSE(offers.isVisible());
     demo.draft().undoStack().undo();
     CHECK(demo.lineText(kGarlicLine, kWayAt) == before);
+}
+
+TEST_CASE("a line takes what its series is pooled with along", "[bind]") {
+    DemoWindow demo;
+    weighCloves(demo, {"4.1", "5.0"});
+    const SeriesKey cloves{"garlic", SeriesKind::PerPiece, "clove"};
+    demo.kitchen().pools().choose(cloves, {}, PoolChoice{true, {}});
+    auto& offers = offersFor(demo, kGarlicLine);
+    CHECK(offers.itemText(0) ==
+          QStringLiteral("series garlic, per clove, 2 readings, pooled with the usual spread"));
+    take(demo, offers, QStringLiteral("series garlic"));
+    CHECK(followedSeries(demo.draft().document()).front().pooling->assumed);
+    // The same with an earlier series, here that of the cloves themselves.
+    demo.kitchen().pools().choose(cloves, {}, PoolChoice{false, EarlierSeries{cloves, {}, {}, {}}});
+    take(demo, offersFor(demo, kGarlicLine), QStringLiteral("pooled with garlic"));
+    const auto pooling = followedSeries(demo.draft().document()).front().pooling;
+    REQUIRE(pooling->earlier);
+    CHECK_FALSE(pooling->assumed);
+    CHECK(pooling->earlier->name == "garlic");
+    CHECK(pooling->earlier->freedom.value() == 1);
+    CHECK(pooling->earlier->spread.value() == Approx(std::sqrt(0.405)).epsilon(1e-5));
+    // Without a choice in this window the document's stays.
+    demo.kitchen().pools() = {};
+    take(demo, offersFor(demo, kGarlicLine), QStringLiteral("series garlic"));
+    CHECK(followedSeries(demo.draft().document()).front().pooling->earlier == pooling->earlier);
 }
 
 TEST_CASE("a draft follows the series that its line is bound to", "[bind]") {
