@@ -32,7 +32,7 @@ namespace {
 
 constexpr double kMostAsked = 1e6;
 constexpr int kNumberFieldPx = 110;
-constexpr int kPoolLetters = 22;
+constexpr int kPoolMostPx = 560;
 
 QString fieldText(double number) {
     return number > 0 ? QString::fromStdString(Decimal::fromDouble(number).text()) : QString{};
@@ -120,12 +120,14 @@ void SeriesCard::buildPage() {
     for (QWidget* each :
          {static_cast<QWidget*>(tags_), static_cast<QWidget*>(plot_), static_cast<QWidget*>(note_),
           static_cast<QWidget*>(sentence_), static_cast<QWidget*>(more_),
-          static_cast<QWidget*>(question_), buildControls(), static_cast<QWidget*>(refusal_),
-          static_cast<QWidget*>(leftOut_)})
+          static_cast<QWidget*>(question_), buildControls(), static_cast<QWidget*>(pool_),
+          static_cast<QWidget*>(refusal_), static_cast<QWidget*>(leftOut_)})
         column_->addWidget(each);
     column_->addStretch(1);
     refusal_->setProperty("tone", QStringLiteral("error"));
     refusal_->hide();
+    pool_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    pool_->setMaximumWidth(kPoolMostPx);
     stack_->addWidget(scrolling(page));
 }
 
@@ -151,10 +153,8 @@ QWidget* SeriesCard::buildControls() {
     pair->addWidget(enough_);
     word(tr("g"));
     inTime_->setCheckable(true);
-    pool_->setMinimumContentsLength(kPoolLetters);
     row->addWidget(forOthers);
     row->addWidget(inTime_);
-    row->addWidget(pool_);
     return controls;
 }
 
