@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/food/piece_word.h"
+#include "core/nutrition/student_t.h"
 #include "core/publish/against_table_text.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/number_text.h"
@@ -156,13 +157,19 @@ std::string moreWeighings(const SeriesReport& report, double count, double wante
                        within);
 }
 
+/// With the 95 % half-width of the slope; where nothing scatters about the line, it has none.
+std::string driftRate(const Drift& drift) {
+    const double rate = std::fabs(drift.perReading);
+    if (drift.t == 0) return shortNumber(rate);
+    return withinText({rate, coverageFactor(drift.freedom) * rate / std::fabs(drift.t)});
+}
+
 std::string driftText(const Drift& drift) {
     if (!drift.significant) return {};
     return fmt::format(
         "From reading to reading they grow {} by {} g ({} degrees of freedom); see "
         "whether size, season or supplier has changed, and tag the readings by it.",
-        drift.perReading < 0 ? "lighter" : "heavier", shortNumber(std::fabs(drift.perReading)),
-        shortNumber(drift.freedom));
+        drift.perReading < 0 ? "lighter" : "heavier", driftRate(drift), shortNumber(drift.freedom));
 }
 
 ValueWithin inPercent(const ValueWithin& ratio) {

@@ -133,8 +133,11 @@ TEST_CASE("pieces and measures are called by what they are of", "[publish]") {
 }
 
 TEST_CASE("a drift names its conditions, and an odd reading is a question", "[publish]") {
+    // Slope -1.01, residuals -.06 .05 .06 -.03 -.02: s = sqrt(0.011/3), u = s/sqrt(10),
+    // t(3) = 3.182.
     CHECK(textsOf(kPrawn, {14, 13.1, 12.1, 11, 10}, plainQuestion()).drift ==
-          "From reading to reading they grow lighter by 1.01 g (3 degrees of freedom); see whether "
+          "From reading to reading they grow lighter by 1.01 ± 0.06 g (3 degrees of freedom); see "
+          "whether "
           "size, season or supplier has changed, and tag the readings by it.");
     CHECK(outlierQuestion("14 g") ==
           "Is 14 g as weighed? It lies further from the others than chance explains (one in "
