@@ -43,7 +43,7 @@ QString whatOf(const LedgerEntry& entry) {
         case EntryKind::LeftOut:
             return LineTexts::tr("leaves %1 out of its series").arg(other);
         case EntryKind::TakenIn:
-            return LineTexts::tr("counts %1 again").arg(other);
+            return LineTexts::tr("says that %1 counts").arg(other);
         case EntryKind::Reasoned:
             return LineTexts::tr("gives another reason for %1").arg(other);
         case EntryKind::Scale:

@@ -17,7 +17,7 @@ enum class EntryKind {
     Shown,       ///< what a scale showed once
     Superseded,  ///< an earlier entry no longer counts; the reason is given
     LeftOut,     ///< an earlier entry stays, but no series counts it; the cause is given
-    TakenIn,     ///< one that was left out counts again
+    TakenIn,     ///< one that was left out counts again; of one that counts: it is as weighed
     Reasoned,    ///< an entry of the two kinds before Shown's got another reason
     Scale,       ///< a scale of the kitchen, or what is known of it now
     Checked,     ///< a scale showed that for a known mass
@@ -62,10 +62,12 @@ struct LedgerEntry {
     std::string what;  ///< food or thing, as the cook calls it: "prawn meat"; may be empty
     std::string why;   ///< what for: "edible portion per piece, for “Skewers”"; may be empty
     std::string row;   ///< TableRow::text() of the food; may be empty
-    std::string tare;  ///< UUID of the entry that showed the tare, or the bowl before the addition
+    /// UUID of the entry that showed the tare: the empty vessel, or the bowl before the addition.
+    std::string tare;
     /// UUID of what the jar showed before: the net is that less this.
     std::string takenFrom;
-    std::optional<Decimal> vesselTare;  ///< known tare of `vessel`, in `unit`
+    /// Known tare of `vessel`, in `unit`; without `tare` its rounding counts as of this scale.
+    std::optional<Decimal> vesselTare;
     std::optional<SeriesMark> series;
     // Of scales
     std::optional<Decimal> capacity;  ///< most it takes, in `unit`

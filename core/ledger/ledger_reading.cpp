@@ -65,6 +65,7 @@ private:
         reading.supersededBy = said->supersededBy;
         reading.successor = said->successor;
         reading.leftOut = said->leftOut;
+        reading.asWeighed = said->asWeighed;
         reading.reason = said->reason();
     }
 
@@ -102,7 +103,9 @@ private:
             const bool later = next != nullptr && next->chained.sequence > before->chained.sequence;
             before = later ? next : nullptr;
         }
-        if (before != nullptr && before->net)
+        if (before == nullptr) return;
+        reading.suspect = reading.suspect || before->suspect;
+        if (before->net)
             reading.before = inUnit(*before->net, before->entry().unit, reading.entry().unit);
     }
 

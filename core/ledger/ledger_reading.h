@@ -47,8 +47,10 @@ struct LedgerReading {
     std::string successor;     ///< UUID of the shown entry that took its place; may be empty
     std::string reason;        ///< why superseded or left out, as last said; empty while it counts
     bool leftOut = false;      ///< of its series, with `reason`
-    bool suspect = false;      ///< a check doubts its scale, or that of its tare
-    bool usedAsTare = false;   ///< another entry's tare, or the jar before
+    bool asWeighed = false;    ///< counts, odd or not: the cook said that it is as weighed
+    bool suspect =
+        false;  ///< a check doubts its scale, that of its tare, or of what a ratio was before
+    bool usedAsTare = false;  ///< another entry's tare, or the jar before
     bool tareOverruled =
         false;  ///< its tare was taken back since; the net stays as it was recorded
 

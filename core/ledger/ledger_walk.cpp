@@ -36,6 +36,12 @@ void LedgerWalk::survey(const ChainedEntry& chained) {
     sayings_.hear(entry);
     const std::string& tare = entry.takenFrom.empty() ? entry.tare : entry.takenFrom;
     if (!tare.empty()) tares_.try_emplace(uuidOf(tare));
+    if (entry.series && !entry.series->before.empty())
+        tares_.try_emplace(uuidOf(entry.series->before));
+    if (entry.kind == EntryKind::Shown && !entry.refersTo.empty()) {
+        corrections_.try_emplace(entry.id, Correction{chained.sequence, entry.scale});
+        tares_.try_emplace(uuidOf(entry.id));
+    }
     const auto speaksOfCheck = [&](const ChainedEntry& check) {
         return check.entry.id == entry.refersTo;
     };
@@ -49,6 +55,24 @@ const LedgerWalk::TareShown* LedgerWalk::tareOf(const LedgerEntry& entry) const 
     if (tare.empty()) return nullptr;
     const auto known = tares_.find(uuidOf(tare));
     return known != tares_.end() && known->second.unit != 0 ? &known->second : nullptr;
+}
+
+bool LedgerWalk::isBeforeSuspect(const LedgerEntry& entry) const {
+    if (!entry.series || entry.series->before.empty()) return false;
+    const std::string* id = &entry.series->before;
+    const Correction* last = nullptr;
+    for (const Said* said = sayings_.about(*id); said != nullptr && !said->supersededBy.empty();
+         said = sayings_.about(*id)) {
+        const auto next = corrections_.find(said->successor);
+        // A successor comes later in the chain, so that this ends.
+        if (next == corrections_.end()) return false;
+        if (last != nullptr && next->second.sequence <= last->sequence) return false;
+        last = &next->second;
+        id = &next->first;
+    }
+    const auto known = tares_.find(uuidOf(*id));
+    if (known != tares_.end() && known->second.unit != 0) return known->second.netSuspect;
+    return last != nullptr && scales_->isSuspect(last->scale, last->sequence);
 }
 
 void LedgerWalk::weigh(const LedgerEntry& entry, const TareShown* other, WalkedEntry& walked) {
@@ -75,9 +99,10 @@ WalkedEntry LedgerWalk::look(const ChainedEntry& chained) {
         entry.kind != EntryKind::Checked && scales_->isSuspect(entry.scale, chained.sequence);
     const TareShown* const other = tareOf(entry);
     weigh(entry, other, walked);
+    const bool ownSuspect = walked.suspect;
+    walked.suspect = ownSuspect || (other != nullptr && other->suspect) || isBeforeSuspect(entry);
     if (const auto own = tares_.find(uuidOf(entry.id)); own != tares_.end())
-        own->second = {entry.shown, unitOf(entry.unit), walked.suspect};
-    walked.suspect = walked.suspect || (other != nullptr && other->suspect);
+        own->second = {entry.shown, unitOf(entry.unit), ownSuspect, walked.suspect};
     return walked;
 }
 

@@ -19,13 +19,13 @@ namespace nettare {
 struct WalkedEntry {
     std::optional<Decimal> gross, tare, jarBefore, net;
     const Said* said = nullptr;  ///< null where nothing was said of it
-    bool suspect = false;        ///< a check doubts its scale, or that of its tare
+    bool suspect = false;  ///< a check doubts its scale, that of its tare, or of a ratio's before
 };
 
 /// Goes over a ledger of any length twice, since what an entry is worth is said after it: every
 /// entry is handed to survey() first, and again, in the same order, to look(). Memory grows with
-/// the entries that speak of others or are others' tares, about 60 bytes for a tare; never with the
-/// texts.
+/// the entries that speak of others, are others' tares or a ratio's before, about 60 bytes for one;
+/// never with the texts.
 class LedgerWalk {
 public:
     void survey(const ChainedEntry& chained);
@@ -43,17 +43,26 @@ private:
             return std::hash<std::uint64_t>{}(id.high ^ (id.low * 0x9E3779B97F4A7C15U));
         }
     };
-    /// What an entry showed that is another one's tare; known once it was looked at.
+    /// What an entry showed that is another one's tare or before; known once it was looked at.
     struct TareShown {
         Decimal shown;
-        std::uint8_t unit = 0;  ///< place in units_, from 1
-        bool suspect = false;
+        std::uint8_t unit = 0;    ///< place in units_, from 1
+        bool suspect = false;     ///< its own scale
+        bool netSuspect = false;  ///< or that of its tare
+    };
+    /// An entry that took another one's place.
+    struct Correction {
+        long long sequence = 0;
+        std::string scale;
     };
 
     [[nodiscard]] static Uuid uuidOf(std::string_view id);
     [[nodiscard]] std::uint8_t unitOf(const std::string& symbol);
     /// What the tare of an entry, or the jar before, showed; null where it is not known.
     [[nodiscard]] const TareShown* tareOf(const LedgerEntry& entry) const;
+    /// Whether what a ratio names as before, or what took its place, is in doubt. Of what takes its
+    /// place after the ratio, the scale of its own tare is not asked.
+    [[nodiscard]] bool isBeforeSuspect(const LedgerEntry& entry) const;
     void weigh(const LedgerEntry& entry, const TareShown* other, WalkedEntry& walked);
 
     Sayings sayings_;
@@ -61,6 +70,7 @@ private:
     std::optional<ScaleChecks> scales_;
     std::vector<std::string> units_;
     std::unordered_map<Uuid, TareShown, UuidHash> tares_;
+    std::unordered_map<std::string, Correction> corrections_;
 };
 
 }  // namespace nettare

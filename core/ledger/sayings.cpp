@@ -11,16 +11,13 @@ void Sayings::hear(const LedgerEntry& entry) {
         case EntryKind::LeftOut: {
             Said& said = said_[entry.refersTo];
             said.leftOut = true;
+            said.asWeighed = false;
             said.whyLeftOut = entry.reason;
             subject_.emplace(entry.id, entry.refersTo);
             return;
         }
         case EntryKind::TakenIn:
-            if (Said* said = meantBy(entry.refersTo)) {
-                said->leftOut = false;
-                said->whyLeftOut.clear();
-            }
-            return;
+            return takeIn(entry);
         case EntryKind::Reasoned:
             if (Said* said = meantBy(entry.refersTo))
                 (said->supersededBy.empty() ? said->whyLeftOut : said->whySuperseded) =
@@ -38,6 +35,16 @@ void Sayings::overrule(const LedgerEntry& entry) {
     if (!said.supersededBy.empty()) return;
     said.supersededBy = entry.id;
     said.whySuperseded = entry.reason;
+}
+
+void Sayings::takeIn(const LedgerEntry& entry) {
+    Said* const said = meantBy(entry.refersTo);
+    if (said == nullptr || !said->supersededBy.empty()) {
+        said_[entry.refersTo].asWeighed = true;
+        return;
+    }
+    said->leftOut = false;
+    said->whyLeftOut.clear();
 }
 
 Said* Sayings::meantBy(const std::string& id) {

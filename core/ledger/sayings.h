@@ -15,6 +15,7 @@ struct Said {
     std::string whySuperseded;
     std::string whyLeftOut;
     bool leftOut = false;
+    bool asWeighed = false;  ///< counts, and the cook said so: it is not to be asked about
 
     /// Why it does not count, as last said; empty while it does.
     [[nodiscard]] const std::string& reason() const {
@@ -27,7 +28,8 @@ class Sayings {
 public:
     /// The next entry of the chain. Of two that supersede an entry the first counts. A new reason
     /// or taking in names the entry or what was said of it; a correction that was taken back or
-    /// left out is meant itself, else the entry that it corrects.
+    /// left out is meant itself, else the entry that it corrects. Taking in what counts says
+    /// that it is as weighed.
     void hear(const LedgerEntry& entry);
 
     /// What was said of an entry; null where nothing.
@@ -35,6 +37,7 @@ public:
 
 private:
     void overrule(const LedgerEntry& entry);
+    void takeIn(const LedgerEntry& entry);
     /// What is meant by an id, among that which was said something of; null where nothing.
     Said* meantBy(const std::string& id);
 

@@ -228,8 +228,8 @@ public:
     /// Whatever entry it names (refersTo, tare, takenFrom, series.before) must be an indication of
     /// the ledger. Fails: LedgerIdUsed, LedgerEntryNotFound and ReadingNotFound (what it names is
     /// not there, is no indication); ReadingOverruled (it supersedes, leaves out or takes in what
-    /// was superseded); ReadingNotLeftOut (it takes in, or gives a reason for, what counts); and
-    /// like readEntry().
+    /// was superseded); ReadingNotLeftOut (it gives a reason for what counts, or takes it in where
+    /// it is of no series, or was said to be as weighed before); and like readEntry().
     [[nodiscard]] Result<ChainedEntry> record(const LedgerEntry& entry);
     [[nodiscard]] Result<std::vector<ChainedEntry>> ledger() const;
     [[nodiscard]] Result<LedgerEnd> ledgerEnd() const;

@@ -1,6 +1,7 @@
 #include "db/kitchen/ledger_names.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace nettare {
 
@@ -10,14 +11,16 @@ namespace {
 struct KnownEntry {
     std::int64_t sequence = 0;  ///< 0: no such entry
     std::string kind;
+    bool inSeries = false;
 };
 
 KnownEntry knownEntry(KitchenStore& store, const std::string& id) {
-    Query row =
-        store.query("SELECT sequence, json_extract(entry, '$.kind') FROM ledger WHERE id = ?");
+    Query row = store.query(
+        "SELECT sequence, json_extract(entry, '$.kind'), "
+        "json_extract(entry, '$.series.kind') IS NOT NULL FROM ledger WHERE id = ?");
     row.with(id);
     if (!row.next()) return {};
-    return {row.number(0), row.text(1)};
+    return {row.number(0), row.text(1), row.number(2) != 0};
 }
 
 bool isIndicationKind(const std::string& kind) {
@@ -26,7 +29,7 @@ bool isIndicationKind(const std::string& kind) {
 
 /// What the ledger says of an indication so far; a corrected reading is superseded by that.
 struct SaidOfIt {
-    bool superseded = false, replaced = false, leftOut = false;
+    bool superseded = false, replaced = false, leftOut = false, asWeighed = false;
 };
 
 SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
@@ -39,14 +42,18 @@ SaidOfIt saidOf(KitchenStore& store, std::int64_t sequence) {
         const std::string kind = row.text(0);
         said.replaced = said.replaced || kind == "shown";
         said.superseded = said.superseded || said.replaced || kind == "superseded";
-        if (kind == "left out") said.leftOut = true;
-        if (kind == "taken in") said.leftOut = false;
+        if (kind == "taken in") said.asWeighed = !std::exchange(said.leftOut, false);
+        if (kind == "left out") {
+            said.leftOut = true;
+            said.asWeighed = false;
+        }
     }
     return said;
 }
 
 /// Whether an entry of that kind may speak of what stands so.
-Result<void> checkSaying(KitchenStore& store, const LedgerEntry& entry, const SaidOfIt& said) {
+Result<void> checkSaying(KitchenStore& store, const LedgerEntry& entry, const KnownEntry& known) {
+    const SaidOfIt said = saidOf(store, known.sequence);
     const bool aboutCounting = entry.kind == EntryKind::Superseded ||
                                entry.kind == EntryKind::LeftOut || entry.kind == EntryKind::TakenIn;
     // What was taken back may be replaced afterwards, but once only: both would count.
@@ -54,7 +61,10 @@ Result<void> checkSaying(KitchenStore& store, const LedgerEntry& entry, const Sa
     if (again || (aboutCounting && said.superseded))
         return fail(store.error(ErrorCode::ReadingOverruled).with("found", entry.refersTo));
     const bool counts = !said.leftOut && !said.superseded;
-    if (counts && (entry.kind == EntryKind::TakenIn || entry.kind == EntryKind::Reasoned))
+    // Of a reading of a series that counts it may be said, once, that it is as weighed.
+    const bool saysNothing = !known.inSeries || said.asWeighed;
+    if (counts &&
+        ((entry.kind == EntryKind::TakenIn && saysNothing) || entry.kind == EntryKind::Reasoned))
         return fail(store.error(ErrorCode::ReadingNotLeftOut).with("found", entry.refersTo));
     return {};
 }
@@ -90,7 +100,7 @@ Result<std::vector<NamedEntry>> namesOf(KitchenStore& store, const LedgerEntry& 
         if (!isIndicationKind(known.kind))
             return fail(store.error(ErrorCode::ReadingNotFound).with("found", name.id));
         if (name.speaks)
-            if (const auto fits = checkSaying(store, entry, saidOf(store, known.sequence)); !fits)
+            if (const auto fits = checkSaying(store, entry, known); !fits)
                 return fail(fits.error());
         addOnce(named, {known.sequence, name.speaks});
     }

@@ -17,7 +17,8 @@ struct NamedEntry {
 /// The entries that one names which is to follow the last, each once. Fails where it cannot
 /// follow: LedgerIdUsed; LedgerEntryNotFound (an entry that it names); ReadingNotFound (one that
 /// it names is no indication); ReadingOverruled (it takes back, leaves out or takes in what was
-/// superseded); ReadingNotLeftOut (it takes in, or gives a reason for, what counts).
+/// superseded); ReadingNotLeftOut (it gives a reason for what counts, or takes it in
+/// where it is of no series, or was said to be as weighed before).
 [[nodiscard]] Result<std::vector<NamedEntry>> namesOf(KitchenStore& store,
                                                       const LedgerEntry& entry);
 

@@ -251,6 +251,89 @@ TEST_CASE("a net is in doubt with its tare", "[ledger]") {
     CHECK(readingOf(chain, chain.showOver(bowl, "271.1")).suspect);
 }
 
+TEST_CASE("a vessel that was weighed on another scale brings that one's rounding", "[ledger]") {
+    Chain chain;
+    LedgerEntry empty;
+    empty.kind = EntryKind::Vessel;
+    empty.vessel = "steel bowl";
+    empty.scale = "floor scale";
+    empty.unit = "g";
+    empty.readability = decimal("1");
+    empty.shown = decimal("212");
+    const auto bowl = chain.add(empty);
+    LedgerEntry filled;
+    filled.vessel = "steel bowl";
+    filled.vesselTare = decimal("212");
+    const auto alone = chain.show("271.1", filled);
+    const auto over = chain.showOver(bowl, "271.1", filled);
+    CHECK(netTextOf(chain, alone) == "59.1");
+    CHECK(netTextOf(chain, over) == "59.1");
+    // By hand: 0.1/sqrt(12) twice is 0.0408 g; with 1/sqrt(12) in place of one it is 0.2901 g.
+    CHECK(roundingGrams(readingOf(chain, alone)) == Approx(0.0408).epsilon(0.001));
+    CHECK(roundingGrams(readingOf(chain, over)) == Approx(0.2901).epsilon(0.001));
+    chain.check("500", "510", "floor scale");
+    CHECK(readingOf(chain, over).suspect);
+    CHECK_FALSE(readingOf(chain, alone).suspect);
+}
+
+TEST_CASE("a ratio is in doubt with what went in", "[ledger]") {
+    Chain chain;
+    LedgerEntry onFloor;
+    onFloor.scale = "floor scale";
+    const auto sack = chain.show("0.0", onFloor);
+    const auto bought = chain.showOver(sack, "350.0", onFloor);
+    const auto bowl = chain.show("0.0");
+    LedgerEntry trimmed;
+    trimmed.what = "corn kernels";
+    trimmed.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, bought};
+    const auto edible = chain.showOver(bowl, "152.0", trimmed);
+    CHECK_FALSE(readingOf(chain, edible).suspect);
+    LedgerEntry again = onFloor;
+    again.refersTo = bought;
+    again.reason = "misread";
+    chain.check("100.0", "103.0", "floor scale");
+    CHECK(readingOf(chain, edible).suspect);
+    chain.check("100.0", "100.0", "floor scale");
+    CHECK(readingOf(chain, edible).suspect);
+    // What took its place was weighed on the good scale.
+    chain.showOver(bowl, "352.0", again);
+    const auto better = chain.entries.back().entry.id;
+    CHECK_FALSE(readingOf(chain, better).suspect);
+    CHECK_FALSE(readingOf(chain, edible).suspect);
+}
+
+TEST_CASE("an odd reading that counts is as weighed once the cook said so", "[ledger]") {
+    Chain chain;
+    const auto prawn = chain.show("14.2", pieceOf("prawn meat"));
+    CHECK_FALSE(readingOf(chain, prawn).asWeighed);
+    chain.say(EntryKind::TakenIn, prawn, "it is as weighed");
+    CHECK(readingOf(chain, prawn).asWeighed);
+    CHECK(readingOf(chain, prawn).counts());
+    CHECK(readingOf(chain, prawn).reason.empty());
+    // What is left out for a cause and taken in later is asked about anew.
+    chain.say(EntryKind::LeftOut, prawn, "with its head");
+    CHECK_FALSE(readingOf(chain, prawn).asWeighed);
+    chain.say(EntryKind::TakenIn, prawn, "counts after all");
+    CHECK_FALSE(readingOf(chain, prawn).asWeighed);
+    CHECK(readingOf(chain, prawn).counts());
+    chain.say(EntryKind::TakenIn, prawn, "it is as weighed");
+    CHECK(readingOf(chain, prawn).asWeighed);
+}
+
+TEST_CASE("a correction is as weighed itself, not what it corrects", "[ledger]") {
+    Chain chain;
+    const auto slip = chain.show("41.2", pieceOf("prawn meat"));
+    chain.say(EntryKind::LeftOut, slip, "odd");
+    LedgerEntry corrected = pieceOf("prawn meat");
+    corrected.refersTo = slip;
+    corrected.reason = "misread";
+    const auto right = chain.show("14.2", corrected);
+    chain.say(EntryKind::TakenIn, right, "it is as weighed");
+    CHECK(readingOf(chain, right).asWeighed);
+    CHECK_FALSE(readingOf(chain, slip).asWeighed);
+    CHECK(readingOf(chain, slip).leftOut);
+}
+
 TEST_CASE("a check that was mistyped and taken back doubts nothing", "[ledger]") {
     Chain chain;
     chain.check("100.0", "100.0");

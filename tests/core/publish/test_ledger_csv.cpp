@@ -113,6 +113,28 @@ TEST_CASE("commas, quotes and line ends stay inside their cell", "[csv]") {
     CHECK(row.at("gross") == "1.0");
 }
 
+TEST_CASE("the record of a ratio is in doubt with what went in", "[csv]") {
+    Chain chain;
+    LedgerEntry onFloor;
+    onFloor.scale = "floor scale";
+    const auto bought = chain.showOver(chain.show("0.0", onFloor), "350.0", onFloor);
+    const auto bowl = chain.show("0.0");
+    LedgerEntry trimmed = called("corn kernels");
+    trimmed.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, bought};
+    chain.showOver(bowl, "152.0", trimmed);
+    CHECK(csvRows(chain)[3].at("suspect").empty());
+    chain.check("100.0", "103.0", "floor scale");
+    CHECK(csvRows(chain)[3].at("suspect") == "yes");
+    LedgerEntry again = called("corn");
+    again.refersTo = bought;
+    again.reason = "misread";
+    chain.showOver(bowl, "352.0", again);
+    CHECK(csvRows(chain)[3].at("suspect").empty());
+    chain.check("100.0", "103.0");
+    CHECK(csvRows(chain)[5].at("suspect") == "yes");
+    CHECK(csvRows(chain)[3].at("suspect") == "yes");
+}
+
 TEST_CASE("a record says what came after it in the chain", "[csv]") {
     Chain chain;
     const auto bowl = chain.show("212.2");

@@ -197,6 +197,21 @@ TEST_CASE("a reading is taken back once, and taken in only where it was left out
     CHECK(sequencesOf(kitchen.entriesAbout(shown(1, "0").id)) == Sequences{1, 2, 3, 4, 5, 6, 7});
 }
 
+TEST_CASE("of a reading of a series it is said once that it is as weighed", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(ofSeries(1, "lime")));
+    REQUIRE(kitchen.record(about(2, EntryKind::TakenIn, 1)));
+    CHECK(refusalOf(kitchen, about(3, EntryKind::TakenIn, 1)) == ErrorCode::ReadingNotLeftOut);
+    CHECK(refusalOf(kitchen, about(3, EntryKind::Reasoned, 1)) == ErrorCode::ReadingNotLeftOut);
+    REQUIRE(kitchen.record(about(3, EntryKind::LeftOut, 1)));
+    REQUIRE(kitchen.record(about(4, EntryKind::TakenIn, 1)));
+    REQUIRE(kitchen.record(about(5, EntryKind::TakenIn, 1)));
+    CHECK(sequencesOf(kitchen.seriesEntries({"lime", kPieces, "prawn"})) ==
+          Sequences{1, 2, 3, 4, 5});
+    CHECK(kitchen.verify()->faults.empty());
+}
+
 TEST_CASE("the ledger is handed on entry by entry until it is enough", "[kitchen][bench]") {
     const OneKitchen one;
     Kitchen kitchen = one.open();
