@@ -1,5 +1,7 @@
 #include "core/edit/ledger_readings.h"
 
+#include <utility>
+
 #include "core/edit/reading_entries.h"
 #include "core/recipe/words.h"
 
@@ -67,13 +69,17 @@ const LedgerReading* LedgerReadings::standing(const std::string& entry) const {
 std::optional<LedgerReadings::Parts> LedgerReadings::partsOf(const LedgerReading& reading) const {
     const LedgerEntry& entry = reading.entry();
     if (!reading.net) return std::nullopt;
-    Parts parts{&reading, nullptr};
+    Parts parts{&reading, nullptr, nullptr};
     if (!entry.takenFrom.empty())
-        parts = {known(entry.takenFrom), &reading};
+        parts = {known(entry.takenFrom), &reading, nullptr};
     else if (!entry.tare.empty())
         parts.tare = known(entry.tare);
     else
         return parts;
+    if (parts.tare != nullptr && parts.tare->entry().kind == EntryKind::Vessel) {
+        parts.vessel = std::exchange(parts.tare, nullptr);
+        return parts;
+    }
     return parts.gross != nullptr && parts.tare != nullptr ? std::optional{parts} : std::nullopt;
 }
 
@@ -90,13 +96,22 @@ std::string_view LedgerReadings::unitOfScale(std::string_view id) const {
     return {};
 }
 
-std::optional<std::string> LedgerReadings::vesselOf(const LedgerEntry& entry) const {
+bool LedgerReadings::isVessel(const Json& vessel, const Parts& parts) const {
+    const LedgerEntry& entry = parts.gross->entry();
+    const std::string_view scale = textAt(vessel, "scale");
+    if (parts.vessel != nullptr) {
+        const LedgerEntry& empty = parts.vessel->entry();
+        return textAt(vessel, "name") == vesselCalled(empty) &&
+               isDecimal(vessel, "tare", empty.shown) && scaleOf(empty) == scale;
+    }
     // It may have been weighed empty on another scale than the one it stands on now.
-    return idWhere(equipment_, "vessels", [&](const Json& vessel) {
-        return textAt(vessel, "name") == vesselCalled(entry) &&
-               isDecimal(vessel, "tare", *entry.vesselTare) &&
-               unitOfScale(textAt(vessel, "scale")) == entry.unit;
-    });
+    return textAt(vessel, "name") == vesselCalled(entry) &&
+           isDecimal(vessel, "tare", *entry.vesselTare) && unitOfScale(scale) == entry.unit;
+}
+
+std::optional<std::string> LedgerReadings::vesselOf(const Parts& parts) const {
+    return idWhere(equipment_, "vessels",
+                   [&](const Json& vessel) { return isVessel(vessel, parts); });
 }
 
 // A document's own indication has another id in the ledger, which says what that was; its time may
@@ -119,16 +134,18 @@ std::optional<std::string> LedgerReadings::indicationOf(const LedgerReading& rea
 
 const Json* LedgerReadings::readingAt(const LedgerReading& reading, const Parts& parts) const {
     const auto gross = indicationOf(*parts.gross);
-    const auto other =
-        parts.tare != nullptr ? indicationOf(*parts.tare) : vesselOf(reading.entry());
-    if (!gross || !other) return nullptr;
+    if (!gross) return nullptr;
+    // An empty vessel may also stand in the document as what the scale showed.
+    const LedgerReading* const shown = parts.tare != nullptr ? parts.tare : parts.vessel;
+    const auto tare = shown != nullptr ? indicationOf(*shown) : std::nullopt;
+    const auto vessel = parts.tare == nullptr ? vesselOf(parts) : std::nullopt;
     const auto [first, last] = readings_.equal_range(*gross);
     for (auto at = first; at != last; ++at) {
-        const std::string_view pieces = textAt(*at->second, "pieces");
-        const bool samePieces =
-            (pieces.empty() ? "1" : pieces) == std::to_string(reading.entry().pieces);
-        if (samePieces && textAt(*at->second, parts.tare != nullptr ? "tare" : "vessel") == *other)
-            return at->second;
+        const Json& there = *at->second;
+        const std::string_view pieces = textAt(there, "pieces");
+        if ((pieces.empty() ? "1" : pieces) != std::to_string(reading.entry().pieces)) continue;
+        if (tare && textAt(there, "tare") == *tare) return &there;
+        if (vessel && textAt(there, "vessel") == *vessel) return &there;
     }
     return nullptr;
 }
@@ -148,11 +165,13 @@ std::string LedgerReadings::addScale(const LedgerEntry& entry) {
     return scale.id;
 }
 
-std::string LedgerReadings::addVessel(const LedgerEntry& entry) {
-    if (auto known = vesselOf(entry)) return *known;
+std::string LedgerReadings::addVessel(const Parts& parts) {
+    if (auto known = vesselOf(parts)) return *known;
+    const bool weighed = parts.vessel != nullptr;
+    const LedgerEntry& entry = weighed ? parts.vessel->entry() : parts.gross->entry();
     const std::string name{vesselCalled(entry)};
     const VesselEntry vessel{freshId(equipment_, "vessels", name), name, addScale(entry),
-                             *entry.vesselTare};
+                             weighed ? entry.shown : *entry.vesselTare};
     equipment_.find("vessels")->append(vesselJson(vessel));
     draft_.append("/vessels", vesselJson(vessel));
     return vessel.id;
@@ -177,7 +196,7 @@ std::optional<std::string> LedgerReadings::add(const LedgerReading& reading) {
     RecordedReading recorded;
     recorded.pieces = entry.pieces;
     if (parts->tare == nullptr) {
-        recorded.tare = addVessel(entry);
+        recorded.tare = addVessel(*parts);
     } else {
         RecordedIndication tare;
         tare.id = addIndication(*parts->tare);

@@ -15,7 +15,8 @@
 namespace nettare {
 
 /// Puts readings of the ledger into a document, with the scales, vessels and indications that it
-/// lacks. What is there already is used again: the same moment at a scale is one source.
+/// lacks. What is there already is used again: the same moment at a scale is one source. The tare
+/// of a vessel that the ledger weighed empty becomes a vessel of the document.
 class LedgerReadings {
 public:
     /// Both outlive this.
@@ -33,10 +34,12 @@ public:
     [[nodiscard]] std::optional<std::string> add(const LedgerReading& reading);
 
 private:
-    /// The two indications of a net; no tare where that of a vessel is known.
+    /// The two indications of a net; no tare where that of a vessel is known, and no vessel where
+    /// only its tare is told.
     struct Parts {
         const LedgerReading* gross = nullptr;
         const LedgerReading* tare = nullptr;
+        const LedgerReading* vessel = nullptr;  ///< as it was weighed empty
     };
     using Entries = std::unordered_multimap<std::string_view, const Json*>;
 
@@ -44,12 +47,13 @@ private:
     [[nodiscard]] std::optional<Parts> partsOf(const LedgerReading& reading) const;
     [[nodiscard]] std::optional<std::string> scaleOf(const LedgerEntry& entry) const;
     [[nodiscard]] std::string_view unitOfScale(std::string_view id) const;
-    [[nodiscard]] std::optional<std::string> vesselOf(const LedgerEntry& entry) const;
+    [[nodiscard]] std::optional<std::string> vesselOf(const Parts& parts) const;
+    [[nodiscard]] bool isVessel(const Json& vessel, const Parts& parts) const;
     [[nodiscard]] std::optional<std::string> indicationOf(const LedgerReading& reading) const;
     [[nodiscard]] bool isSameMoment(const Json& indication, const LedgerEntry& entry) const;
     [[nodiscard]] const Json* readingAt(const LedgerReading& reading, const Parts& parts) const;
     std::string addScale(const LedgerEntry& entry);
-    std::string addVessel(const LedgerEntry& entry);
+    std::string addVessel(const Parts& parts);
     std::string addIndication(const LedgerReading& reading);
 
     const Json& document_;

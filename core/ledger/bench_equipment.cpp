@@ -64,6 +64,19 @@ BenchEquipment equipmentOf(const std::vector<ChainedEntry>& entries) {
     return equipment;
 }
 
+std::string vesselEntryOf(const std::vector<ChainedEntry>& entries, const LedgerEntry& weighed) {
+    const auto overruled = overruledIds(entries);
+    std::string found;
+    for (const ChainedEntry& chained : entries) {
+        const LedgerEntry& entry = chained.entry;
+        const bool same = entry.kind == EntryKind::Vessel && entry.vessel == weighed.vessel &&
+                          entry.shown == weighed.shown && entry.scale == weighed.scale &&
+                          entry.unit == weighed.unit && entry.readability == weighed.readability;
+        if (same && !overruled.contains(entry.id)) found = entry.id;
+    }
+    return found;
+}
+
 bool isGoodCheck(Decimal mass, Decimal shown, Decimal readability) {
     const Decimal wrong = shown < mass ? mass.minus(shown) : shown.minus(mass);
     const int steps = mass <= readability.times(500) ? 1 : mass <= readability.times(2000) ? 2 : 3;

@@ -43,6 +43,11 @@ struct BenchEquipment {
 /// not count: a check that was mistyped, a vessel that is gone.
 [[nodiscard]] BenchEquipment equipmentOf(const std::vector<ChainedEntry>& entries);
 
+/// The UUID of the newest entry among `entries`, by sequence, that weighed the vessel of `weighed`
+/// empty on that scale (its name, unit and readability) with that tare; empty where none stands.
+[[nodiscard]] std::string vesselEntryOf(const std::vector<ChainedEntry>& entries,
+                                        const LedgerEntry& weighed);
+
 /// Whether a scale that shows `shown` for `mass` is within what is allowed in service: 1 d up to
 /// 500 d, 2 d up to 2,000 d, 3 d above; twice the errors allowed at first for class III, with e = d
 /// (OIML R 76-1:2006, 3.5.1 and 3.5.2, from memory).

@@ -114,3 +114,29 @@ TEST_CASE("a place of the chain is in doubt between a good check and one that fa
     CHECK_FALSE(isSuspect(chain.entries, "pocket scale", 2));
     CHECK_FALSE(isSuspect(chain.entries, "unheard of", 2));
 }
+
+TEST_CASE("a vessel's weighing is found by its tare and its scale", "[ledger][bench]") {
+    Chain chain;
+    LedgerEntry bowl;
+    bowl.kind = EntryKind::Vessel;
+    bowl.vessel = "steel bowl";
+    bowl.scale = "counter";
+    bowl.unit = "g";
+    bowl.readability = decimal("0.1");
+    bowl.shown = decimal("212.2");
+    const auto first = chain.add(bowl);
+    LedgerEntry worn = bowl;
+    worn.shown = decimal("212.0");
+    chain.add(worn);
+    CHECK(vesselEntryOf(chain.entries, bowl) == first);
+    const auto again = chain.add(bowl);
+    CHECK(vesselEntryOf(chain.entries, bowl) == again);
+    chain.say(EntryKind::Superseded, again, "it was not dry");
+    CHECK(vesselEntryOf(chain.entries, bowl) == first);
+    LedgerEntry other = bowl;
+    other.scale = "floor scale";
+    CHECK(vesselEntryOf(chain.entries, other).empty());
+    other = bowl;
+    other.readability = decimal("1");
+    CHECK(vesselEntryOf(chain.entries, other).empty());
+}
