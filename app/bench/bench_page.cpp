@@ -1,6 +1,7 @@
 #include "app/bench/bench_page.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace nettare {
 
@@ -17,7 +18,10 @@ LedgerPage pageOf(const std::vector<ChainedEntry>& entries, const std::vector<Ch
         });
     // What they refer to comes with them, and may be older than the page.
     if (page.readings.size() > static_cast<std::size_t>(most)) {
-        page.readings.resize(static_cast<std::size_t>(most));
+        const auto end = page.readings.begin() + most;
+        std::copy_if(end, page.readings.end(), std::back_inserter(page.tares),
+                     [](const LedgerReading& reading) { return reading.usedAsTare; });
+        page.readings.erase(end, page.readings.end());
         page.hasOlder = true;
     }
     return page;

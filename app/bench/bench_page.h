@@ -11,6 +11,7 @@ namespace nettare {
 /// A part of the ledger as its list shows it.
 struct LedgerPage {
     std::vector<LedgerReading> readings;  ///< newest first
+    std::vector<LedgerReading> tares;     ///< of those, from before the page
     bool hasOlder = false;
 };
 

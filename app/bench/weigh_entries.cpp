@@ -1,5 +1,8 @@
 #include "app/bench/weigh_entries.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "app/scale/left_over_edit.h"
 #include "app/scale/scale_choices.h"
 #include "app/scale/weighing.h"
@@ -60,6 +63,7 @@ void takeOff(LedgerEntry& entry, const BenchTare& tare, const std::optional<Ledg
     if (tare.kind == TareKind::Vessel) {
         entry.vessel = tare.vessel;
         entry.vesselTare = tare.shown;
+        entry.tare = tare.entry;  // its own scale and rounding count
     } else if (tare.kind == TareKind::Jar) {
         entry.takenFrom = tare.entry;
     } else {
@@ -102,12 +106,41 @@ ScaleEntry documentScale(const KnownScale& scale, const DraftSession& draft, boo
     return entry;
 }
 
-VesselEntry documentVessel(const WeighState& state, const std::string& scale,
-                           const DraftSession& draft, bool& isNew) {
+/// A weighing of the open recipe, with what its document lacks.
+struct RecipeWeighing {
+    Weighing weighing;
+    std::vector<ScaleEntry> scales;
+    std::vector<VesselEntry> vessels;
+};
+
+bool isScale(const ScaleEntry& scale, const BenchTare& vessel, const std::string& unit) {
+    return scale.name == vessel.scale && scale.unit == unit &&
+           scale.readability == vessel.readability;
+}
+
+/// The scale that the vessel was weighed empty on, most often the one that it stands on.
+ScaleEntry vesselScale(const WeighState& state, const DraftSession& draft, RecipeWeighing& recipe) {
+    const ScaleEntry& used = recipe.weighing.scale;
+    const BenchTare& vessel = state.tare;
+    if (vessel.scale.empty() || isScale(used, vessel, state.scale.unit)) return used;
+    const KnownScale on{vessel.scale, state.scale.unit, vessel.readability, {}, {}};
+    bool isNew = false;
+    ScaleEntry scale = documentScale(on, draft, isNew);
+    if (isNew) recipe.scales.push_back(scale);
+    return scale;
+}
+
+/// The vessel as the document has it, or gets it now.
+VesselEntry documentVessel(const WeighState& state, const DraftSession& draft,
+                           RecipeWeighing& recipe) {
+    const ScaleEntry scale = vesselScale(state, draft, recipe);
     for (const VesselEntry& vessel : vesselChoices(draft, state.scale.unit))
-        if (vessel.name == state.tare.vessel && vessel.tare == state.tare.shown) return vessel;
-    isNew = true;
-    return {"vessel-" + freshUuid(), state.tare.vessel, scale, state.tare.shown};
+        if (vessel.name == state.tare.vessel && vessel.tare == state.tare.shown &&
+            vessel.scale == scale.id)
+            return vessel;
+    VesselEntry vessel{"vessel-" + freshUuid(), state.tare.vessel, scale.id, state.tare.shown};
+    recipe.vessels.push_back(vessel);
+    return vessel;
 }
 
 /// A jar's net is what it showed before less what it shows now: to the document the one is the
@@ -131,30 +164,33 @@ void keepJarAfter(Recording& recording, const BenchTare& jar) {
     recording.entries = {std::move(after)};
 }
 
-Weighing weighingOf(const WeighState& state, Decimal shown, const DraftSession& draft,
-                    const std::string& at, bool& vesselIsNew) {
-    Weighing weighing;
+RecipeWeighing weighingOf(const WeighState& state, Decimal shown, const DraftSession& draft,
+                          const std::string& at) {
+    RecipeWeighing recipe;
+    Weighing& weighing = recipe.weighing;
     weighing.scale = documentScale(state.scale, draft, weighing.scaleIsNew);
     weighing.shown = shown;
     weighing.pieces = countsPieces(state.subject) ? state.pieces : 1;
     weighing.instead = !state.add;
-    if (state.tare.kind == TareKind::Jar)
+    if (state.tare.kind == TareKind::Jar) {
         turnRound(weighing, state.tare, shown, at);
-    else if (state.tare.kind == TareKind::Vessel)
-        weighing.tare = documentVessel(state, weighing.scale.id, draft, vesselIsNew);
-    else if (state.tare.kind != TareKind::Zeroed)
+    } else if (state.tare.kind == TareKind::Vessel) {
+        weighing.tare = documentVessel(state, draft, recipe);
+        weighing.vesselEntry = state.tare.entry;
+    } else if (state.tare.kind != TareKind::Zeroed) {
         weighing.tare =
             ShownTare{state.tare.entry, state.tare.at, state.tare.shown, state.tare.inLedger};
-    return weighing;
+    }
+    return recipe;
 }
 
 Result<BenchRecording> recipeRecording(const WeighState& state, Decimal shown,
                                        const DraftSession& draft, const std::string& at) {
     const auto& purpose = std::get<Purpose>(state.subject);
-    bool vesselIsNew = false;
-    const Weighing weighing = weighingOf(state, shown, draft, at, vesselIsNew);
-    Recording recording = recordingOf(weighing, draft, purpose, at);
-    if (vesselIsNew) recording.reading.vessels.push_back(std::get<VesselEntry>(weighing.tare));
+    const RecipeWeighing recipe = weighingOf(state, shown, draft, at);
+    Recording recording = recordingOf(recipe.weighing, draft, purpose, at);
+    std::ranges::copy(recipe.scales, std::back_inserter(recording.reading.scales));
+    recording.reading.vessels = recipe.vessels;
     if (state.tare.kind == TareKind::Jar) {
         recording.reading.gross.id = state.tare.entry;
         recording.reading.gross.at = state.tare.at;

@@ -123,9 +123,7 @@ void WeighPane::setRoomy(bool roomy) {
 void WeighPane::fillTares() {
     tares_ = {BenchTare{}};
     for (const KnownVessel& vessel : desk_.equipment().vessels)
-        if (vessel.unit == state_.scale.unit)
-            tares_.push_back(
-                {TareKind::Vessel, vessel.name, vessel.tare, vessel.entry, vessel.at, true});
+        if (vessel.unit == state_.scale.unit) tares_.push_back(tareOf(vessel));
     if (shownTare_) tares_.push_back(*shownTare_);
     if (bowl_) tares_.push_back(*bowl_);
     tares_.push_back({TareKind::Jar, {}, {}, {}, {}, false});
@@ -240,7 +238,7 @@ void WeighPane::showNumber(const std::optional<Decimal>& shown) {
     const auto net = shown ? state_.netOf(*shown) : std::nullopt;
     if (state_.scale.name.empty()) return display_->show({}, {}, {});
     if (!state_.wanted)
-        return display_->show(net ? benchNumber(*net) : QString{}, unitWithin(state_.scale),
+        return display_->show(net ? benchNumber(*net) : QString{}, unitWithin(state_),
                               state_.isJarBefore() ? tr("jar, before") : tr("net"));
     const ToGo left = toGo(state_, shown);
     display_->show(

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/words/error_sentence.h"
@@ -18,9 +19,6 @@ struct BenchWords {
 };
 
 constexpr int kMostAtOnce = 9999;
-/// Two indications, each rectangular over a step (JCGM 100:2008, 4.3.7), times 1.96.
-const double kNetWithinSteps = 1.96 * std::sqrt(2.0 / 12.0);
-
 QString sentence(const Error& error) {
     return QString::fromStdString(errorSentence(error));
 }
@@ -69,10 +67,27 @@ QString netRefusal(const WeighState& state, Decimal net) {
     return {};
 }
 
+/// Standard uncertainty of a net by its two indications, each rectangular over its step (JCGM
+/// 100:2008, 4.3.7).
+double netRounding(const WeighState& state) {
+    return std::hypot(state.scale.readability.value(), state.tareReadability().value()) /
+           std::sqrt(12.0);
+}
+
 }  // namespace
 
 bool hasSteps(const KnownScale& scale) {
     return scale.readability > Decimal{};
+}
+
+BenchTare tareOf(const KnownVessel& vessel) {
+    return {TareKind::Vessel, vessel.name, vessel.tare,  vessel.entry,
+            vessel.at,        true,        vessel.scale, vessel.readability};
+}
+
+Decimal WeighState::tareReadability() const {
+    return tare.kind == TareKind::Vessel && tare.readability > Decimal{} ? tare.readability
+                                                                         : scale.readability;
 }
 
 std::optional<Decimal> WeighState::netOf(Decimal shown) const {
@@ -98,10 +113,10 @@ QString benchRefusal(const WeighState& state, Decimal shown) {
 QString benchCaution(const WeighState& state, Decimal shown) {
     const auto net = state.netOf(shown);
     if (!net || *net == Decimal{} || !hasSteps(state.scale)) return {};
-    const auto share = coarseShare(net->value(), state.scale.readability.value());
-    if (!share) return {};
+    const Decimal coarser = std::max(state.scale.readability, state.tareReadability());
+    if (!coarseShare(net->value(), coarser.value())) return {};
     return BenchWords::tr("Under 20 steps: rounding alone is %1 % of it.")
-        .arg(QString::fromStdString(numberAt(1, 100 * *share)));
+        .arg(QString::fromStdString(numberAt(1, 100 * netRounding(state) / net->value())));
 }
 
 QString benchNumber(Decimal number) {
@@ -112,11 +127,12 @@ QString benchMass(Decimal number, const std::string& unit) {
     return BenchWords::tr("%1 %2").arg(benchNumber(number), QString::fromStdString(unit));
 }
 
-QString unitWithin(const KnownScale& scale) {
+QString unitWithin(const WeighState& state) {
+    const Decimal tareStep = state.tareReadability();
+    const int decimals = std::max(state.scale.readability.decimals(), tareStep.decimals());
     return BenchWords::tr("%1 %2").arg(
-        QString::fromStdString(scale.unit),
-        QString::fromStdString(halfWidthText(scale.readability.decimals(),
-                                             kNetWithinSteps * scale.readability.value())));
+        QString::fromStdString(state.scale.unit),
+        QString::fromStdString(halfWidthText(decimals, 1.96 * netRounding(state))));
 }
 
 QString tareWords(const BenchTare& tare, const std::string& unit) {

@@ -26,7 +26,12 @@ struct BenchTare {
     std::string entry;  ///< UUID of what showed it; of a jar empty until it was weighed
     std::string at;
     bool inLedger = false;
+    std::string scale{};    ///< of a vessel: that it was weighed empty on
+    Decimal readability{};  ///< of that scale, in its unit
 };
+
+/// A vessel of the kitchen as a tare.
+[[nodiscard]] BenchTare tareOf(const KnownVessel& vessel);
 
 /// A weighing as it stands at the bench; what is typed is handed in.
 struct WeighState {
@@ -47,6 +52,8 @@ struct WeighState {
     /// In the scale's unit; nothing while a jar is weighed first.
     [[nodiscard]] std::optional<Decimal> netOf(Decimal shown) const;
     [[nodiscard]] std::optional<double> netGramsOf(Decimal shown) const;
+    /// Steps of the scale that showed the tare, in the scale's unit.
+    [[nodiscard]] Decimal tareReadability() const;
 };
 
 /// False where no scale is known yet: its readability is 0.
@@ -63,8 +70,8 @@ struct WeighState {
 /// "58.9 g"
 [[nodiscard]] QString benchMass(Decimal number, const std::string& unit);
 
-/// "g ± 0.1": the unit of a net, with its 95 % half-width by the rounding of two indications.
-[[nodiscard]] QString unitWithin(const KnownScale& scale);
+/// "g ± 0.1": the unit of a net, with its 95 % half-width by the rounding of its two indications.
+[[nodiscard]] QString unitWithin(const WeighState& state);
 
 /// "steel bowl · 212.2 g", "zero", "same bowl · 412.6 g", "from the jar"
 [[nodiscard]] QString tareWords(const BenchTare& tare, const std::string& unit);

@@ -11,6 +11,7 @@
 #include "app/scale/left_over_edit.h"
 #include "app/scale/scale_strip_parts.h"
 #include "app/scale/shown_number.h"
+#include "app/scale/vessel_entries.h"
 #include "app/scale/weighing_words.h"
 #include "app/session/kitchen_session.h"
 #include "app/session/now.h"
@@ -59,6 +60,7 @@ ScaleStrip::ScaleStrip(KitchenSession& kitchen, QWidget* parent)
       note_{new QLabel},
       addTo_{new QCheckBox},
       leftOver_{new LeftOverButton{kitchen}},
+      vessels_{new VesselEntries{kitchen, this}},
       useAsTare_{new QPushButton{tr("Use as tare")}},
       takeOff_{new QPushButton{tr("Take it off again")}},
       record_{new QPushButton{tr("Record reading")}} {
@@ -247,9 +249,13 @@ std::optional<Weighing> ScaleStrip::typed(QString& refusal) const {
         return {};
     }
     const ScaleChoice& scale = scales_[static_cast<std::size_t>(scale_->currentIndex())];
-    Weighing weighing{
-        scale.scale, scale.isNew, tares_[static_cast<std::size_t>(tare_->currentIndex())],
-        *shown,      1,           !addTo_->isChecked()};
+    Weighing weighing{scale.scale,
+                      scale.isNew,
+                      tares_[static_cast<std::size_t>(tare_->currentIndex())],
+                      {},
+                      *shown,
+                      1,
+                      !addTo_->isChecked()};
     if (purpose().kind == PurposeKind::Series) {
         bool whole = false;
         weighing.pieces = pieces_->text().trimmed().toInt(&whole);
@@ -354,8 +360,9 @@ void ScaleStrip::useAsTare() {
 void ScaleStrip::record() {
     if (!record_->isEnabled()) return;
     QString refusal;
-    const auto weighing = typed(refusal);
+    auto weighing = typed(refusal);
     if (!weighing || kitchen_.draft() == nullptr) return;
+    weighing->vesselEntry = vessels_->entryOf(weighing->tare, *kitchen_.draft());
     Recording recording = recordingOf(*weighing, *kitchen_.draft(), purpose(), now());
     const Json& document = kitchen_.draft()->document();
     const auto edit = isOfLeftOver()

@@ -15,6 +15,7 @@ namespace nettare {
 
 class KitchenSession;
 class LeftOverButton;
+class VesselEntries;
 
 /// The scale at the foot of the sheet: what it shows is typed here, less the tare it is the net,
 /// and Enter records it for what was chosen.
@@ -76,6 +77,7 @@ private:
     QLabel *net_, *piecesLabel_, *note_;
     QCheckBox* addTo_;
     LeftOverButton* leftOver_;
+    VesselEntries* vessels_;
     QPushButton *useAsTare_, *takeOff_, *record_;
 };
 

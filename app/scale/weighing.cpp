@@ -87,7 +87,7 @@ Recording recordingOf(const Weighing& weighing, const DraftSession& draft, const
     if (weighing.scaleIsNew) reading.scales.push_back(weighing.scale);
     recording.entries.push_back(ledgerEntry(reading.gross, weighing, draft));
     recording.entries.back().pieces = weighing.pieces;
-    if (tare) recording.entries.back().tare = tare->id;
+    recording.entries.back().tare = tare ? tare->id : weighing.vesselEntry;
     return recording;
 }
 

@@ -30,6 +30,8 @@ struct Weighing {
     ScaleEntry scale;
     bool scaleIsNew = false;  ///< the document does not have it yet
     Tare tare = Zeroed{};
+    /// UUID of the ledger's entry that weighed the vessel `tare` empty; may be empty.
+    std::string vesselEntry;
     Decimal shown;
     int pieces = 1;
     bool instead = false;  ///< of what was weighed for the same before

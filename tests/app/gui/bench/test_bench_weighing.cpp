@@ -4,6 +4,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include <cmath>
+
 #include "app/bench/to_weigh.h"
 #include "app/gui/bench/bench_window.h"
 #include "app/gui/support/gui.h"
@@ -64,8 +66,45 @@ TEST_CASE("a vessel with a known tare leaves the net") {
     const LedgerEntry& entry = newest(bench).entry();
     CHECK(entry.pieces == 6);
     CHECK(entry.vessel == "steel bowl");
+    CHECK(entry.tare == bench.desk().equipment().vessels.front().entry);
     CHECK(newest(bench).net == Decimal(589, -1));
     CHECK(entry.series->of == "prawn");
+}
+
+TEST_CASE(
+    "a vessel weighed on another scale brings that scale's rounding, here and in the recipe") {
+    BenchWindow bench;
+    bench.weighPrawnMeat();
+    KnownScale floor;
+    floor.name = "floor scale";
+    floor.unit = "g";
+    floor.readability = Decimal{1, 0};
+    bench.desk().keepScale(floor);
+    bench.rest();
+    line(bench, "garlic");
+    take(bench, TareKind::Vessel);
+    typeText(bench.screen().weighing().number(), QStringLiteral("222"));
+    // 1.96 sqrt(1 + 0.01)/sqrt(12) = 0.57; the bowl was weighed in steps of 0.1 g.
+    CHECK(bench.shown() == "9.8 g ± 0.6");
+    bench.record(QStringLiteral("222"));
+    const LedgerReading& reading = newest(bench);
+    CHECK(reading.entry().scale == "floor scale");
+    CHECK(reading.net == Decimal(98, -1));
+    CHECK(roundingGrams(reading) == Approx(std::sqrt(1.01 / 12)));
+    // The document has the bowl on the scale that weighed it; the reading is bound once.
+    CHECK(boundTo(bench, "garlic") == 1);
+    const Json& document = bench.kitchen().draft()->document();
+    const Json vessel = entriesIn(document, "vessels").back();
+    CHECK(memberText(&vessel, "name") == "steel bowl");
+    std::string scale;
+    for (const Json& each : entriesIn(document, "scales"))
+        if (memberText(&each, "id") == memberText(&vessel, "scale"))
+            scale = memberText(&each, "readability");
+    CHECK(scale == "0.1");
+    const std::size_t readings = entriesIn(document, "readings").size();
+    bench.desk().bind(reading.entry().id, "garlic");
+    bench.rest();
+    CHECK(entriesIn(bench.kitchen().draft()->document(), "readings").size() == readings);
 }
 
 TEST_CASE("what goes into one bowl is each the difference of two readings") {

@@ -1,6 +1,9 @@
 #include "app/gui/support/gui.h"
 #include "app/gui/window/demo_window.h"
+#include "app/scale/weighing.h"
+#include "app/session/kitchen_session.h"
 #include "app/sheet/line_rows.h"
+#include "core/ledger/ledger_reading.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -9,6 +12,8 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
+
+#include <algorithm>
 
 namespace nettare {
 
@@ -106,6 +111,49 @@ TEST_CASE("the net is the number less the tare, exactly") {
     choose(child<QComboBox>(demo.window(), "tare"), QStringLiteral("steel bowl"));
     typeText(child<QLineEdit>(demo.window(), "gross"), QStringLiteral("271.1"));
     CHECK(child<QLabel>(demo.window(), "net").text() == QStringLiteral("58.9 g"));
+}
+
+TEST_CASE("a net over a vessel of the recipe names what weighed it empty") {
+    DemoWindow demo;
+    LedgerEntry bowl;
+    bowl.kind = EntryKind::Vessel;
+    bowl.id = freshUuid();
+    bowl.at = "2026-05-23T12:00:00+02:00";
+    bowl.vessel = "steel bowl";
+    bowl.scale = "pocket scale";
+    bowl.unit = "g";
+    bowl.readability = Decimal{1, -1};
+    bowl.shown = Decimal{2122, -1};
+    bool kept = false;
+    demo.kitchen().record({bowl}, std::nullopt, {}, &demo.window(),
+                          [&kept](const Result<ChainedEntry>& entry) { kept = entry.has_value(); });
+    REQUIRE(waitUntil([&kept] { return kept; }));
+    // The strip reads the vessels anew when the ledger grew.
+    for (int i = 0; i < 3; ++i) {
+        demo.kitchen().settle();
+        settle();
+    }
+    chooseLine(demo, kGarlic);
+    choose(child<QComboBox>(demo.window(), "scale"), QStringLiteral("counter"));
+    choose(child<QComboBox>(demo.window(), "tare"), QStringLiteral("steel bowl"));
+    record(demo, QStringLiteral("222"));
+    std::vector<ChainedEntry> entries;
+    demo.kitchen().askKitchen(&demo.window(), [&entries](Kitchen& kitchen) {
+        entries = *kitchen.ledger();
+        return std::function<void()>{[] {}};
+    });
+    demo.kitchen().settle();
+    REQUIRE_FALSE(entries.empty());
+    const LedgerEntry& gross = entries.back().entry;
+    CHECK(gross.vesselTare == Decimal(2122, -1));
+    const auto empty = std::ranges::find_if(
+        entries, [&gross](const ChainedEntry& each) { return each.entry.id == gross.tare; });
+    REQUIRE(empty != entries.end());
+    CHECK(empty->entry.kind == EntryKind::Vessel);
+    CHECK(empty->entry.readability == Decimal(1, -1));
+    // 1 g and 0.1 g, as the recipe has it: sqrt(1 + 0.01)/sqrt(12).
+    const auto readings = readingsOf(entries, {});
+    CHECK(roundingGrams(readings.back()) == Approx(0.29011).epsilon(0.0001));
 }
 
 TEST_CASE("what the scale shows now can be the tare of what comes next") {
