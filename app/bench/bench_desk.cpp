@@ -53,10 +53,16 @@ void BenchDesk::reload() {
 void BenchDesk::show(BenchState state) {
     equipment_ = std::move(state.equipment);
     ledger_ = std::move(state.page.readings);
+    tares_ = std::move(state.page.tares);
     hasOlder_ = state.page.hasOlder;
     end_ = std::move(state.end);
     kept_ = std::move(state.series);
     emit equipmentChanged();
+    emit ledgerChanged();
+}
+
+void BenchDesk::setChain(const ChainState& state) {
+    chain_ = state;
     emit ledgerChanged();
 }
 
@@ -86,6 +92,7 @@ void BenchDesk::readOlder() {
                     return;
                 }
                 std::ranges::move((*page)->readings, std::back_inserter(ledger_));
+                std::ranges::move((*page)->tares, std::back_inserter(tares_));
                 hasOlder_ = (*page)->hasOlder;
                 emit ledgerChanged();
             };
@@ -179,9 +186,12 @@ void BenchDesk::record(const std::vector<LedgerEntry>& entries, const std::optio
 }
 
 const LedgerReading* BenchDesk::readingOf(const std::string& id) const {
-    const auto found = std::ranges::find_if(
-        ledger_, [&id](const LedgerReading& reading) { return reading.entry().id == id; });
-    return found == ledger_.end() ? nullptr : &*found;
+    for (const auto* const readings : {&ledger_, &tares_}) {
+        const auto found = std::ranges::find_if(
+            *readings, [&id](const LedgerReading& reading) { return reading.entry().id == id; });
+        if (found != readings->end()) return &*found;
+    }
+    return nullptr;
 }
 
 bool BenchDesk::canBind() const {
@@ -238,6 +248,10 @@ void BenchDesk::leaveOut(const std::string& id, const QString& cause) {
 }
 
 void BenchDesk::takeIn(const std::string& id, const QString& reason) {
+    recordAbout(EntryKind::TakenIn, id, reason);
+}
+
+void BenchDesk::sayAsWeighed(const std::string& id, const QString& reason) {
     recordAbout(EntryKind::TakenIn, id, reason);
 }
 

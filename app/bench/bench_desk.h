@@ -11,6 +11,7 @@
 #include "app/bench/bench_page.h"
 #include "app/bench/bench_series.h"
 #include "core/edit/edit.h"
+#include "core/ledger/chain_check.h"
 
 namespace nettare {
 
@@ -38,6 +39,9 @@ public:
     [[nodiscard]] bool hasOlder() const { return hasOlder_; }
     void readOlder();
     [[nodiscard]] const LedgerEnd& end() const { return end_; }
+    /// What the last check of the chain in this session found; nothing before one.
+    [[nodiscard]] const std::optional<ChainState>& chain() const { return chain_; }
+    void setChain(const ChainState& state);
 
     [[nodiscard]] const std::vector<SeriesSummary>& seriesKept() const { return kept_; }
     /// The series that is shown; null where none.
@@ -61,6 +65,8 @@ public:
     void changeReason(const std::string& id, const QString& reason);
     void leaveOut(const std::string& id, const QString& cause);
     void takeIn(const std::string& id, const QString& reason);
+    /// Of an odd reading of a series that counts: it is not asked about again.
+    void sayAsWeighed(const std::string& id, const QString& reason);
     /// True where the open draft can be changed.
     [[nodiscard]] bool canBind() const;
     /// Binds a line of the open draft to that one reading of ledger() alone, undoably.
@@ -96,9 +102,10 @@ private:
     KitchenSession& kitchen_;
     BenchEquipment equipment_;
     std::string scale_;
-    std::vector<LedgerReading> ledger_;
+    std::vector<LedgerReading> ledger_, tares_;  ///< the tares that are older than the ledger read
     bool hasOlder_ = false;
     LedgerEnd end_;
+    std::optional<ChainState> chain_;
     std::vector<SeriesSummary> kept_;
     std::shared_ptr<const ReadSeries> series_;
     // What was asked for last, which may be on its way.

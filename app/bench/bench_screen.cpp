@@ -87,6 +87,7 @@ void BenchScreen::build() {
     connect(header, &BenchHeader::equipmentAsked, this, [this] { showPage(Page::Equipment); });
     connect(header, &BenchHeader::printAsked, output_, &LedgerOutput::print);
     connect(header, &BenchHeader::saveAsked, output_, &LedgerOutput::saveCsv);
+    connect(output_, &LedgerOutput::chainChecked, &desk_, &BenchDesk::setChain);
     connect(header, &BenchHeader::sheetWanted, this, &BenchScreen::sheetWanted);
     auto* equipment = new EquipmentPanel{desk_};
     connect(equipment, &EquipmentPanel::left, this, [this] { showPage(Page::Overview); });

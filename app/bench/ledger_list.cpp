@@ -3,13 +3,13 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
-#include <QLocale>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "app/bench/bench_desk.h"
 #include "app/bench/bench_type.h"
 #include "app/bench/bench_words.h"
+#include "app/bench/chain_words.h"
 #include "app/bench/ledger_list_model.h"
 #include "app/bench/ledger_row_delegate.h"
 #include "app/sheet/flow_layout.h"
@@ -142,13 +142,7 @@ const LedgerReading* LedgerList::chosen() const {
 }
 
 void LedgerList::follow() {
-    const LedgerEnd& end = desk_.end();
-    const QString entries =
-        end.sequence == 1 ? tr("1 entry") : tr("%1 entries").arg(QLocale{}.toString(end.sequence));
-    head_->setText(end.hash.empty()
-                       ? tr("Ledger · nothing is ever overwritten")
-                       : tr("Ledger · nothing is ever overwritten · %1, chain ends in %2")
-                             .arg(entries, QString::fromStdString(end.hash.substr(0, 8))));
+    head_->setText(ledgerHead(desk_.end(), desk_.chain()));
     const bool none = model_->rowCount() == 0;
     empty_->setVisible(none);
     view_->setVisible(!none);

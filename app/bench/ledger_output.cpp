@@ -118,6 +118,8 @@ void LedgerOutput::run(const LedgerSource& ledger, Work work, const QString& don
 void LedgerOutput::show(const LedgerWritten& written, const QString& done) {
     showBusy(false);
     if (!written.whole) return message_->say(MessageKind::Error, written.refusal, tr("Close"));
+    if (written.whole->checked)
+        emit chainChecked({written.whole->entries, written.whole->broken, written.whole->head});
     QString text = done.arg(written.whole->entries);
     if (written.whole->pages > 0) text = text.arg(written.whole->pages);
     if (!written.whole->head.empty())

@@ -7,6 +7,7 @@
 #include "app/bench/ledger_source.h"
 #include "app/bench/print_ledger.h"
 #include "app/work/task_runner.h"
+#include "core/ledger/chain_check.h"
 
 class QLabel;
 class QPushButton;
@@ -34,6 +35,10 @@ public:
     void saveCsv();
     void cancel();
     [[nodiscard]] bool busy() const { return busy_; }
+
+signals:
+    /// The chain was checked on the way.
+    void chainChecked(const nettare::ChainState& state);
 
 private:
     using Work = std::function<LedgerWritten(const LedgerSource&, const Progress&)>;

@@ -8,9 +8,11 @@
 
 #include <cstdio>
 
+#include "app/bench/chain_words.h"
 #include "app/bench/ledger_sheet.h"
 #include "app/paper/paper_pages.h"
 #include "app/words/error_sentence.h"
+#include "core/ledger/chain_check.h"
 #include "core/publish/ledger_csv.h"
 
 namespace nettare {
@@ -28,6 +30,7 @@ constexpr double kSurveyShare = 0.15;
 struct SurveyedLedger {
     long long entries = 0;
     std::string head;
+    long long broken = 0;  ///< the first entry that is not as recorded; 0: none, or not looked for
 };
 
 /// Goes over a ledger once; nothing where it was cancelled.
@@ -62,6 +65,7 @@ public:
     LedgerPrint(QPrinter& printer, QString kitchenName, QString printedAt)
         : pages_{printer}, kitchen_{std::move(kitchenName)}, at_{std::move(printedAt)} {}
 
+    /// The chain was checked while it was surveyed.
     [[nodiscard]] bool begin(const SurveyedLedger& ledger) {
         ledger_ = ledger;
         if (!pages_.begin([this](QPainter& painter, int page) { paintFoot(painter, page); }, 2))
@@ -77,6 +81,9 @@ public:
                                   "is gross less tare, or what a jar lost.")
                        .arg(count, at_),
                    paperFont(kPaperSmallCpt), kPaperInk2, width, kPaperAirCpt)) &&
+               pages_.add(textBlock(printedChain({ledger.entries, ledger.broken, ledger.head}),
+                                    boldPaperFont(kPaperSmallCpt), kPaperInk, width,
+                                    kPaperAirCpt)) &&
                pages_.add(ledgerHeader(width));
     }
 
@@ -161,11 +168,15 @@ QString notPrinted() {
 LedgerWritten printLedger(const LedgerSource& ledger, const QString& kitchenName,
                           const QString& printedAt, QPrinter& printer, const Progress& progress) {
     LedgerWalk walk;
-    const auto survey =
-        surveyed(ledger, progress, [&walk](const ChainedEntry& chained) { walk.survey(chained); });
+    ChainCheck chain;
+    auto survey = surveyed(ledger, progress, [&walk, &chain](const ChainedEntry& chained) {
+        walk.survey(chained);
+        chain.look(chained);
+    });
     if (!survey) return refused(survey.error());
     if (!*survey) return {};
-    const SurveyedLedger& known = **survey;
+    SurveyedLedger& known = **survey;
+    known.broken = chain.state().broken;
     UnfinishedPdf pdf{printer};
     LedgerPrint print{printer, kitchenName, printedAt};
     bool fine = print.begin(known);
@@ -181,7 +192,7 @@ LedgerWritten printLedger(const LedgerSource& ledger, const QString& kitchenName
     }
     if (!read) return refused(read.error());
     if (!fine || !print.end() || !pdf.finish()) return {{}, notPrinted()};
-    return {LedgerWritten::Whole{known.entries, print.pages(), known.head}, {}};
+    return {LedgerWritten::Whole{known.entries, print.pages(), known.head, true, known.broken}, {}};
 }
 
 LedgerWritten writeLedgerCsv(const LedgerSource& ledger, const QString& path,
@@ -207,7 +218,8 @@ LedgerWritten writeLedgerCsv(const LedgerSource& ledger, const QString& path,
     // What is not committed leaves no file behind.
     if (progress.cancelled()) return {};
     if (!read) return refused(read.error());
-    if (fine && file.commit()) return {LedgerWritten::Whole{known.entries, 0, known.head}, {}};
+    if (fine && file.commit())
+        return {LedgerWritten::Whole{known.entries, 0, known.head, false, 0}, {}};
     return refused(Error{ErrorCode::FileNotWritable, path.toStdString()}.with(
         "reason", file.errorString().toStdString()));
 }

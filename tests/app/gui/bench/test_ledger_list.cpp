@@ -50,6 +50,26 @@ TEST_CASE(
     CHECK_THAT(rowText(bench, 1), Catch::EndsWith(", steel bowl, empty, gross 212.2 g, vessel"));
 }
 
+TEST_CASE("the ledger's head says where the chain ends, and what a check of it found") {
+    BenchWindow bench;
+    bench.weighPrawnMeat();
+    const auto head = [&bench] {
+        return child<QLabel>(bench.screen(), "ledgerHead").text().toStdString();
+    };
+    const LedgerEnd end = bench.desk().end();
+    const std::string hash = end.hash.substr(0, 8);
+    CHECK_THAT(head(), Catch::EndsWith(", chain ends in " + hash));
+    bench.desk().setChain({end.sequence, 0, end.hash});
+    CHECK_THAT(head(), Catch::EndsWith(", chain intact, ends in " + hash));
+    bench.record(QStringLiteral("58.9"));
+    CHECK_THAT(head(),
+               Catch::EndsWith(", chain intact up to entry " + std::to_string(end.sequence) +
+                               ", ends in " + bench.desk().end().hash.substr(0, 8)));
+    keepScreenPictures(bench.screen(), QStringLiteral("bench-chain"));
+    bench.desk().setChain({end.sequence, 2, end.hash});
+    CHECK_THAT(head(), Catch::Contains(", chain BROKEN at entry 2, ends in "));
+}
+
 TEST_CASE("a zero that was only taken as tare has no row of its own") {
     BenchWindow bench;
     bench.weighPrawnMeat();

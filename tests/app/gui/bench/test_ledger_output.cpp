@@ -55,6 +55,9 @@ struct ShownOutput {
 TEST_CASE("the ledger is printed beside the bench, which goes on") {
     ShownOutput shown;
     shown.kitchen.weighPrawns({"9.6", "9.8"});
+    std::optional<ChainState> chain;
+    QObject::connect(&shown.output, &LedgerOutput::chainChecked, &shown.output,
+                     [&chain](const ChainState& state) { chain = state; });
     shown.output.print();
     CHECK(shown.output.busy());
     CHECK(child<QPushButton>(shown.output, "cancelOutput").isVisible());
@@ -64,6 +67,9 @@ TEST_CASE("the ledger is printed beside the bench, which goes on") {
                Catch::StartsWith("The ledger is printed; entries: 3, pages: 1. Its head is " +
                                  shown.kitchen.desk().end().hash));
     CHECK(shown.files() == QStringList{QStringLiteral("ledger.pdf")});
+    REQUIRE(chain);
+    CHECK(chain->isIntact());
+    CHECK(chain->head == shown.kitchen.desk().end().hash);
 }
 
 TEST_CASE("the ledger is saved as CSV with the name of its kitchen") {

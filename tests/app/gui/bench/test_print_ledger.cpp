@@ -82,8 +82,24 @@ TEST_CASE("the printed ledger holds every entry, and its head and number on each
     CHECK_THAT(text, Catch::Contains("Ledger of spring") && Catch::Contains("Entries: 130") &&
                          Catch::Contains("taken back: slip of the hand") &&
                          Catch::Contains("23 May 2026, 17:51") && Catch::Contains("entries 1 to "));
+    const auto at = text.find("Checked while printing: the chain is intact");
+    REQUIRE(at != std::string::npos);
+    CHECK(text.find("ends in entry 130 (" + entries->back().hash.substr(0, 8) + ")", at) !=
+          std::string::npos);
     const QString kept = qEnvironmentVariable("NETTARE_PICTURES");
     if (!kept.isEmpty()) QFile::copy(path, kept + QStringLiteral("/ledger.pdf"));
+}
+
+TEST_CASE("the printed ledger says where its chain is broken") {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("ledger.pdf"));
+    auto entries = std::make_shared<std::vector<ChainedEntry>>(*longLedger(12));
+    (*entries)[6].entry.shown = Decimal{9999, -1};
+    const LedgerWritten written = PdfPrinter{path}.print(ledgerOf(entries));
+    REQUIRE(written.whole);
+    CHECK(written.whole->checked);
+    CHECK(written.whole->broken == 7);
+    CHECK_THAT(textOfPdf(path), Catch::Contains("the chain is BROKEN at entry 7"));
 }
 
 TEST_CASE("a ledger without entries prints one page that says so") {
