@@ -71,6 +71,11 @@ bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& t
     });
 }
 
+/// A reading that the cook said is as weighed is not asked about again.
+void settle(std::optional<std::size_t>& odd, const BenchSeries& series) {
+    if (odd && series.readings[series.counted[*odd]].asWeighed) odd.reset();
+}
+
 }  // namespace
 
 SeriesQuestion questionOf(const BenchSeries& series) {
@@ -123,8 +128,10 @@ void judge(ReadSeries& series) {
     const SeriesQuestion question = questionOf(shown);
     if (shown.key.kind == SeriesKind::Ratio) {
         if (auto report = judgedRatios(series.numbers.ratios, question)) shown.ratio = *report;
+        if (shown.ratio) settle(shown.ratio->outlier, shown);
     } else if (auto report = judgedSeries(series.numbers.pieces, question)) {
         shown.report = *report;
+        settle(shown.report->outlier, shown);
     }
 }
 

@@ -89,8 +89,8 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     connect(question_, &OutlierQuestion::asWeighed, this, [this] {
         if (const auto* series = desk_.series(); series != nullptr)
             if (const LedgerReading* const reading = outlierOf(*series))
-                asWeighed_.insert(reading->entry().id);
-        askAboutOutlier();
+                desk_.sayAsWeighed(reading->entry().id, tr("it is as weighed"));
+        question_->ask({});  // the answer is on its way to the ledger
     });
     connect(leftOut_, &LeftOutList::takenIn, this,
             [this](const QString& id) { desk_.takeIn(id.toStdString(), tr("counts after all")); });
@@ -277,9 +277,7 @@ void SeriesCard::showSentences() {
 
 void SeriesCard::askAboutOutlier() {
     const BenchSeries* const series = desk_.series();
-    const LedgerReading* const reading = series == nullptr ? nullptr : outlierOf(*series);
-    const bool settled = reading == nullptr || asWeighed_.contains(reading->entry().id);
-    question_->ask(settled ? QString{} : outlierQuestion(*series));
+    question_->ask(series == nullptr ? QString{} : outlierQuestion(*series));
 }
 
 void SeriesCard::choose(int place) {

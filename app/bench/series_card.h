@@ -3,11 +3,8 @@
 #include <QFrame>
 
 #include <optional>
-#include <set>
-#include <string>
 
 #include "app/bench/series_plot.h"
-#include "core/ledger/ledger_reading.h"
 
 class QComboBox;
 class QLabel;
@@ -69,8 +66,7 @@ private:
     LeftOutList* leftOut_;
     QLineEdit *others_, *enough_;
     QPushButton* inTime_;
-    std::vector<PoolChoice> pools_;    ///< what pool_ offers, in its order
-    std::set<std::string> asWeighed_;  ///< readings that the cook said are right
+    std::vector<PoolChoice> pools_;  ///< what pool_ offers, in its order
 };
 
 }  // namespace nettare

@@ -88,10 +88,13 @@ void BenchArguments::addReadingSpeaksOf() {
                                                         "Reading that its series leaves out");
     CLI::Option* takeIn = readingCommand_->add_option("--take-in", reading_.takeIn,
                                                       "Reading that was left out and counts again");
-    instead->type_name("ID")->excludes(takeBack)->excludes(leaveOut)->excludes(takeIn);
-    takeBack->type_name("ID")->excludes(leaveOut)->excludes(takeIn);
-    leaveOut->type_name("ID")->excludes(takeIn);
-    takeIn->type_name("ID");
+    CLI::Option* asWeighed = readingCommand_->add_option(
+        "--as-weighed", reading_.asWeighed, "Odd reading of a series that is right as it is");
+    const std::vector<CLI::Option*> sayings{instead, takeBack, leaveOut, takeIn, asWeighed};
+    for (std::size_t i = 0; i < sayings.size(); ++i) {
+        sayings[i]->type_name("ID");
+        for (std::size_t j = i + 1; j < sayings.size(); ++j) sayings[i]->excludes(sayings[j]);
+    }
     readingCommand_->add_option("--because", reading_.because, "Why")->type_name("TEXT");
 }
 
@@ -180,18 +183,18 @@ std::optional<std::string> BenchArguments::wrong() const {
 }
 
 std::optional<std::string> BenchArguments::wrongReading() const {
-    const bool speaks =
+    const bool explains =
         !reading_.takeBack.empty() || !reading_.leaveOut.empty() || !reading_.takeIn.empty();
+    const bool speaks = explains || !reading_.asWeighed.empty();
     const bool names = !reading_.what.empty() || !reading_.gross.empty();
     if (speaks && names)
-        return "--take-back, --leave-out and --take-in speak of a reading that is there, leave "
-               "WHAT "
-               "and GROSS out";
+        return "--take-back, --leave-out, --take-in and --as-weighed speak of a reading that is "
+               "there, leave WHAT and GROSS out";
     if (!speaks && (reading_.what.empty() || reading_.gross.empty()))
         return "a reading is WHAT and GROSS, name both";
-    const bool needsReason = speaks || !reading_.insteadOf.empty();
+    const bool needsReason = explains || !reading_.insteadOf.empty();
     if (needsReason && reading_.because.empty()) return "--because TEXT is missing, say why";
-    if (!needsReason && !reading_.because.empty())
+    if (!needsReason && !speaks && !reading_.because.empty())
         return "--because says why a reading no longer counts, leave it out";
     const bool inSeries =
         !reading_.perPiece.empty() || !reading_.perMeasure.empty() || !reading_.ratio.empty();

@@ -22,9 +22,10 @@ struct ReadingCommand {
     std::vector<std::string> tags;
     std::string state = "edible portion";
     std::string why, row;
-    std::string insteadOf;                   ///< the reading that this one corrects
-    std::string takeBack, leaveOut, takeIn;  ///< the reading that is spoken of
-    std::string because;                     ///< why
+    std::string insteadOf;  ///< the reading that this one corrects
+    /// The reading that is spoken of; at most one of them.
+    std::string takeBack, leaveOut, takeIn, asWeighed;
+    std::string because;  ///< why
 };
 
 /// Lists scales and vessels without a name; else keeps a scale (with its step) or checks it (with a

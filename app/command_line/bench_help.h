@@ -18,7 +18,8 @@ inline constexpr std::string_view kReadingExamples =
     "  nettare --kitchen spring.nettare reading fennel 382 --ratio \"edible / bought\" --before "
     "1f0c\n"
     "  nettare --kitchen spring.nettare reading --take-back 3f2b8c1e --because \"slip of the "
-    "hand\"";
+    "hand\"\n"
+    "  nettare --kitchen spring.nettare reading --as-weighed 3f2b8c1e";
 
 inline constexpr std::string_view kScaleExamples =
     "A check that fails marks what the scale showed since its last good one.\n"

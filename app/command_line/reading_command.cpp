@@ -24,6 +24,7 @@ struct NewReading {
     std::optional<LedgerEntry> tare;  ///< to be recorded with it
     LedgerEntry gross;
     Decimal net;
+    Decimal otherStep;  ///< readability of what the net is a difference to
 };
 
 WeighedState stateNamed(const std::string& word) {
@@ -67,6 +68,7 @@ Result<void> takeShownTare(const ReadingCommand& command, NewReading& reading) {
     reading.tare->shown = shown;
     reading.gross.tare = reading.tare->id;
     reading.net = reading.gross.shown.minus(shown);
+    reading.otherStep = reading.scale.readability;
     return {};
 }
 
@@ -78,6 +80,7 @@ Result<void> takeVessel(const ReadingCommand& command, const BenchEquipment& equ
     reading.gross.vesselTare = vessel->tare;
     reading.gross.tare = vessel->entry;  // its own scale and rounding count
     reading.net = reading.gross.shown.minus(vessel->tare);
+    reading.otherStep = vessel->readability;
     return {};
 }
 
@@ -87,6 +90,7 @@ Result<void> takeOther(const ReadingCommand& command, const Kitchen& kitchen, Ne
                                : otherOn(reading.scale, kitchen, "--after", command.after);
     if (!other) return fail(other.error());
     const Decimal shown = other->entry().shown;
+    reading.otherStep = other->entry().readability;
     (fromJar ? reading.gross.takenFrom : reading.gross.tare) = other->entry().id;
     reading.net = fromJar ? shown.minus(reading.gross.shown) : reading.gross.shown.minus(shown);
     return {};
@@ -135,7 +139,7 @@ Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitc
     if (!equipment) return fail(equipment.error());
     const auto scale = scaleNamed(*equipment, command.scale);
     if (!scale) return fail(scale.error());
-    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}};
+    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}, {}};
     LedgerEntry& gross = reading.gross;
     const auto shown = shownOn(*scale, "GROSS", command.gross);
     if (!shown) return fail(shown.error());
@@ -185,21 +189,41 @@ Result<void> recordBoth(const NewReading& reading, Kitchen& kitchen) {
 /// "Recorded 58.9 g of prawn meat, 6 pieces (3f2b8c1e-…)", and a caution below 20 steps.
 std::string recordedText(const NewReading& reading) {
     const LedgerEntry& gross = reading.gross;
+    // Two roundings, each a rectangle of d/sqrt(12) (JCGM 100:2008, 4.3.7).
     const double step = reading.scale.readability.value();
-    // Two roundings, each a rectangle of d/sqrt(12) (JCGM 100:2008, 4.3.7), at 1.96 of them.
-    const double within = 1.96 * std::sqrt(2.0 / 12) * step;
+    const double otherStep = reading.otherStep.value();
+    const double rounding = std::hypot(step, otherStep) / std::sqrt(12.0);
     const int decimals = std::max(reading.net.decimals(), 0);
-    std::string text = fmt::format("Recorded {} {} {} of {}", printedDecimal(reading.net),
-                                   gross.unit, halfWidthText(decimals, within), gross.what);
+    std::string text =
+        fmt::format("Recorded {} {} {} of {}", printedDecimal(reading.net), gross.unit,
+                    halfWidthText(decimals, 1.96 * rounding), gross.what);
     if (gross.pieces != 1) text += fmt::format(", {} pieces", gross.pieces);
     text += fmt::format("\n  id {}\n", gross.id);
-    if (const auto share = coarseShare(reading.net.value(), step))
+    if (coarseShare(reading.net.value(), std::max(step, otherStep)))
         text += fmt::format(
             "  ! under 20 steps of this scale: rounding alone is {} % of it; weigh several "
             "together "
             "or take a finer scale\n",
-            numberAt(1, 100 * *share));
+            numberAt(1, 100 * rounding / reading.net.value()));
     return text;
+}
+
+/// What is said of a reading that is there.
+struct Speech {
+    EntryKind kind;
+    std::string_view argument;
+    const std::string& id;
+    std::string_view done;
+};
+
+Speech speechOf(const ReadingCommand& command) {
+    if (!command.takeBack.empty())
+        return {EntryKind::Superseded, "--take-back", command.takeBack, "Taken back"};
+    if (!command.leaveOut.empty())
+        return {EntryKind::LeftOut, "--leave-out", command.leaveOut, "Left out of its series"};
+    if (!command.takeIn.empty())
+        return {EntryKind::TakenIn, "--take-in", command.takeIn, "Counts again"};
+    return {EntryKind::TakenIn, "--as-weighed", command.asWeighed, "Counts"};
 }
 
 }  // namespace
@@ -222,28 +246,17 @@ Result<void> recordReading(const ReadingCommand& command, Kitchen& kitchen, Doss
 }
 
 Result<void> speakOfReading(const ReadingCommand& command, Kitchen& kitchen, std::ostream& out) {
-    const bool takesBack = !command.takeBack.empty();
-    const bool leavesOut = !command.leaveOut.empty();
-    const std::string& id = takesBack   ? command.takeBack
-                            : leavesOut ? command.leaveOut
-                                        : command.takeIn;
-    const auto reading = readingNamed(kitchen,
-                                      takesBack   ? "--take-back"
-                                      : leavesOut ? "--leave-out"
-                                                  : "--take-in",
-                                      id);
+    const Speech speech = speechOf(command);
+    const auto reading = readingNamed(kitchen, speech.argument, speech.id);
     if (!reading) return fail(reading.error());
-    LedgerEntry entry = entryOfNow(takesBack   ? EntryKind::Superseded
-                                   : leavesOut ? EntryKind::LeftOut
-                                               : EntryKind::TakenIn);
+    if (reading->counts() && !command.takeIn.empty())
+        return fail(ofArgument(speech.argument, Error{ErrorCode::ReadingNotLeftOut}.with(
+                                                    "found", reading->entry().id)));
+    LedgerEntry entry = entryOfNow(speech.kind);
     entry.refersTo = reading->entry().id;
-    entry.reason = command.because;
+    entry.reason = command.because.empty() ? "it is as weighed" : command.because;
     if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
-    out << fmt::format("{} {}: {}\n",
-                       takesBack   ? "Taken back"
-                       : leavesOut ? "Left out of its series"
-                                   : "Counts again",
-                       shortId(entry.refersTo), command.because);
+    out << fmt::format("{} {}: {}\n", speech.done, shortId(entry.refersTo), entry.reason);
     return {};
 }
 

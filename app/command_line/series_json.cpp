@@ -1,15 +1,30 @@
+#include <cmath>
+
 #include "app/command_line/series_page.h"
+#include "core/nutrition/student_t.h"
 #include "core/recipe/words.h"
 
 namespace nettare {
 
 namespace {
 
-Json withinJson(const ValueWithin& value) {
+/// Adds u, nu, low and high of a value whose 95 % half-width has that freedom.
+void writeInterval(double value, double within, double freedom, Json& json) {
+    json.set("u", Json{within / coverageFactor(freedom)}).set("nu", Json{freedom});
+    json.set("low", Json{value - within}).set("high", Json{value + within});
+}
+
+Json withinJson(const ValueWithin& value, double freedom) {
     Json json = Json::object();
-    json.set("value", Json{value.value}).set("low", Json{value.value - value.within});
-    json.set("high", Json{value.value + value.within});
+    json.set("value", Json{value.value});
+    writeInterval(value.value, value.within, freedom, json);
     return json;
+}
+
+/// The same where the value is known as so many times its standard uncertainty.
+void writeIntervalByT(double value, double t, double freedom, Json& json) {
+    if (t != 0) writeInterval(value, coverageFactor(freedom) * std::fabs(value / t), freedom, json);
+    json.set("t", Json{t}).set("nu", Json{freedom});
 }
 
 constexpr std::string_view basisWord(SpreadBasis basis) {
@@ -39,7 +54,7 @@ Json againstJson(const AgainstPublished& against, const PublishedMean& published
     if (published.deviation) json.set("s", Json{*published.deviation});
     json.set("verdict", Json{verdictWord(against.verdict)});
     json.set("difference", Json{against.difference});
-    if (against.freedom > 0) json.set("t", Json{against.t}).set("nu", Json{against.freedom});
+    if (against.freedom > 0) writeIntervalByT(against.difference, against.t, against.freedom, json);
     if (against.moreToTell)
         json.set("more_to_tell", Json{static_cast<double>(*against.moreToTell)});
     return json;
@@ -72,14 +87,15 @@ void writeReport(const BenchSeries& series, Json& json) {
     json.set("s", Json{statistics.spread}).set("nu", Json{statistics.freedom});
     json.set("spread", Json{basisWord(report.basis)});
     writePool(series, report, json);
-    json.set("mean", withinJson(report.mean)).set("next", withinJson(report.next));
-    if (report.others) json.set("others", withinJson(*report.others));
+    json.set("mean", withinJson(report.mean, statistics.freedom));
+    json.set("next", withinJson(report.next, statistics.freedom));
+    if (report.others) json.set("others", withinJson(*report.others, statistics.freedom));
     if (report.more) json.set("more", Json{static_cast<double>(*report.more)});
     if (series.enough > 0) json.set("none_suffices", Json{report.noneSuffices});
     if (report.drift) {
         Json drift = Json::object();
-        drift.set("per_reading", Json{report.drift->perReading}).set("t", Json{report.drift->t});
-        drift.set("nu", Json{report.drift->freedom});
+        drift.set("per_reading", Json{report.drift->perReading});
+        writeIntervalByT(report.drift->perReading, report.drift->t, report.drift->freedom, drift);
         drift.set("significant", Json{report.drift->significant});
         json.set("drift", std::move(drift));
     }
@@ -90,10 +106,11 @@ void writeRatio(const BenchSeries& series, Json& json) {
     const RatioReport& report = *series.ratio;
     json.set("g", Json{static_cast<double>(report.statistics.readings)});
     json.set("s", Json{report.statistics.residualSpread});
-    json.set("nu", Json{report.statistics.freedom});
-    json.set("spread", Json{basisWord(report.basis)}).set("ratio", withinJson(report.ratio));
+    const double freedom = report.statistics.freedom;
+    json.set("nu", Json{freedom}).set("spread", Json{basisWord(report.basis)});
+    json.set("ratio", withinJson(report.ratio, freedom));
     writePool(series, report, json);
-    if (report.next) json.set("next", withinJson(*report.next));
+    if (report.next) json.set("next", withinJson(*report.next, freedom));
 }
 
 Json readingJson(const LedgerReading& reading) {
@@ -104,6 +121,7 @@ Json readingJson(const LedgerReading& reading) {
     if (reading.before) json.set("before", Json{reading.before->text()});
     json.set("pieces", Json{static_cast<double>(entry.pieces)});
     json.set("counts", Json{reading.counts()}).set("in_doubt", Json{reading.suspect});
+    if (reading.asWeighed) json.set("as_weighed", Json{true});
     if (!reading.reason.empty()) json.set("reason", Json{reading.reason});
     Json tags = Json::array();
     for (const std::string& tag : entry.series->tags) tags.append(Json{tag});

@@ -7,6 +7,7 @@
 #include "app/command_line/show_recipe.h"
 #include "app/scale/shown_number.h"
 #include "app/session/now.h"
+#include "core/support/text.h"
 #include "db/kitchen/uuid.h"
 
 namespace nettare {
@@ -93,8 +94,9 @@ Result<LedgerReading> readingNamed(const Kitchen& kitchen, std::string_view argu
     const auto entries = kitchen.entriesAbout(id);
     if (!entries) return fail(ofArgument(argument, entries.error()));
     auto readings = readingsOf(*entries, {});
-    const auto found = std::ranges::find_if(readings, [&id](const LedgerReading& reading) {
-        return reading.entry().id.starts_with(id);
+    const std::string wanted = lowerAscii(id);
+    const auto found = std::ranges::find_if(readings, [&wanted](const LedgerReading& reading) {
+        return reading.entry().id.starts_with(wanted);
     });
     if (found == readings.end())
         return fail(ofArgument(argument, Error{ErrorCode::ReadingNotFound}.with("found", id)));

@@ -86,7 +86,8 @@ TEST_CASE("a wrong call is answered with one sentence, and exit code 2", "[badin
          "“reading” works on a kitchen, name it: nettare --kitchen FILE reading"},
         {{"--kitchen", "k", "reading", "butter"}, "a reading is WHAT and GROSS, name both"},
         {{"--kitchen", "k", "reading", "butter", "12", "--take-back", "a", "--because", "slip"},
-         "--take-back, --leave-out and --take-in speak of a reading that is there, leave WHAT and "
+         "--take-back, --leave-out, --take-in and --as-weighed speak of a reading that is there, "
+         "leave WHAT and "
          "GROSS out"},
         {{"--kitchen", "k", "reading", "--take-back", "a"}, "--because TEXT is missing, say why"},
         {{"--kitchen", "k", "reading", "butter", "12", "--because", "slip"},

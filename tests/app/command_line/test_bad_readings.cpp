@@ -59,7 +59,7 @@ TEST_CASE("a reading that cannot be is refused in one sentence, and the ledger s
          "--after: reading “" + ounces +
              "” takes gross and tare from scales with different units; weigh both on one scale."},
         {{"reading", "--take-in", known, "--because", "it is fine"},
-         "bench.nettare: the reading " + known + " counts already; nothing is to be done."},
+         "--take-in: the reading " + known + " counts already; nothing is to be done."},
         {{"reading", "lime", "12", "--scale", "counter", "--row", "usda-sr 28 99999"},
          "--row: no table at hand has the food usda-sr 28 99999 (table, release, number); correct "
          "them."},

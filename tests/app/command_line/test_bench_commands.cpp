@@ -1,4 +1,5 @@
 #include <catch2/catch.hpp>
+#include <cctype>
 #include <cmath>
 #include <fstream>
 #include <iterator>
@@ -198,6 +199,77 @@ TEST_CASE("what is taken back or left out stays to be seen, with its reason",
                    "misread"});
     CHECK(bench({"series", "prawn meat"}).find("\n2 readings · ") != std::string::npos);
     CHECK(bench({"verify"}).ends_with("No fault found.\n"));
+}
+
+TEST_CASE("an odd reading that is as weighed is not asked about again", "[commandline][bench]") {
+    const BenchKitchen bench;
+    weighPrawns(bench);
+    bench.reading({"prawn meat", "9.8", "--per-piece", "prawn"});
+    const std::string odd = bench.reading({"prawn meat", "14.2", "--per-piece", "prawn"});
+    CHECK(bench({"series", "prawn meat"}).find("Is 14.2 g as weighed?") != std::string::npos);
+    CHECK(parseJson(bench({"series", "prawn meat", "--json"}))->find("odd") != nullptr);
+    CHECK(bench({"reading", "--as-weighed", odd}) ==
+          "Counts " + odd.substr(0, 8) + ": it is as weighed\n");
+    CHECK(bench({"series", "prawn meat"}).find("as weighed?") == std::string::npos);
+    const auto json = parseJson(bench({"series", "prawn meat", "--json"}));
+    CHECK(json->find("odd") == nullptr);
+    CHECK(*json->find("readings")->items()->back().find("as_weighed") == Json{true});
+    CHECK(bench({"reading", "prawn meat", "9.9", "--per-piece", "prawn"}).find("as weighed?") ==
+          std::string::npos);
+    CHECK(bench({"verify"}).ends_with("No fault found.\n"));
+    checkRun(BenchKitchen::here({"reading", "--as-weighed", odd}),
+             "bench.nettare: the reading " + odd + " counts already; nothing is to be done.");
+}
+
+TEST_CASE("every interval of a series carries u and its freedom", "[commandline][bench]") {
+    const BenchKitchen bench;
+    weighPrawns(bench);
+    const auto json = parseJson(bench({"series", "prawn meat", "--others", "36", "--json"}));
+    REQUIRE(json);
+    // By hand: s = sqrt(0.1483/5) = 0.17224 g of six single prawns.
+    const double s = 0.17224;
+    const auto member = [&json](const char* of, const char* key) {
+        return json->find(of)->find(key)->number();
+    };
+    for (const auto& [of, u] :
+         {std::pair{"mean", s / std::sqrt(6.0)}, std::pair{"next", s * std::sqrt(1 + 1 / 6.0)},
+          std::pair{"others", s * std::sqrt(36 * 36 / 6.0 + 36)}}) {
+        CAPTURE(of);
+        CHECK(*member(of, "u") == Approx(u).epsilon(0.0005));
+        CHECK(*member(of, "nu") == Approx(5));
+        // t(0.975; 5) = 2.571
+        CHECK(*member(of, "high") - *member(of, "value") == Approx(2.571 * u).epsilon(0.0005));
+        CHECK(*member(of, "value") - *member(of, "low") == Approx(2.571 * u).epsilon(0.0005));
+    }
+    const Json* drift = json->find("drift");
+    REQUIRE(drift != nullptr);
+    CHECK(*drift->find("per_reading")->number() / *drift->find("u")->number() ==
+          Approx(*drift->find("t")->number()));
+    CHECK(*drift->find("nu") == Json{4.0});
+    CHECK(*drift->find("low")->number() < *drift->find("high")->number());
+}
+
+TEST_CASE("a reading is named by its id in letters of either case, also cut short",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    const auto shout = [](std::string id) {
+        for (char& c : id) c = static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+        return id;
+    };
+    const std::string bowl = bench.reading({"butter", "340.5"});
+    CHECK(bench({"reading", "garlic", "352.7", "--after", shout(bowl)})
+              .starts_with("Recorded 12.2 g"));
+    CHECK(bench({"reading", "oil", "361.7", "--after", shout(bowl).substr(0, 8)})
+              .starts_with("Recorded 21.2 g"));
+    const std::string jar = bench.reading({"honey jar", "412"});
+    CHECK(bench({"reading", "honey", "371.5", "--from", shout(jar).substr(0, 8)})
+              .starts_with("Recorded 40.5 g"));
+    const std::string bought = bench.reading({"fennel", "486"});
+    CHECK(bench({"reading", "fennel", "382", "--ratio", "edible / bought", "--before",
+                 shout(bought).substr(0, 8)})
+              .starts_with("Recorded 382.0 g"));
+    CHECK(bench({"reading", "--take-back", shout(jar), "--because", "slip"}) ==
+          "Taken back " + jar.substr(0, 8) + ": slip\n");
 }
 
 TEST_CASE("a scale is checked with a known mass, and a failed check doubts its readings",

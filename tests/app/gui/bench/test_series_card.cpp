@@ -151,6 +151,13 @@ TEST_CASE("an odd reading that is as weighed is not asked about again") {
     shown.kitchen.weighPrawns({"9.7"});
     CHECK_FALSE(shown.card.findChild<OutlierQuestion*>()->isVisible());
     CHECK(shown.kitchen.desk().series()->counted.size() == 9);
+    // Nor by a card that never asked, since the answer is in the ledger.
+    SeriesCard later{shown.kitchen.desk()};
+    showReady(later, {760, 760});
+    shown.kitchen.rest();
+    CHECK_FALSE(later.findChild<OutlierQuestion*>()->isVisible());
+    CHECK(shown.kitchen.desk().end().sequence ==
+          shown.kitchen.desk().ledger().front().chained.sequence);
 }
 
 TEST_CASE("a card that goes while its field has the focus asks for nothing") {
