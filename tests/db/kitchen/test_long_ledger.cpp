@@ -142,20 +142,36 @@ TEST_CASE("a ledger of many thousand entries has its pages, series and scales at
     CHECK(check->ledgerHead == kitchen.ledgerEnd()->hash);
 }
 
-TEST_CASE("a bit that flips deep in a long ledger names its entry", "[kitchen][verify][long]") {
+TEST_CASE("one edit deep in a long ledger, and a lost end, are found and named",
+          "[kitchen][verify][long]") {
     OneKitchen one;
+    const int asked = entriesAsked();
     {
         Kitchen kitchen = one.open();
         BenchWork work{kFoodsWeighed};
-        fillLedger(kitchen, work, 20'000);
+        fillLedger(kitchen, work, asked);
     }
     one.leaveUnchecked();
-    runSql(one.path(),
-           "DROP TRIGGER ledger_is_not_edited; UPDATE ledger SET entry = replace(entry, "
-           "'\"origin\":\"typed\"', '\"origin\":\"device\"') WHERE sequence = 17123");
-    const auto check = one.open().verify();
-    REQUIRE(check->faults.size() == 1);
-    CHECK(check->faults[0].code == ErrorCode::LedgerBroken);
-    CHECK(check->faults[0].value("found") == "17123");
-    CHECK(check->ledgerEntries == 17'122);
+    const auto firstBad = [&one] {
+        const auto check = one.open().verify();
+        REQUIRE(check);
+        REQUIRE(check->faults.size() == 1);
+        CHECK(check->faults[0].code == ErrorCode::LedgerBroken);
+        return std::string{check->faults[0].value("found")};
+    };
+    const auto digit = [&one](int entry, const char* from, const char* to) {
+        runSql(one.path(), "UPDATE ledger SET entry = replace(entry, '" + std::string{from} +
+                               "', '" + to + "') WHERE sequence = " + std::to_string(entry));
+    };
+    runSql(one.path(), "DROP TRIGGER ledger_is_not_edited; DROP TRIGGER ledger_is_not_shortened");
+    const int deep = asked * 6 / 7;
+    digit(deep, R"("origin":"typed")", R"("origin":"device")");
+    CHECK(firstBad() == std::to_string(deep));
+    digit(deep, R"("origin":"device")", R"("origin":"typed")");
+    REQUIRE(one.open().verify()->faults.empty());
+    runSql(one.path(), "DELETE FROM ledger WHERE sequence > " + std::to_string(asked - 3));
+    const auto cut = one.open().verify();
+    REQUIRE_FALSE(cut->faults.empty());
+    CHECK(cut->faults[0].code == ErrorCode::LedgerBroken);
+    CHECK(cut->faults[0].value("found") == std::to_string(asked - 2));
 }

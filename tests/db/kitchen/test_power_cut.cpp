@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 #include <cstdlib>
+#include <filesystem>
 
 #include "bench_work.h"
 #include "one_kitchen.h"
@@ -114,6 +115,69 @@ int stride() {
     return std::getenv("NETTARE_EVERY_CUT") != nullptr ? 1 : 11;
 }
 
+/// Weighings as the bench records them, each with its tare in one transaction; answers the ids of
+/// what was acknowledged.
+std::vector<std::string> weighAtBench(const std::string& path, int weighings) {
+    std::vector<std::string> acknowledged;
+    auto kitchen = Kitchen::open(path, KitchenAccess::Write);
+    if (!kitchen) return acknowledged;
+    for (int i = 0; i < weighings; ++i) {
+        const std::string number = std::to_string(100 + i);
+        LedgerEntry tare;
+        tare.id = tare.indication = "00000" + number + "-0000-4000-8000-000000000001";
+        tare.at = kNoon;
+        tare.state = WeighedState::Empty;
+        tare.scale = "counter";
+        tare.unit = "g";
+        tare.readability = Decimal{1, -1};
+        LedgerEntry gross = tare;
+        gross.id = gross.indication = "00000" + number + "-0000-4000-8000-000000000002";
+        gross.state = WeighedState::EdiblePortion;
+        gross.shown = Decimal{95 + i, -1};
+        gross.what = "prawn meat";
+        gross.tare = tare.id;
+        gross.series = SeriesMark{SeriesKind::PerPiece, "prawn", {}, {}};
+        const auto both = kitchen->together([&]() -> Result<void> {
+            for (const LedgerEntry& entry : {tare, gross})
+                if (const auto recorded = kitchen->record(entry); !recorded)
+                    return fail(recorded.error());
+            return {};
+        });
+        if (!both) break;
+        acknowledged.push_back(gross.id);
+    }
+    return acknowledged;
+}
+
+/// Runs that with a cut at one write on a copy of a kitchen, and looks at what is left.
+void cutAtWrite(const std::string& whole, int write, int weighings, bool toss) {
+    INFO("cut at write " << write);
+    const Scratch scratch;
+    const std::string path = scratch.path("home.nettare");
+    std::filesystem::copy_file(whole, path);
+    std::vector<std::string> acknowledged;
+    {
+        VolatileDisk disk;
+        disk.cutAtWrite(write);
+        if (toss) disk.tossWith(static_cast<std::uint32_t>(20260523 + write));
+        acknowledged = weighAtBench(path, weighings);
+        REQUIRE(disk.isOff());
+    }
+    const auto opened = Kitchen::open(path, KitchenAccess::Write);
+    if (!opened) FAIL(said(opened.error()));
+    const Kitchen& kitchen = *opened;
+    const auto check = kitchen.verify();
+    REQUIRE(check);
+    for (const Error& fault : check->faults) FAIL(said(fault));
+    // Of a pair, never one alone; and at most the one that was under way.
+    const auto ledger = kitchen.ledger();
+    REQUIRE(ledger->size() % 2 == 0);
+    REQUIRE(ledger->size() >= 2 * acknowledged.size());
+    REQUIRE(ledger->size() <= 2 * acknowledged.size() + 2);
+    for (std::size_t i = 0; i < acknowledged.size(); ++i)
+        if ((*ledger)[2 * i + 1].entry.id != acknowledged[i]) FAIL("weighing " << i << " is gone");
+}
+
 }  // namespace
 
 TEST_CASE("the disk of this test really forgets what was not synced", "[power]") {
@@ -140,4 +204,18 @@ TEST_CASE("nor where the disk kept some of what was not synced", "[power]") {
     const int all = syncsOfADay();
     for (int sync = 2; sync <= all; sync += stride())
         cutOnce(sync, static_cast<std::uint32_t>(20260516 + sync));
+}
+
+TEST_CASE("a weighing that was acknowledged outlives a power cut at every write", "[power]") {
+    constexpr int kWeighings = 4;
+    const OneKitchen one, other;
+    int all = 0;
+    {
+        VolatileDisk disk;
+        REQUIRE(weighAtBench(other.path(), kWeighings).size() == kWeighings);
+        all = disk.writes();
+    }
+    REQUIRE(all > 4 * kWeighings);
+    for (int write = 1; write <= all; ++write)
+        for (const bool toss : {false, true}) cutAtWrite(one.path(), write, kWeighings, toss);
 }

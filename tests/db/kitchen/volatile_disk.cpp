@@ -28,8 +28,8 @@ struct VolatileDisk::State {
     sqlite3_vfs vfs{};
     sqlite3_vfs* base = nullptr;
     std::map<std::string, VolatileFile> files;
-    int syncs = 0;
-    int cutAt = 0;
+    int syncs = 0, writes = 0;
+    int cutAt = 0, cutAtWrite = 0;  ///< 0: never
     int writesLeft = -1;
     bool off = false;
     std::optional<std::mt19937> coin;
@@ -99,6 +99,10 @@ int readFile(sqlite3_file* file, void* bytes, int count, sqlite3_int64 offset) {
 
 int change(ShimFile& shim, VolatileWrite unsynced) {
     if (shim.disk->off) return SQLITE_IOERR_WRITE;
+    if (++shim.disk->writes == shim.disk->cutAtWrite) {
+        cutPower(*shim.disk, shim);
+        return SQLITE_IOERR_WRITE;
+    }
     take(shim.content->content, unsynced);
     shim.content->unsynced.push_back(std::move(unsynced));
     return SQLITE_OK;
@@ -247,6 +251,9 @@ VolatileDisk::~VolatileDisk() {
 void VolatileDisk::cutAtSync(int number) {
     state_->cutAt = number;
 }
+void VolatileDisk::cutAtWrite(int number) {
+    state_->cutAtWrite = number;
+}
 void VolatileDisk::tossWith(std::uint32_t seed) {
     state_->coin.emplace(seed);
 }
@@ -255,6 +262,9 @@ void VolatileDisk::fullAfterWrites(int number) {
 }
 int VolatileDisk::syncs() const {
     return state_->syncs;
+}
+int VolatileDisk::writes() const {
+    return state_->writes;
 }
 bool VolatileDisk::isOff() const {
     return state_->off;
