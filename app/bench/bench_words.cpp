@@ -4,6 +4,8 @@
 #include <QDateTime>
 #include <QLocale>
 
+#include "app/session/now.h"
+
 namespace nettare {
 
 namespace {
@@ -67,7 +69,7 @@ QString clockTime(const std::string& at) {
 
 QString dayAndTime(const std::string& at) {
     const QDateTime time = QDateTime::fromString(plain(at), Qt::ISODate);
-    if (time.date() == QDate::currentDate()) return time.toString(QStringLiteral("HH:mm:ss"));
+    if (time.date() == today()) return time.toString(QStringLiteral("HH:mm:ss"));
     return BenchText::tr("%1 %2").arg(QLocale{}.toString(time.date(), QStringLiteral("d MMM")),
                                       time.toString(QStringLiteral("HH:mm")));
 }

@@ -1,11 +1,11 @@
 #include "app/pantry/label_memory.h"
 
 #include <QCryptographicHash>
-#include <QDate>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include "app/session/now.h"
 #include "app/theme/user_settings.h"
 #include "core/food/label_words.h"
 
@@ -110,7 +110,7 @@ LabelTyped usualLabel() {
     LabelTyped typed;
     typed.rules = meaningOf(settings->value(kRulesKey).toString(), kLabelRulesWords);
     typed.per = meaningOf(settings->value(kPerKey).toString(), kLabelPerWords);
-    typed.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    typed.date = today().toString(Qt::ISODate).toStdString();
     return typed;
 }
 

@@ -1,6 +1,5 @@
 #include "app/pantry/own_food_form.h"
 
-#include <QDate>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -13,6 +12,7 @@
 #include "app/pantry/food_words.h"
 #include "app/pantry/measure_fields.h"
 #include "app/session/kitchen_session.h"
+#include "app/session/now.h"
 #include "app/theme/spacing.h"
 #include "app/theme/type.h"
 
@@ -228,7 +228,7 @@ void OwnFoodForm::begin(const OwnFood& before) {
     before_ = before;
     begun_ = entryOf(before);
     const bool known = !before.food.row.number.empty();
-    if (begun_.date.empty()) begun_.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    if (begun_.date.empty()) begun_.date = today().toString(Qt::ISODate).toStdString();
     title_->setText(known ? tr("Change %1").arg(QString::fromStdString(before.food.name))
                           : tr("New own food"));
     from_->setText(before.origin.copiedFrom

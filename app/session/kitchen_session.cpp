@@ -96,8 +96,7 @@ void KitchenSession::askKitchen(QObject* receiver,
 }
 
 std::optional<int> KitchenSession::savedSecondsAgo() const {
-    if (!lastSaved_.isValid()) return std::nullopt;
-    return static_cast<int>(lastSaved_.elapsed() / 1000);
+    return lastSaved_.seconds();
 }
 
 Result<KitchenSession::LoadedDraft> KitchenSession::load(const Kitchen& kitchen,

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
 #include <QTimer>
@@ -12,6 +11,7 @@
 
 #include "app/session/draft_session.h"
 #include "app/session/food_series.h"
+#include "app/session/now.h"
 #include "app/session/own_foods.h"
 #include "app/session/pool_choice.h"
 #include "app/work/store_thread.h"
@@ -157,7 +157,7 @@ private:
     SaveState saveState_ = SaveState::Saved;
     OwnFoods own_;
     PoolChoices pools_;
-    QElapsedTimer lastSaved_;
+    SinceThen lastSaved_;
     QTimer journalTimer_;
     int openings_ = 0;  ///< counts, so that only the newest opening shows
     int told_ = 0;      ///< changes that the journal was told
