@@ -14,6 +14,7 @@
 #include "app/words/error_sentence.h"
 #include "core/ledger/chain_check.h"
 #include "core/publish/ledger_csv.h"
+#include "db/is_database.h"
 
 namespace nettare {
 
@@ -57,6 +58,13 @@ void tell(const Progress& progress, long long done, long long all, const QString
 
 LedgerWritten refused(const Error& error) {
     return {{}, QString::fromStdString(errorSentence(error))};
+}
+
+/// The refusal to take the place of a database; nothing where the file is none.
+std::optional<LedgerWritten> keptDatabase(const QString& path) {
+    if (!isDatabase(path.toStdString())) return {};
+    return refused(Error{ErrorCode::FileNotWritable, path.toStdString()}.with(
+        "reason", "it is a kitchen or another database"));
 }
 
 /// The ledger on its pages.
@@ -167,6 +175,7 @@ QString notPrinted() {
 
 LedgerWritten printLedger(const LedgerSource& ledger, const QString& kitchenName,
                           const QString& printedAt, QPrinter& printer, const Progress& progress) {
+    if (auto kept = keptDatabase(printer.outputFileName())) return *kept;
     LedgerWalk walk;
     ChainCheck chain;
     auto survey = surveyed(ledger, progress, [&walk, &chain](const ChainedEntry& chained) {
@@ -197,6 +206,7 @@ LedgerWritten printLedger(const LedgerSource& ledger, const QString& kitchenName
 
 LedgerWritten writeLedgerCsv(const LedgerSource& ledger, const QString& path,
                              const Progress& progress) {
+    if (auto kept = keptDatabase(path)) return *kept;
     LedgerCsv csv;
     const auto survey =
         surveyed(ledger, progress, [&csv](const ChainedEntry& chained) { csv.survey(chained); });

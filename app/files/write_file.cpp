@@ -9,6 +9,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "db/is_database.h"
+
 namespace nettare {
 
 namespace {
@@ -124,6 +126,7 @@ Result<void> writeFile(const std::string& path, std::string_view bytes) {
     const bool exists = stat(target.c_str(), &before) == 0;
     if (exists && S_ISDIR(before.st_mode)) return notWritable(path, reasonOf(EISDIR));
     if (exists && !S_ISREG(before.st_mode)) return notWritable(path, "it is not a plain file");
+    if (isDatabase(target)) return notWritable(path, "it is a kitchen or another database");
     if (exists && faccessat(AT_FDCWD, target.c_str(), W_OK, AT_EACCESS) != 0)
         return notWritable(path, reasonOf(errno));
     if (!target.has_filename()) return notWritable(path, reasonOf(ENOENT));

@@ -3,6 +3,8 @@
 #include <QFileInfo>
 #include <QPrinter>
 
+#include "db/is_database.h"
+
 namespace nettare {
 
 namespace {
@@ -16,6 +18,7 @@ constexpr double kFootLineCpt = 1200;
 bool takesFile(const QPrinter& printer) {
     if (printer.outputFileName().isEmpty()) return true;
     const QFileInfo file{printer.outputFileName()};
+    if (isDatabase(file.filePath().toStdString())) return false;
     return file.exists() ? file.isFile() && file.isWritable()
                          : QFileInfo{file.absolutePath()}.isWritable();
 }

@@ -3,6 +3,7 @@
 #include "app/files/read_file.h"
 #include "app/gui/bench/long_ledger.h"
 #include "app/gui/support/gui.h"
+#include "db/kitchen/kitchen.h"
 #include "support/run_tool.h"
 
 #include <QDir>
@@ -175,6 +176,24 @@ TEST_CASE("a ledger that no file takes is not printed, and says so") {
         ledgerOf(longLedger(3)));
     CHECK(written.refusal == QStringLiteral("The ledger could not be printed: the printer or the "
                                             "file takes nothing. Choose another one."));
+}
+
+TEST_CASE("neither paper nor CSV takes the place of a kitchen") {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("spring.nettare"));
+    { REQUIRE(Kitchen::create(path.toStdString(), "2026-05-23T12:00:00+02:00")); }
+    const auto before = readFile(path.toStdString());
+    REQUIRE(before);
+    const auto entries = longLedger(5);
+    for (const LedgerWritten& written : {PdfPrinter{path}.print(ledgerOf(entries)),
+                                         writeLedgerCsv(ledgerOf(entries), path, quiet())}) {
+        CHECK_FALSE(written.whole);
+        CHECK_THAT(written.refusal.toStdString(),
+                   Catch::Contains("it is a kitchen or another database"));
+    }
+    const auto after = readFile(path.toStdString());
+    REQUIRE(after);
+    CHECK(*after == *before);
 }
 
 TEST_CASE("an entry on paper says what became of it and why") {
