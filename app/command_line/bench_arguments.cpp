@@ -1,15 +1,34 @@
 #include "app/command_line/bench_arguments.h"
 
+#include <fmt/core.h>
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
+
 #include "app/command_line/bench_help.h"
+#include "app/scale/shown_number.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
 namespace {
 
+constexpr std::size_t kLongestNumber = 40;
 constexpr int kMostPiecesTogether = 9999;
 constexpr double kMostOthers = 1'000'000;
+constexpr double kLeastWithin_g = 0.001, kMostWithin_g = 1e6;
+
+/// A finite number between two ends: a range alone lets pass what is no number.
+CLI::Validator numberFrom(double least, double most) {
+    return CLI::Validator{[least, most](std::string& text) {
+                              double number = 0;
+                              const bool read = CLI::detail::lexical_cast(text, number);
+                              if (read && number >= least && number <= most) return std::string{};
+                              return fmt::format("“{}” is no number from {} to {:.0f}",
+                                                 shortened(text, kLongestNumber), least, most);
+                          },
+                          {}};
+}
 
 }  // namespace
 
@@ -133,12 +152,12 @@ void BenchArguments::addSeries() {
     CLI::Option* others =
         seriesCommand_->add_option("--others", series_.others, "How much that many others weigh")
             ->type_name("N")
-            ->check(CLI::Range(0.0, kMostOthers));
+            ->check(numberFrom(0, kMostOthers));
     seriesCommand_
         ->add_option("--within", series_.within,
                      "How many more weighings bring those others to ± so many grams")
         ->type_name("GRAMS")
-        ->check(CLI::PositiveNumber)
+        ->check(numberFrom(kLeastWithin_g, kMostWithin_g))
         ->needs(others);
     CLI::Option* usual =
         seriesCommand_->add_flag("--pool", series_.pool, "Pool its spread with the assumed one");
@@ -176,7 +195,23 @@ std::optional<Command> BenchArguments::given() const {
     return std::nullopt;
 }
 
+// A name that a script leaves empty is no wish for what holds without one.
+std::optional<std::string> BenchArguments::emptyArgument() const {
+    for (const CLI::App* const command : commands_) {
+        if (!*command) continue;
+        for (const CLI::Option* const option : command->get_options()) {
+            const auto& given = option->results();
+            const bool isEmpty = std::ranges::any_of(
+                given, [](const std::string& text) { return trimmed(text).empty(); });
+            if (isEmpty)
+                return option->get_name(option->get_positional()) + " is empty, say what is meant";
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<std::string> BenchArguments::wrong() const {
+    if (auto empty = emptyArgument()) return empty;
     if (*readingCommand_) return wrongReading();
     if (*scaleCommand_) return wrongScale();
     return std::nullopt;
@@ -208,6 +243,10 @@ std::optional<std::string> BenchArguments::wrongScale() const {
     if (scale_.name.empty() && asks) return "the scale is not named, name it first";
     if (!scale_.name.empty() && !asks)
         return "--step keeps a scale, --mass and --showed check it, give one of them";
+    const auto step = readShown(scale_.step, groupMarkHere());
+    const auto most = readShown(scale_.capacity, groupMarkHere());
+    if (step && most && *most <= *step)
+        return "--capacity is not more than --step, look for “Max” on the plate of the scale";
     return std::nullopt;
 }
 

@@ -32,6 +32,8 @@ private:
     void addEquipment();
     void addSeries();
     void addLedger();
+    /// An argument that is there, with nothing in it.
+    [[nodiscard]] std::optional<std::string> emptyArgument() const;
     [[nodiscard]] std::optional<std::string> wrongReading() const;
     [[nodiscard]] std::optional<std::string> wrongScale() const;
 

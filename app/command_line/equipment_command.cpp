@@ -7,6 +7,7 @@
 #include "app/command_line/show_recipe.h"
 #include "app/command_line/weigh_on.h"
 #include "core/publish/number_text.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -35,9 +36,16 @@ std::string vesselLine(const KnownVessel& vessel) {
                        amountText(vessel.tare, vessel.unit), vessel.at, vessel.scale);
 }
 
+constexpr EntryArgument kScaleArguments[]{{"/scale", "NAME"},
+                                          {"/readability", "--step"},
+                                          {"/capacity", "--capacity"},
+                                          {"/mass", "--mass"},
+                                          {"/shown", "--showed"}};
+constexpr EntryArgument kVesselArguments[]{{"/vessel", "NAME"}, {"/shown", "SHOWN"}};
+
 Result<void> addScale(const ScaleCommand& command, Kitchen& kitchen, std::ostream& out) {
     KnownScale scale;
-    scale.name = command.name;
+    scale.name = trimmed(command.name);
     scale.unit = command.unit;
     const auto step = positiveOf("--step", command.step);
     if (!step) return fail(step.error());
@@ -49,7 +57,8 @@ Result<void> addScale(const ScaleCommand& command, Kitchen& kitchen, std::ostrea
     }
     LedgerEntry entry = entryOn(scale, EntryKind::Scale);
     entry.capacity = scale.capacity;
-    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    if (const auto kept = recorded(kitchen, entry, kScaleArguments); !kept)
+        return fail(kept.error());
     out << scaleLine(scale);
     return {};
 }
@@ -58,19 +67,21 @@ Result<void> checkScale(const ScaleCommand& command, Kitchen& kitchen, std::ostr
     const auto equipment = equipmentIn(kitchen);
     if (!equipment) return fail(equipment.error());
     const auto scale = scaleNamed(*equipment, command.name);
-    if (!scale) {
-        Error error = scale.error();
-        error.pointer = "NAME";
-        return fail(std::move(error));
-    }
+    if (!scale) return fail(ofArgument("NAME", scale.error()));
     const auto mass = positiveOf("--mass", command.mass);
     if (!mass) return fail(mass.error());
+    if (scale->capacity && *scale->capacity < *mass)
+        return fail(
+            ofArgument("--mass", Error{ErrorCode::AboveCapacity}
+                                     .with("most", amountText(*scale->capacity, scale->unit))
+                                     .with("found", amountText(*mass, scale->unit))));
     const auto shown = shownOn(*scale, "--showed", command.showed);
     if (!shown) return fail(shown.error());
     LedgerEntry entry = entryOn(*scale, EntryKind::Checked);
     entry.mass = *mass;
     entry.shown = *shown;
-    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    if (const auto kept = recorded(kitchen, entry, kScaleArguments); !kept)
+        return fail(kept.error());
     if (isGoodCheck(*mass, *shown, scale->readability)) {
         out << fmt::format("“{}” is good: it showed {} for {}.\n", scale->name,
                            amountText(*shown, scale->unit), amountText(*mass, scale->unit));
@@ -106,12 +117,15 @@ Result<void> keepVessel(const VesselCommand& command, Kitchen& kitchen, std::ost
     if (!scale) return fail(scale.error());
     const auto shown = shownOn(*scale, "SHOWN", command.shown);
     if (!shown) return fail(shown.error());
+    if (*shown <= Decimal{})
+        return fail(
+            ofArgument("SHOWN", Error{ErrorCode::NotPositive}.with("found", command.shown)));
     LedgerEntry entry = entryOn(*scale, EntryKind::Vessel);
-    entry.vessel = command.name;
+    entry.vessel = trimmed(command.name);
     entry.shown = *shown;
-    const auto kept = kitchen.record(entry);
+    const auto kept = recorded(kitchen, entry, kVesselArguments);
     if (!kept) return fail(kept.error());
-    out << fmt::format("Kept the tare of “{}”: {} ({})\n", command.name,
+    out << fmt::format("Kept the tare of “{}”: {} ({})\n", entry.vessel,
                        amountText(*shown, scale->unit), shortId(kept->entry.id));
     return {};
 }

@@ -27,6 +27,13 @@ struct NewReading {
     Decimal otherStep;  ///< readability of what the net is a difference to
 };
 
+constexpr EntryArgument kReadingArguments[]{{"/what", "WHAT"},
+                                            {"/why", "--why"},
+                                            {"/row", "--row"},
+                                            {"/series/tags", "--tag"},
+                                            {"/series/of", "the name of the series"},
+                                            {"/reason", "--because"}};
+
 WeighedState stateNamed(const std::string& word) {
     const auto known = std::ranges::find(kStateWords, word, &Word<WeighedState>::word);
     return known == kStateWords.end() ? WeighedState::EdiblePortion : known->meaning;
@@ -107,7 +114,7 @@ Result<void> takeTare(const ReadingCommand& command, const Kitchen& kitchen,
 Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
                         NewReading& reading) {
     SeriesMark mark;
-    mark.tags = command.tags;
+    for (const std::string& tag : command.tags) mark.tags.emplace_back(trimmed(tag));
     std::ranges::sort(mark.tags);
     mark.tags.erase(std::unique(mark.tags.begin(), mark.tags.end()), mark.tags.end());
     if (!command.ratio.empty()) {
@@ -127,8 +134,7 @@ Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
     } else {
         return {};
     }
-    if (trimmed(mark.of).empty() || trimmed(command.what).empty())
-        return fail(ErrorCode::ReadingOfNothing);
+    mark.of = trimmed(mark.of);
     reading.gross.series = std::move(mark);
     return {};
 }
@@ -147,8 +153,8 @@ Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitc
     if (!row) return fail(row.error());
     gross.indication = gross.id;
     gross.shown = *shown;
-    gross.what = command.what;
-    gross.why = command.why;
+    gross.what = trimmed(command.what);
+    gross.why = trimmed(command.why);
     gross.row = std::move(*row);
     gross.pieces = command.pieces;
     gross.state = stateNamed(command.state);
@@ -159,7 +165,7 @@ Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitc
         const auto other = readingNamed(kitchen, "--instead-of", command.insteadOf);
         if (!other) return fail(other.error());
         gross.refersTo = other->entry().id;
-        gross.reason = command.because;
+        gross.reason = trimmed(command.because);
     }
     return reading;
 }
@@ -181,7 +187,8 @@ Result<void> recordBoth(const NewReading& reading, Kitchen& kitchen) {
     return kitchen.together([&]() -> Result<void> {
         if (reading.tare)
             if (const auto tare = kitchen.record(*reading.tare); !tare) return fail(tare.error());
-        if (const auto gross = kitchen.record(reading.gross); !gross) return fail(gross.error());
+        if (const auto gross = recorded(kitchen, reading.gross, kReadingArguments); !gross)
+            return fail(gross.error());
         return {};
     });
 }
@@ -254,8 +261,10 @@ Result<void> speakOfReading(const ReadingCommand& command, Kitchen& kitchen, std
                                                     "found", reading->entry().id)));
     LedgerEntry entry = entryOfNow(speech.kind);
     entry.refersTo = reading->entry().id;
-    entry.reason = command.because.empty() ? "it is as weighed" : command.because;
-    if (const auto kept = kitchen.record(entry); !kept) return fail(kept.error());
+    const std::string because{trimmed(command.because)};
+    entry.reason = because.empty() ? "it is as weighed" : because;
+    if (const auto kept = recorded(kitchen, entry, kReadingArguments); !kept)
+        return fail(kept.error());
     out << fmt::format("{} {}: {}\n", speech.done, shortId(entry.refersTo), entry.reason);
     return {};
 }

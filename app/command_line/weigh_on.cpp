@@ -121,6 +121,19 @@ LedgerEntry entryOn(const KnownScale& scale, EntryKind kind) {
     return entry;
 }
 
+Result<ChainedEntry> recorded(Kitchen& kitchen, const LedgerEntry& entry,
+                              std::span<const EntryArgument> arguments) {
+    auto done = kitchen.record(entry);
+    if (done) return done;
+    Error error = done.error();
+    const auto from = std::ranges::find_if(arguments, [&error](const EntryArgument& each) {
+        return error.pointer.starts_with(each.pointer);
+    });
+    if (from == arguments.end()) return done;
+    error.pointer.clear();
+    return fail(ofArgument(from->argument, std::move(error)));
+}
+
 std::string shortId(const std::string& id) {
     return id.substr(0, kIdShown);
 }

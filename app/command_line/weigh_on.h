@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -40,6 +41,15 @@ namespace nettare {
 [[nodiscard]] LedgerEntry entryOfNow(EntryKind kind);
 /// The same on a scale.
 [[nodiscard]] LedgerEntry entryOn(const KnownScale& scale, EntryKind kind);
+
+/// The argument that fills a member of an entry.
+struct EntryArgument {
+    std::string_view pointer, argument;
+};
+/// Appends an entry; what cannot stand in it is said of the argument that it came from. Fails: like
+/// Kitchen::record().
+[[nodiscard]] Result<ChainedEntry> recorded(Kitchen& kitchen, const LedgerEntry& entry,
+                                            std::span<const EntryArgument> arguments);
 
 /// As much of an id as names an entry among people.
 [[nodiscard]] std::string shortId(const std::string& id);

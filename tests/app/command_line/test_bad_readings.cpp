@@ -45,8 +45,6 @@ TEST_CASE("a reading that cannot be is refused in one sentence, and the ledger s
          "correct one."},
         {{"reading", "butter", "12", "--tare", "12", "--scale", "counter", "--per-piece", "pat"},
          "GROSS: “butter” holds nothing to weigh; correct the reading."},
-        {{"reading", "butter", "12", "--scale", "counter", "--per-piece", " "},
-         "a reading of a series needs its food and what it is of; name both."},
         {{"reading", "butter", "300", "--vessel", "pan", "--scale", "counter"},
          "--vessel: no vessel here is called “pan”; it can be “steel bowl”, or weigh it empty "
          "first."},
