@@ -29,6 +29,8 @@ namespace nettare {
 
 namespace {
 
+constexpr std::size_t kMostSitting = 200;  // readings that can be taken back one after the other
+
 bool isSameTare(const BenchTare& a, const BenchTare& b) {
     return a.kind == b.kind && a.vessel == b.vessel && a.entry == b.entry;
 }
@@ -293,6 +295,7 @@ void WeighPane::recorded(const ChainedEntry& chained) {
     const auto net = done.state.netOf(entry.shown);
     said_ = recordedWords(entry, net, benchSubject(done.state, kitchen_.draft()).what);
     sitting_.push_back(done);
+    if (sitting_.size() > kMostSitting) sitting_.erase(sitting_.begin());
     goOn(done);
     show();
     feedback_->say(FeedbackKind::Recorded, said_);

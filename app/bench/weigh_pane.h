@@ -87,7 +87,7 @@ private:
     WeighState state_;
     std::vector<BenchTare> tares_;
     std::optional<BenchTare> shownTare_, bowl_;
-    std::vector<Sitting> sitting_;    ///< recorded here and not taken back, oldest first
+    std::vector<Sitting> sitting_;    ///< recorded here and not taken back, the newest last
     std::string takingBack_;          ///< UUID of what is being taken back
     std::optional<Sitting> writing_;  ///< until the ledger answers
     QString said_;                    ///< answer that stays until something is typed

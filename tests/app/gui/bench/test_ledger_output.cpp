@@ -1,41 +1,15 @@
 #include "app/bench/ledger_output.h"
 #include "app/gui/bench/bench_kitchen.h"
+#include "app/gui/bench/ledger_paths.h"
 #include "app/gui/support/gui.h"
 #include "app/widgets/message_line.h"
-#include "app/window/path_asker.h"
 
 #include <QDir>
-#include <QPrinter>
 #include <QPushButton>
-#include <QTemporaryDir>
 
 namespace nettare {
 
 namespace {
-
-/// Answers with files of one folder.
-class LedgerPaths : public PathAsker {
-public:
-    explicit LedgerPaths(const QTemporaryDir& folder) : folder_{folder} {}
-
-    [[nodiscard]] QString kitchenToOpen(QWidget*) override { return {}; }
-    [[nodiscard]] QString newKitchen(QWidget*, const QString&) override { return {}; }
-    [[nodiscard]] QString panelPdf(QWidget*, const QString&) override { return {}; }
-    [[nodiscard]] QString foodTable(QWidget*, bool) override { return {}; }
-    [[nodiscard]] QString mappingFile(QWidget*, bool) override { return {}; }
-    [[nodiscard]] QString photograph(QWidget*) override { return {}; }
-    [[nodiscard]] QString ledgerCsv(QWidget*, const QString& name) override {
-        return folder_.filePath(name);
-    }
-    [[nodiscard]] bool printer(QWidget*, QPrinter& printer) override {
-        printer.setOutputFormat(QPrinter::PdfFormat);
-        printer.setOutputFileName(folder_.filePath(QStringLiteral("ledger.pdf")));
-        return true;
-    }
-
-private:
-    const QTemporaryDir& folder_;
-};
 
 struct ShownOutput {
     ShownOutput() : paths{folder}, output{kitchen.kitchen(), paths} {

@@ -42,8 +42,8 @@ void turnWheel(QWidget& widget, int notches) {
     qApp->notify(&widget, &event);
 }
 
-bool waitUntil(const std::function<bool()>& condition) {
-    return QTest::qWaitFor(condition, kPatience_ms);
+bool waitUntil(const std::function<bool()>& condition, int patience_ms) {
+    return QTest::qWaitFor(condition, patience_ms);
 }
 
 void settle() {

@@ -39,8 +39,9 @@ void click(QWidget& widget, QPoint at = {-1, -1});
 /// One notch of the wheel, towards the user, where the pointer stands over the widget's middle.
 void turnWheel(QWidget& widget, int notches = 1);
 
-/// Lets events run until the condition holds; false after kPatience_ms.
-[[nodiscard]] bool waitUntil(const std::function<bool()>& condition);
+/// Lets events run until the condition holds; false after `patience_ms`.
+[[nodiscard]] bool waitUntil(const std::function<bool()>& condition,
+                             int patience_ms = kPatience_ms);
 
 /// Lets everything that is due now run.
 void settle();
