@@ -1,8 +1,10 @@
 #include "db/kitchen/entry_rows.h"
 
+#include <algorithm>
 #include <deque>
 #include <future>
 #include <iterator>
+#include <string_view>
 
 #include "db/kitchen/stored_entry.h"
 
@@ -13,9 +15,32 @@ namespace {
 constexpr std::size_t kReadTogether = 1000;
 constexpr std::size_t kReadAtOnce = 3;
 
-struct RawEntry {
-    std::int64_t sequence = 0;
-    std::string text, hash;
+/// Rows one after the other in one piece of memory, since many small ones cost more than reading.
+class RawEntries {
+public:
+    void add(Query& row) {
+        const std::string_view text = row.view(1);
+        const std::string_view hash = row.view(2);
+        bytes_.append(text).append(hash);
+        ends_.push_back({row.number(0), text.size(), hash.size()});
+    }
+    [[nodiscard]] std::size_t size() const { return ends_.size(); }
+    template <class Each>
+    void each(const Each& take) const {
+        std::string_view rest = bytes_;
+        for (const Row& row : ends_) {
+            take(row.sequence, rest.substr(0, row.text), rest.substr(row.text, row.hash));
+            rest.remove_prefix(row.text + row.hash);
+        }
+    }
+
+private:
+    struct Row {
+        std::int64_t sequence = 0;
+        std::size_t text = 0, hash = 0;  ///< lengths
+    };
+    std::string bytes_;
+    std::vector<Row> ends_;
 };
 
 struct ReadEntries {
@@ -23,14 +48,16 @@ struct ReadEntries {
     std::int64_t unreadable = 0;  ///< the first that is none; 0 where all are
 };
 
-ReadEntries readAll(const std::vector<RawEntry>& rows) {
+ReadEntries readAll(const RawEntries& rows) {
     ReadEntries read;
     read.entries.reserve(rows.size());
-    for (const RawEntry& row : rows) {
-        auto entry = entryFrom(row.text, row.hash);
-        if (!entry) return {{}, row.sequence};
-        read.entries.push_back(std::move(*entry));
-    }
+    rows.each([&read](std::int64_t sequence, std::string_view text, std::string_view hash) {
+        if (read.unreadable != 0) return;
+        if (auto entry = entryFrom(text, std::string{hash}))
+            read.entries.push_back(std::move(*entry));
+        else
+            read.unreadable = sequence;
+    });
     return read;
 }
 
@@ -38,37 +65,43 @@ ReadEntries readAll(const std::vector<RawEntry>& rows) {
 class EntryQueue {
 public:
     void add(Query& row) {
-        rows_.push_back({row.number(0), row.text(1), row.text(2)});
+        rows_.add(row);
         if (rows_.size() == kReadTogether) readBeside();
     }
     /// The rest is read here: most often it is all there is.
     ReadEntries finish() {
+        ReadEntries last = readAll(rows_);
+        if (read_.empty() && beside_.empty()) return last;
         while (!beside_.empty()) takeFirst();
-        append(readAll(rows_));
-        return std::move(read_);
+        read_.push_back(std::move(last));
+        return together();
     }
 
 private:
     void readBeside() {
         beside_.push_back(std::async(std::launch::async,
                                      [rows = std::exchange(rows_, {})] { return readAll(rows); }));
-        rows_.reserve(kReadTogether);
         if (beside_.size() > kReadAtOnce) takeFirst();
     }
     void takeFirst() {
-        append(beside_.front().get());
+        read_.push_back(beside_.front().get());
         beside_.pop_front();
     }
-    void append(ReadEntries next) {
-        if (read_.unreadable != 0) return;
-        read_.unreadable = next.unreadable;
-        read_.entries.insert(read_.entries.end(), std::make_move_iterator(next.entries.begin()),
-                             std::make_move_iterator(next.entries.end()));
+    ReadEntries together() {
+        ReadEntries all;
+        std::size_t count = 0;
+        for (const ReadEntries& part : read_) count += part.entries.size();
+        all.entries.reserve(count);
+        for (ReadEntries& part : read_) {
+            std::ranges::move(part.entries, std::back_inserter(all.entries));
+            if (all.unreadable == 0) all.unreadable = part.unreadable;
+        }
+        return all;
     }
 
-    std::vector<RawEntry> rows_;
+    RawEntries rows_;
     std::deque<std::future<ReadEntries>> beside_;
-    ReadEntries read_;
+    std::vector<ReadEntries> read_;
 };
 
 Error unreadable(const KitchenStore& store, std::int64_t sequence) {

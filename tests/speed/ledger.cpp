@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "bench_work.h"
+#include "core/ledger/counted_series.h"
 #include "core/support/sha256.h"
 #include "db/kitchen/kitchen.h"
 
@@ -135,13 +136,21 @@ void printSeries(const Kitchen& kitchen, const std::string& path) {
     const SeriesKey key{"food 0", SeriesKind::PerPiece, "piece"};
     SQLite::Database bare{path};
     const double query = leastOf(kCalls, [&] { bareSeries(bare, key); });
-    const double series = leastOf(kCalls, [&] { must(kitchen.seriesEntries(key)); });
+    std::size_t entries = 0;
+    const auto open = [&entries, &key](const Kitchen& from) {
+        const auto read = must(from.seriesEntries(key));
+        entries = read.size();
+        countedSeries(readingsOf(read, must(from.equipmentEntries())), key, {});
+    };
+    const Kitchen justOpened = must(Kitchen::open(path, KitchenAccess::Read));
+    const double first = timed([&] { open(justOpened); });
+    const double series = leastOf(kCalls, [&] { open(justOpened); });
     const double kept = leastOf(kCalls, [&] { must(kitchen.seriesKept()); });
     const double page = leastOf(kCalls, [&] { must(kitchen.ledgerPage(0, 200)); });
     fmt::print("  {:<40} {:>7.2f} ms\n", "the bare query of a series", query);
-    fmt::print("  series of {} entries, with related {:>7.2f} ms, {:.2f}x; under {} ms: {}\n",
-               must(kitchen.seriesEntries(key)).size(), series, series / query, kMostMs,
-               held(series < kMostMs));
+    fmt::print("  {:<40} {:>7.2f} ms\n", "a series opened by a kitchen just opened", first);
+    fmt::print("  the same again, {} entries with related {:>7.2f} ms, {:.2f}x; under {} ms: {}\n",
+               entries, series, series / query, kMostMs, held(series < kMostMs));
     fmt::print("  {:<40} {:>7.2f} ms\n", "all series listed", kept);
     fmt::print("  {:<40} {:>7.2f} ms\n", "a page of 200", page);
 }
