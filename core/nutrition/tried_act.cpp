@@ -1,5 +1,6 @@
 #include "core/nutrition/tried_act.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/label/us_rounding.h"
@@ -90,18 +91,49 @@ SeriesData twoPieces(Dossier& dossier, double mean, double spread, WeighedState 
     return series;
 }
 
-/// m - s and m + s leave both m and s of a series as they are.
-PutBack weighTwoMore(std::size_t index, Dossier& dossier) {
-    SeriesData& series = dossier.series[index];
+/// So many numbers whose mean square is 1, and whose mean is 0 unless there is one alone.
+std::vector<double> evenScatter(int count) {
+    if (count == 1) return {1};
+    const bool isOdd = count % 2 != 0;
+    const double apart = isOdd ? std::sqrt(count / (count - 1.0)) : 1;
+    std::vector<double> scatter(isOdd ? 1 : 0);
+    for (int pair = 0; pair < count / 2; ++pair)
+        for (const double side : {-apart, apart}) scatter.push_back(side);
+    return scatter;
+}
+
+/// As an earlier reading was taken: on its scale, in its state.
+std::size_t putLike(Dossier& dossier, std::size_t reading, double grams) {
+    const Indication& shown = dossier.indications[dossier.readings[reading].gross];
+    return putOnScale(dossier, shown.scale, grams, shown.state);
+}
+
+PutBack morePieces(SeriesData& series, int more, Dossier& dossier) {
     SeriesData alone = series;
     alone.pooled = false;
     alone.earlier.reset();
     const auto statistics = statisticsOf(dossier, alone, dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);
-    const std::size_t first = dossier.readings[series.readings.front()].gross;
-    weighPair(dossier, dossier.indications[first].scale, statistics->mean, statistics->spread,
-              dossier.indications[first].state, series);
+    for (const double side : evenScatter(more)) {
+        const double grams = statistics->mean + side * statistics->spread;
+        series.readings.push_back(putLike(dossier, series.readings.front(), grams));
+    }
+    return back;
+}
+
+/// Lots of the mean size.
+PutBack moreRatios(SeriesData& series, int more, Dossier& dossier) {
+    const auto statistics = ratioOf(dossier, series, dossier.main().assumptions);
+    if (!statistics) return {};
+    PutBack back = restoring(dossier, series);
+    const auto [before, after] = series.pairs.front();
+    for (const double side : evenScatter(more)) {
+        const double share = statistics->ratio * statistics->meanBefore;
+        const std::size_t lot = putLike(dossier, before, statistics->meanBefore);
+        const double grams = std::max(0.0, share + side * statistics->residualSpread);
+        series.pairs.emplace_back(lot, putLike(dossier, after, grams));
+    }
     return back;
 }
 
@@ -120,7 +152,7 @@ PutBack weighTwo(std::size_t index, Dossier& dossier, const Cooked& cooked) {
 
 PutBack weighPieces(Dossier& dossier, const Cooked& cooked) {
     Recipe& recipe = dossier.recipes.front();
-    if (recipe.pieceSeries) return weighTwoMore(*recipe.pieceSeries, dossier);
+    if (recipe.pieceSeries) return tryMoreOf(*recipe.pieceSeries, 2, dossier);
     PutBack back = restoring(dossier, recipe.pieceSeries);
     const double all = cooked.eaten.cooked.value_or(cooked.eaten.used).value();
     const double each = all / recipe.pieces.value();
@@ -177,12 +209,20 @@ PutBack sayResidue(std::size_t index, Dossier& dossier) {
 
 }  // namespace
 
+// Added pieces that scatter by s about m leave both as they are.
+std::function<void()> tryMoreOf(std::size_t index, int more, Dossier& dossier) {
+    SeriesData& series = dossier.series[index];
+    if (more < 1) return {};
+    return series.kind == SeriesKind::Ratio ? moreRatios(series, more, dossier)
+                                            : morePieces(series, more, dossier);
+}
+
 std::function<void()> tryAct(const Act& act, Dossier& dossier, const Cooked& cooked) {
     switch (act.kind) {
         case ActKind::WeighLine:
             return weighLine(act.index, dossier, cooked);
         case ActKind::WeighTwoMore:
-            return weighTwoMore(act.index, dossier);
+            return tryMoreOf(act.index, 2, dossier);
         case ActKind::WeighTwo:
             return weighTwo(act.index, dossier, cooked);
         case ActKind::ReadLabel:

@@ -11,4 +11,9 @@ namespace nettare {
 /// that of the dossier. Returns what puts the dossier back; nothing where the act cannot be done.
 [[nodiscard]] std::function<void()> tryAct(const Act& act, Dossier& dossier, const Cooked& cooked);
 
+/// Adds so many single pieces, or lots of the mean size, to a series of the dossier, read on its
+/// scale, that keep its mean or ratio and its own spread (one alone lies a spread above). Returns
+/// what puts the dossier back; nothing where no reading counts in it or `more` is under 1.
+[[nodiscard]] std::function<void()> tryMoreOf(std::size_t series, int more, Dossier& dossier);
+
 }  // namespace nettare

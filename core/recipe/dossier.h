@@ -42,6 +42,7 @@ struct SeriesData {
     std::vector<std::pair<std::size_t, std::size_t>> pairs;  ///< before, after
     bool pooled = false;                    ///< its spread together with the assumed one
     std::optional<EarlierEntry> earlier{};  ///< or with that of an earlier series; goes before
+    std::optional<BenchEntry> bench{};      ///< the ledger's series that it follows
 };
 
 /// What a line is made of: a food or a kept recipe of the same dossier.

@@ -123,8 +123,8 @@ void DossierBuilder::addSeries(Scope& scope) {
     for (std::size_t i = 0; i < document.series.size(); ++i) {
         const SeriesEntry& entry = document.series[i];
         const std::string pointer = pointerTo("/series", i);
-        SeriesData series{entry.id, entry.name, entry.kind,   entry.of,
-                          {},       {},         entry.pooled, entry.earlier};
+        SeriesData series{entry.id, entry.name,   entry.kind,    entry.of,   {},
+                          {},       entry.pooled, entry.earlier, entry.bench};
         series.readings = findAll(scope.names.readings, entry.readings, pointer + "/readings");
         for (std::size_t p = 0; p < entry.pairs.size(); ++p) {
             const std::string place = pointerTo(pointer + "/pairs", p);
