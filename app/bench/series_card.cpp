@@ -17,6 +17,7 @@
 #include "app/bench/bench_fields.h"
 #include "app/bench/left_out_list.h"
 #include "app/bench/outlier_question.h"
+#include "app/bench/recipe_promise.h"
 #include "app/bench/series_plot_view.h"
 #include "app/bench/series_words.h"
 #include "app/scale/shown_number.h"
@@ -58,6 +59,8 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
       plot_{new SeriesPlotView},
       question_{new OutlierQuestion},
       leftOut_{new LeftOutList},
+      promise_{new RecipePromise{desk, this}},
+      promised_{benchNote()},
       others_{benchField(tr("How many others"), "seriesOthers")},
       enough_{benchField(tr("Near enough, in grams"), "seriesEnough")},
       inTime_{benchButton(tr("As weighed in time"), "seriesInTime")} {
@@ -66,6 +69,7 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     summary_->setObjectName(QStringLiteral("seriesSummary"));
     sentence_->setObjectName(QStringLiteral("seriesSentence"));
     more_->setObjectName(QStringLiteral("seriesMore"));
+    promised_->setObjectName(QStringLiteral("seriesPromise"));
     refusal_->setObjectName(QStringLiteral("seriesRefusal"));
     stack_->setContentsMargins(1, 1, 1, 1);
     buildPage();
@@ -76,6 +80,8 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     stack_->setCurrentWidget(empty_);
     connect(&desk_, &BenchDesk::ledgerChanged, this, &SeriesCard::followList);
     connect(&desk_, &BenchDesk::seriesChanged, this, &SeriesCard::followSeries);
+    promised_->hide();
+    connect(promise_, &RecipePromise::changed, this, &SeriesCard::showPromise);
     connect(choice_, &QComboBox::activated, this, &SeriesCard::choose);
     connect(others_, &QLineEdit::editingFinished, this, &SeriesCard::takeOthers);
     connect(enough_, &QLineEdit::editingFinished, this, &SeriesCard::takeEnough);
@@ -120,8 +126,9 @@ void SeriesCard::buildPage() {
     for (QWidget* each :
          {static_cast<QWidget*>(tags_), static_cast<QWidget*>(plot_), static_cast<QWidget*>(note_),
           static_cast<QWidget*>(sentence_), static_cast<QWidget*>(more_),
-          static_cast<QWidget*>(question_), buildControls(), static_cast<QWidget*>(pool_),
-          static_cast<QWidget*>(refusal_), static_cast<QWidget*>(leftOut_)})
+          static_cast<QWidget*>(promised_), static_cast<QWidget*>(question_), buildControls(),
+          static_cast<QWidget*>(pool_), static_cast<QWidget*>(refusal_),
+          static_cast<QWidget*>(leftOut_)})
         column_->addWidget(each);
     column_->addStretch(1);
     refusal_->setProperty("tone", QStringLiteral("error"));
@@ -273,6 +280,21 @@ void SeriesCard::showSentences() {
     sentence_->setVisible(!sentence_->text().isEmpty());
     more_->setText(sentences.join(u'\n'));
     more_->setVisible(!sentences.isEmpty());
+}
+
+void SeriesCard::showPromise() {
+    promised_->setText(promise_->sentences().join(u'\n'));
+    promised_->setVisible(!promise_->sentences().isEmpty());
+}
+
+void SeriesCard::showEvent(QShowEvent* event) {
+    QFrame::showEvent(event);
+    promise_->look(true);
+}
+
+void SeriesCard::hideEvent(QHideEvent* event) {
+    QFrame::hideEvent(event);
+    promise_->look(false);
 }
 
 void SeriesCard::askAboutOutlier() {

@@ -21,6 +21,7 @@ class FlowLayout;
 class LeftOutList;
 class SeriesPlotView;
 class OutlierQuestion;
+class RecipePromise;
 
 /// The yield series that the bench looks at: which one, its conditions, its plot, and what it says.
 /// Where none is shown yet, it shows the one weighed last.
@@ -34,6 +35,8 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     void buildPage();
@@ -43,6 +46,7 @@ private:
     void showTags();
     void showPlot();
     void showSentences();
+    void showPromise();
     void askAboutOutlier();
     void choose(int place);
     void showPool();
@@ -64,6 +68,8 @@ private:
     SeriesPlotView* plot_;
     OutlierQuestion* question_;
     LeftOutList* leftOut_;
+    RecipePromise* promise_;
+    QLabel* promised_;
     QLineEdit *others_, *enough_;
     QPushButton* inTime_;
     std::vector<PoolChoice> pools_;  ///< what pool_ offers, in its order

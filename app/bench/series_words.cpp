@@ -26,16 +26,16 @@ SeriesTexts textsOf(const BenchSeries& series) {
     return {};
 }
 
-/// A number and its unit stay on one line.
+}  // namespace
+
 QString unbroken(const std::string& text) {
     constexpr QChar kNoBreak{0x00A0};
-    static const QRegularExpression kUnit{QStringLiteral("(?<=\\d) (?=(g|%|oz|lb|kg)(\\W|$))")};
+    static const QRegularExpression kUnit{
+        QStringLiteral("(?<=\\d) (?=(g|%|oz|lb|kg|kcal|kJ|mg|µg)(\\W|$))")};
     return QString::fromStdString(text)
         .replace(kUnit, kNoBreak)
         .replace(QStringLiteral("± "), QStringLiteral("±") + kNoBreak);
 }
-
-}  // namespace
 
 QString seriesHeading(const SeriesKey& key) {
     QString name = seriesName(key);

@@ -7,6 +7,9 @@
 
 namespace nettare {
 
+/// The text with a number and its unit, or a ± and its number, on one line.
+[[nodiscard]] QString unbroken(const std::string& text);
+
 /// "Prawn meat per piece", "Fennel: edible / bought".
 [[nodiscard]] QString seriesHeading(const SeriesKey& key);
 

@@ -108,11 +108,14 @@ std::size_t putLike(Dossier& dossier, std::size_t reading, double grams) {
     return putOnScale(dossier, shown.scale, grams, shown.state);
 }
 
+SeriesData unpooled(SeriesData series) {
+    series.pooled = false;
+    series.earlier.reset();
+    return series;
+}
+
 PutBack morePieces(SeriesData& series, int more, Dossier& dossier) {
-    SeriesData alone = series;
-    alone.pooled = false;
-    alone.earlier.reset();
-    const auto statistics = statisticsOf(dossier, alone, dossier.main().assumptions);
+    const auto statistics = statisticsOf(dossier, unpooled(series), dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);
     for (const double side : evenScatter(more)) {
@@ -124,7 +127,7 @@ PutBack morePieces(SeriesData& series, int more, Dossier& dossier) {
 
 /// Lots of the mean size.
 PutBack moreRatios(SeriesData& series, int more, Dossier& dossier) {
-    const auto statistics = ratioOf(dossier, series, dossier.main().assumptions);
+    const auto statistics = ratioOf(dossier, unpooled(series), dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);
     const auto [before, after] = series.pairs.front();

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QMetaObject>
+#include <QObject>
+#include <QStringList>
+
+class QTimer;
+
+namespace nettare {
+
+class BenchDesk;
+
+/// What the series that the desk shows means for the ceilings and floors of the open recipe, where
+/// that follows it: how many more weighings keep them. Found beside the window, a moment after the
+/// recipe or the series changed, and only while somebody looks.
+class RecipePromise : public QObject {
+    Q_OBJECT
+
+public:
+    explicit RecipePromise(BenchDesk& desk, QObject* parent = nullptr);
+
+    /// A sentence for each ceiling or floor that the series has to do with; none otherwise.
+    [[nodiscard]] const QStringList& sentences() const { return sentences_; }
+    void look(bool isLookedAt);
+
+signals:
+    void changed();
+
+private:
+    void followDraft();
+    void askSoon();
+    void ask();
+    void say(const QStringList& sentences);
+
+    BenchDesk& desk_;
+    QTimer* soon_;
+    QMetaObject::Connection draft_;
+    QStringList sentences_;
+    bool isLookedAt_ = false;
+    int asked_ = 0;  ///< counts, so that only the newest answer shows
+};
+
+}  // namespace nettare
