@@ -142,7 +142,8 @@ void BenchArguments::addEquipment() {
 
 void BenchArguments::addSeries() {
     seriesCommand_->footer(std::string{kSeriesExamples});
-    seriesCommand_->add_option("FOOD", series_.food, "The food, or the start of its name");
+    CLI::Option* food =
+        seriesCommand_->add_option("FOOD", series_.food, "The food, or the start of its name");
     seriesCommand_
         ->add_option("--of", series_.of, "Its piece, measure or ratio, where it has several")
         ->type_name("WORD");
@@ -172,6 +173,11 @@ void BenchArguments::addSeries() {
                      "Of that series, or of the one shown, only readings with that condition")
         ->type_name("TEXT")
         ->excludes(usual);
+    seriesCommand_
+        ->add_option("--for", series_.recipe,
+                     "How many more weighings keep the ceilings of that recipe of the kitchen")
+        ->type_name("RECIPE")
+        ->needs(food);
     seriesCommand_->add_flag("--json", series_.json, "The same for other programs, as JSON");
 }
 

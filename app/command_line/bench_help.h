@@ -38,7 +38,8 @@ inline constexpr std::string_view kSeriesExamples =
     "  nettare --kitchen spring.nettare series\n"
     "  nettare --kitchen spring.nettare series \"prawn meat\" --others 36 --within 5\n"
     "  nettare --kitchen spring.nettare series fennel --of \"edible / bought\" --json\n"
-    "  nettare --kitchen spring.nettare series \"prawn meat\" --tag 2026 --pool-tag 2025";
+    "  nettare --kitchen spring.nettare series \"prawn meat\" --tag 2026 --pool-tag 2025\n"
+    "  nettare --kitchen spring.nettare series \"prawns, peeled\" --for Charred";
 
 inline constexpr std::string_view kLedgerExamples =
     "Examples:\n"

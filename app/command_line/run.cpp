@@ -103,7 +103,7 @@ private:
     }
     Result<int> one(const SeriesCommand& command) {
         return done(toRead(), [&](const Kitchen* kitchen) {
-            return showSeries(command, *kitchen, loader_, out_);
+            return showSeries(command, *kitchen, loader_, recipesOf(*kitchen, loader_, {}), out_);
         });
     }
     Result<int> one(const LedgerCommand& command) {

@@ -8,6 +8,7 @@
 
 #include "app/command_line/pooled_with.h"
 #include "app/command_line/series_page.h"
+#include "app/command_line/series_promise.h"
 #include "app/command_line/show_recipe.h"
 
 namespace nettare {
@@ -43,7 +44,7 @@ void list(const Summaries& all, std::ostream& out) {
 }  // namespace
 
 Result<void> showSeries(const SeriesCommand& command, const Kitchen& kitchen, DossierLoader& loader,
-                        std::ostream& out) {
+                        const OpenRecipe& open, std::ostream& out) {
     const auto all = kitchen.seriesKept();
     if (!all) return fail(all.error());
     if (command.food.empty()) {
@@ -66,7 +67,19 @@ Result<void> showSeries(const SeriesCommand& command, const Kitchen& kitchen, Do
         return fail(
             ofArgument(command.poolWith.empty() ? "--pool-tag" : "--pool-with",
                        Error{ErrorCode::SeriesShowsNoSpread}.with("found", earlierName(*earlier))));
-    out << (command.json ? writeJsonIndented(seriesJson(*series)) : seriesPage(*series));
+    std::optional<SeriesPromise> promise;
+    if (!command.recipe.empty()) {
+        auto found = promiseOf(open, command.recipe, series->key, command.tags);
+        if (!found) return fail(found.error());
+        promise = std::move(*found);
+    }
+    if (command.json) {
+        Json json = seriesJson(*series);
+        if (promise) json.set("targets", promiseJson(*promise));
+        out << writeJsonIndented(json);
+        return {};
+    }
+    out << seriesPage(*series, promise ? promiseLines(*promise) : std::string{});
     return {};
 }
 

@@ -95,8 +95,9 @@ std::string seriesLines(const BenchSeries& series) {
     return lines;
 }
 
-std::string seriesPage(const BenchSeries& series) {
-    std::string page = fmt::format("{}\n{}", seriesTitle(series.key), seriesLines(series));
+std::string seriesPage(const BenchSeries& series, const std::string& promise) {
+    std::string page =
+        fmt::format("{}\n{}{}", seriesTitle(series.key), seriesLines(series), promise);
     for (const LedgerReading& reading : series.readings) page += readingLine(reading);
     return page;
 }

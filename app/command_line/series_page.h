@@ -19,8 +19,9 @@ namespace nettare {
 /// What it says, a sentence a line; where nothing counts, that.
 [[nodiscard]] std::string seriesLines(const BenchSeries& series);
 
-/// The same under its name, and its readings; those that do not count with the reason.
-[[nodiscard]] std::string seriesPage(const BenchSeries& series);
+/// The same under its name, what it promises a recipe in whole lines, and its readings; those that
+/// do not count with the reason.
+[[nodiscard]] std::string seriesPage(const BenchSeries& series, const std::string& promise);
 
 /// All numbers of it, unrounded.
 [[nodiscard]] Json seriesJson(const BenchSeries& series);

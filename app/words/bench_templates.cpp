@@ -37,6 +37,9 @@ std::string_view benchTemplateFor(ErrorCode code) {
         case SeriesOfOther:
             return "the line counts {wanted} and the series is of {found}; choose a series of "
                    "{wanted}, or change the line.";
+        case SeriesNotFollowed:
+            return "“{recipe}” counts nothing by the series {found} with those conditions; give a "
+                   "line the series first, below the ingredient table.";
         case SeriesShowsNoSpread:
             return "fewer than two readings of “{found}” count, so it shows no spread to pool "
                    "with; weigh more of it, or pool with another series.";

@@ -11,7 +11,7 @@
 namespace nettare {
 
 /// The index of the dossier's series that follows the ledger's series of that key and exactly those
-/// tags (sorted); nothing where none does.
+/// tags (sorted), or of its own series that is called so; nothing where there is none.
 [[nodiscard]] std::optional<std::size_t> followedIn(const Dossier& dossier, const SeriesKey& key,
                                                     const std::vector<std::string>& tags);
 

@@ -147,6 +147,7 @@ enum class ErrorCode {
     SeriesNotFound,       ///< no series of "found"; there are series of "known"
     SeriesAmbiguous,      ///< several series, "known", and it was not said which
     SeriesOfOther,        ///< a line counts "wanted", the series is of "found"
+    SeriesNotFollowed,    ///< no line of "recipe" counts by the series "found"
     SeriesShowsNoSpread,  ///< fewer than two readings of "found" count
     PoolOfOther,          ///< the series "found" is not of "wanted", as the one it is pooled with
     PoolWithItself,       ///< the readings of "found" are among those that are shown

@@ -125,6 +125,26 @@ TEST_CASE("a trim is weighed before and after", "[commandline][bench]") {
     CHECK(page.ends_with("  350.5 g of 455.0 g\n"));
 }
 
+TEST_CASE("a series is held against the ceiling of a recipe that follows it",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    std::ofstream{"skewers.json"} << skewers();
+    bench({"add", "skewers.json"});
+    const std::string page = bench({"series", "prawns, peeled", "--for", "Charred"});
+    CHECK_THAT(page, Catch::Contains("\nFor “Charred prawn & fennel skewers”, at most 150 kcal "
+                                     "energy per portion: no number of weighings is enough; "));
+    const auto json = parseJson(bench({"series", "prawns, peeled", "--for", "charred", "--json"}));
+    REQUIRE(json);
+    const Json& target = json->find("targets")->items()->front();
+    CHECK(*target.find("enough") == Json{"none suffices"});
+    CHECK(*target.find("at_most") == Json{"150"});
+
+    bench.reading({"squid", "12.0", "--per-piece", "tube"});
+    const Outcome refused = run(BenchKitchen::here({"series", "squid", "--for", "Charred"}));
+    CHECK(refused.code == 1);
+    CHECK_THAT(refused.err, Catch::Contains("counts nothing by the series squid per tube"));
+}
+
 TEST_CASE("a series is pooled with an earlier one", "[commandline][bench]") {
     const BenchKitchen bench;
     const auto weigh = [&bench](const char* food, const char* grams, const char* tag) {

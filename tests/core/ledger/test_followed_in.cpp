@@ -14,6 +14,10 @@ TEST_CASE("a dossier knows which of its series follows one of the ledger", "[led
     dossier.series[3] = {"r", "corn", SeriesKind::Ratio, "", {}, {}, false, {}, {}};
     dossier.series[3].bench = BenchEntry{"corn", "edible / bought", {}};
 
+    dossier.series[0] = {"s", "squid", SeriesKind::PerPiece, "tube", {}, {}, false, {}, {}};
+    CHECK(followedIn(dossier, {"Squid", SeriesKind::PerPiece, "tube"}, {}) == 0U);
+    CHECK_FALSE(followedIn(dossier, {"Squid", SeriesKind::PerPiece, "tube"}, {"small"}));
+
     const SeriesKey prawns{"prawns", SeriesKind::PerPiece, "prawn"};
     CHECK(followedIn(dossier, prawns, {"size 16/20"}) == 1U);
     CHECK(followedIn(dossier, prawns, {}) == 2U);
