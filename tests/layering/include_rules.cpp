@@ -17,7 +17,8 @@ struct IncludeRule {
 constexpr auto kQt = "Q[A-Za-z].*|q[a-z_]+\\.h";
 /// What db shows to others.
 constexpr auto kPublicDb =
-    "db/(food_groups|food_tables?|food_search|food_value|like_density|measure_spreads|own_matches|"
+    "db/(food_groups|food_tables?|food_search|food_value|is_database|like_density|measure_spreads|"
+    "own_matches|"
     "import/import_table|import/csv_mapping|"
     "kitchen/kitchen|kitchen/own_food_record|kitchen/uuid)\\.h";
 constexpr auto kSqlite = "sqlite3.*|SQLiteCpp/.*";
