@@ -50,7 +50,7 @@ struct SeriesCommand {
     double others = 0;  ///< 0: not asked for
     double within = 0;  ///< g; 0: not asked for
     bool pool = false;
-    std::string recipe;  ///< whose ceilings it is held against; may be empty
+    std::string recipe;             ///< whose ceilings it is held against; may be empty
     std::string poolWith, poolTag;  ///< an earlier series, and the condition of its readings
     bool json = false;
 };

@@ -139,7 +139,7 @@ TEST_CASE("a series is held against the ceiling of a recipe that follows it",
     CHECK(*target.find("enough") == Json{"none suffices"});
     CHECK(*target.find("at_most") == Json{"150"});
 
-    bench.reading({"squid", "12.0", "--per-piece", "tube"});
+    bench.reading({"squid", "12.0", "--per-piece", "tube", "--scale", "counter"});
     const Outcome refused = run(BenchKitchen::here({"series", "squid", "--for", "Charred"}));
     CHECK(refused.code == 1);
     CHECK_THAT(refused.err, Catch::Contains("counts nothing by the series squid per tube"));

@@ -112,9 +112,11 @@ TEST_CASE("a floor and a ratio are answered too", "[nutrition]") {
     CHECK(answersOf(eightBulbs(R"({"component":"SUGAD","per":"batch","at_most":"30"})")).empty());
     Kitchen trimmed = Kitchen{}.reading("b", "300").reading("a", "210");
     trimmed.reading("b2", "280").reading("a2", "202");
-    trimmed.append("series", R"({"id":"p","name":"trim","kind":"ratio","of":"edible / bought",
+    trimmed.reading("w", "900", "", "as purchased");
+    trimmed.append("series", R"({"id":"p","name":"trim","kind":"ratio",
         "pairs":[{"before":"b","after":"a"},{"before":"b2","after":"a2"}]})");
-    trimmed.line(R"({"id":"f","amount":"900","unit":"g","food":"fennel","trim":"p"})");
+    trimmed.line(
+        R"({"id":"f","amount":"4","piece":"bulb","food":"fennel","weighed":["w"],"trim":"p"})");
     const EnoughWeighings ratio = answerOf(trimmed.json("targets", "[" + ceiling(205) + "]"));
     CHECK(ratio.enough == Enough::WithMore);
     CHECK(ratio.more >= 1);
