@@ -2,10 +2,14 @@
 
 #include <catch2/catch.hpp>
 
+#include <QLabel>
 #include <QTest>
 
 #include "app/bench/bench_desk.h"
+#include "app/bench/series_card.h"
 #include "app/gui/session/demo_kitchen.h"
+#include "app/gui/support/gui.h"
+#include "app/gui/support/sample_session.h"
 #include "app/scale/weighing.h"
 #include "app/session/ledger_series.h"
 #include "core/edit/edit_draft.h"
@@ -91,6 +95,17 @@ TEST_CASE("the series says how many more weighings keep the recipe's ceiling") {
     CHECK(says(promise, "no weighing mends that"));
     skewers.kitchen->draft()->undoStack().setIndex(0);
     CHECK(QTest::qWaitFor([&] { return promise.sentences().isEmpty(); }));
+}
+
+TEST_CASE("the card shows the promise while it is looked at") {
+    PromisedSkewers skewers;
+    skewers.bindPrawns();
+    SeriesCard card{skewers.desk};
+    showReady(card, {760, 860});
+    auto& shown = child<QLabel>(card, "seriesPromise");
+    REQUIRE(QTest::qWaitFor([&] { return shown.isVisible(); }));
+    CHECK_THAT(shown.text().toStdString(), Catch::Contains("energy per portion"));
+    keepScreenPictures(card, QStringLiteral("series-promise"));
 }
 
 TEST_CASE("nobody is asked while nobody looks") {
