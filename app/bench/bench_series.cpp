@@ -91,11 +91,11 @@ SeriesQuestion questionOf(const BenchSeries& series) {
 
 Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
                               const std::vector<std::string>& tags, const PoolChoice& pool) {
-    const auto entries = kitchen.seriesEntries(key);
+    auto entries = kitchen.seriesEntries(key);
     if (!entries) return fail(entries.error());
     const auto checks = kitchen.equipmentEntries();
     if (!checks) return fail(checks.error());
-    std::vector<LedgerReading> all = readingsOf(*entries, *checks);
+    std::vector<LedgerReading> all = readingsOf(std::move(*entries), *checks);
     ReadSeries series;
     series.numbers = countedSeries(all, key, tags);
     series.shown.key = key;

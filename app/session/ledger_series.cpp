@@ -19,12 +19,12 @@ Decimal writtenSpread(double spread) {
 
 Result<SeriesToBind> seriesToBind(const Kitchen& kitchen, const SeriesKey& key,
                                   const std::vector<std::string>& tags) {
-    const auto entries = kitchen.seriesEntries(key);
+    auto entries = kitchen.seriesEntries(key);
     if (!entries) return fail(entries.error());
     const auto checks = kitchen.equipmentEntries();
     if (!checks) return fail(checks.error());
     SeriesToBind series{key, tags, {}, {}, {}};
-    for (LedgerReading& reading : readingsOf(*entries, *checks)) {
+    for (LedgerReading& reading : readingsOf(std::move(*entries), *checks)) {
         const auto of = seriesKeyOf(reading.entry());
         const bool wanted = of && sameSeries(*of, key) && bearsTags(reading, tags);
         (wanted ? series.readings : series.tares).push_back(std::move(reading));

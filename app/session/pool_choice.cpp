@@ -52,9 +52,9 @@ bool isOfEarlier(const LedgerReading& reading, const EarlierSeries& series) {
 
 Result<std::optional<EarlierSpread>> earlierSpread(const Kitchen& kitchen,
                                                    const EarlierSeries& series) {
-    const auto entries = kitchen.seriesEntries(series.key);
+    auto entries = kitchen.seriesEntries(series.key);
     if (!entries) return fail(entries.error());
-    const auto readings = readingsOf(*entries, {});
+    const auto readings = readingsOf(std::move(*entries), {});
     const CountedSeries counted = countedSeries(readings, series.key, series.tags);
     if (series.key.kind == SeriesKind::Ratio)
         return spreadBy(

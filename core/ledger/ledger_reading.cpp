@@ -31,13 +31,12 @@ std::optional<Decimal> inUnit(Decimal amount, const std::string& from, const std
 /// The indications of a chain, put together with what is said of them.
 class Projection {
 public:
-    Projection(const std::vector<ChainedEntry>& entries, const ScaleChecks& checks)
-        : checks_{checks} {
+    Projection(std::vector<ChainedEntry> entries, const ScaleChecks& checks) : checks_{checks} {
         places_.reserve(entries.size());
         readings_.reserve(entries.size());
-        for (const ChainedEntry& chained : entries) {
+        for (ChainedEntry& chained : entries) {
             sayings_.hear(chained.entry);
-            if (isIndication(chained.entry.kind)) take(chained);
+            if (isIndication(chained.entry.kind)) take(std::move(chained));
         }
     }
 
@@ -51,12 +50,13 @@ public:
     }
 
 private:
-    void take(const ChainedEntry& chained) {
-        places_.emplace(chained.entry.id, readings_.size());
+    void take(ChainedEntry&& chained) {
         LedgerReading& reading = readings_.emplace_back();
-        reading.chained = chained;
-        reading.suspect = chained.entry.kind != EntryKind::Checked &&
-                          checks_.isSuspect(chained.entry.scale, chained.sequence);
+        reading.chained = std::move(chained);
+        const LedgerEntry& entry = reading.entry();
+        places_.emplace(entry.id, readings_.size() - 1);
+        reading.suspect = entry.kind != EntryKind::Checked &&
+                          checks_.isSuspect(entry.scale, reading.chained.sequence);
     }
 
     void tell(LedgerReading& reading) const {
@@ -117,7 +117,7 @@ private:
     const ScaleChecks& checks_;
     Sayings sayings_;
     std::vector<LedgerReading> readings_;
-    std::unordered_map<std::string_view, std::size_t> places_;  ///< by the ids of the entries
+    std::unordered_map<std::string_view, std::size_t> places_;  ///< by the ids of readings_
 };
 
 }  // namespace
@@ -135,10 +135,10 @@ std::optional<SeriesKey> seriesKeyOf(const LedgerEntry& entry) {
     return SeriesKey{entry.what, entry.series->kind, entry.series->of};
 }
 
-std::vector<LedgerReading> readingsOf(const std::vector<ChainedEntry>& entries,
+std::vector<LedgerReading> readingsOf(std::vector<ChainedEntry> entries,
                                       const std::vector<ChainedEntry>& checks) {
     const ScaleChecks known{checks};
-    return Projection{entries, known}.take();
+    return Projection{std::move(entries), known}.take();
 }
 
 std::optional<double> netGrams(const LedgerReading& reading) {

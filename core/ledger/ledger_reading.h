@@ -64,7 +64,7 @@ struct LedgerReading {
 /// leaves a net unknown. A reason may be given anew (Reasoned) by the id of the reading or of the
 /// entry that gave the old one; taking in likewise. Of two that supersede, the first counts.
 /// `checks` are the scales' checks (all of the ledger), by sequence.
-[[nodiscard]] std::vector<LedgerReading> readingsOf(const std::vector<ChainedEntry>& entries,
+[[nodiscard]] std::vector<LedgerReading> readingsOf(std::vector<ChainedEntry> entries,
                                                     const std::vector<ChainedEntry>& checks);
 
 /// A net in grams; nothing where there is none.

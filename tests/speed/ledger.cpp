@@ -138,9 +138,9 @@ void printSeries(const Kitchen& kitchen, const std::string& path) {
     const double query = leastOf(kCalls, [&] { bareSeries(bare, key); });
     std::size_t entries = 0;
     const auto open = [&entries, &key](const Kitchen& from) {
-        const auto read = must(from.seriesEntries(key));
+        auto read = must(from.seriesEntries(key));
         entries = read.size();
-        countedSeries(readingsOf(read, must(from.equipmentEntries())), key, {});
+        countedSeries(readingsOf(std::move(read), must(from.equipmentEntries())), key, {});
     };
     const Kitchen justOpened = must(Kitchen::open(path, KitchenAccess::Read));
     const double first = timed([&] { open(justOpened); });
