@@ -48,7 +48,9 @@ QString printedChain(const ChainState& checked) {
     const QString end =
         ChainTexts::tr("%1 (%2)").arg(QString::number(checked.entries), shortHash(checked.head));
     if (checked.isIntact())
-        return ChainTexts::tr("Checked while printing: the chain is intact and ends in entry %1.")
+        return ChainTexts::tr(
+                   "Checked while printing: the chain is intact up to entry %1. Whether more "
+                   "entries followed, “nettare verify” tells.")
             .arg(end);
     return ChainTexts::tr(
                "Checked while printing: the chain is BROKEN at entry %1, which is not as it was "

@@ -33,7 +33,7 @@ RecipePromise::RecipePromise(BenchDesk& desk, QObject* parent)
     soon_->setSingleShot(true);
     soon_->setInterval(kPauseMs);
     connect(soon_, &QTimer::timeout, this, &RecipePromise::ask);
-    connect(&desk_, &BenchDesk::seriesChanged, this, &RecipePromise::askSoon);
+    connect(&desk_, &BenchDesk::seriesChanged, this, &RecipePromise::followSeries);
     connect(&desk_.kitchen(), &KitchenSession::draftOpened, this, &RecipePromise::followDraft);
     followDraft();
 }
@@ -47,6 +47,18 @@ void RecipePromise::followDraft() {
     disconnect(draft_);
     if (const DraftSession* const draft = desk_.kitchen().draft())
         draft_ = connect(draft, &DraftSession::evaluationChanged, this, &RecipePromise::askSoon);
+    askSoon();
+}
+
+// What was said of another series is not said of this one.
+void RecipePromise::followSeries() {
+    const BenchSeries* const series = desk_.series();
+    if (series != nullptr && !(series->key == key_ && series->tags == tags_)) {
+        key_ = series->key;
+        tags_ = series->tags;
+        ++asked_;
+        say({});
+    }
     askSoon();
 }
 

@@ -4,6 +4,11 @@
 #include <QObject>
 #include <QStringList>
 
+#include <string>
+#include <vector>
+
+#include "core/ledger/ledger_reading.h"
+
 class QTimer;
 
 namespace nettare {
@@ -28,6 +33,7 @@ signals:
 
 private:
     void followDraft();
+    void followSeries();
     void askSoon();
     void ask();
     void say(const QStringList& sentences);
@@ -36,6 +42,8 @@ private:
     QTimer* soon_;
     QMetaObject::Connection draft_;
     QStringList sentences_;
+    SeriesKey key_;  ///< of the series that sentences_ are of
+    std::vector<std::string> tags_;
     bool isLookedAt_ = false;
     int asked_ = 0;  ///< counts, so that only the newest answer shows
 };

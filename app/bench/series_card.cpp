@@ -82,6 +82,7 @@ SeriesCard::SeriesCard(BenchDesk& desk, QWidget* parent)
     connect(&desk_, &BenchDesk::seriesChanged, this, &SeriesCard::followSeries);
     promised_->hide();
     connect(promise_, &RecipePromise::changed, this, &SeriesCard::showPromise);
+    connect(&desk_, &BenchDesk::notRecorded, this, &SeriesCard::askAboutOutlier);
     connect(choice_, &QComboBox::activated, this, &SeriesCard::choose);
     connect(others_, &QLineEdit::editingFinished, this, &SeriesCard::takeOthers);
     connect(enough_, &QLineEdit::editingFinished, this, &SeriesCard::takeEnough);

@@ -8,8 +8,11 @@ namespace {
 
 bool follows(const SeriesData& series, const SeriesKey& key, const std::vector<std::string>& tags) {
     // The readings of a document's own series stand in the ledger under its name.
-    if (!series.bench)
-        return tags.empty() && sameSeries({series.name, series.kind, series.of}, key);
+    if (!series.bench) {
+        // What a ratio is of, such as "edible / bought", only the lines that use it say.
+        const std::string& own = series.kind == SeriesKind::Ratio ? key.of : series.of;
+        return tags.empty() && sameSeries({series.name, series.kind, own}, key);
+    }
     const std::string& of = series.kind == SeriesKind::Ratio ? series.bench->of : series.of;
     return series.bench->tags == tags && sameSeries({series.bench->what, series.kind, of}, key);
 }

@@ -1,6 +1,7 @@
 #include "core/nutrition/enough_weighings.h"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <optional>
 
@@ -10,7 +11,7 @@ namespace nettare {
 
 namespace {
 
-/// Less than this share of a half-width is not narrower: rounding of the sums.
+/// Less than this share of a half-width is no difference: rounding of the sums.
 constexpr double kNoDifference = 1e-9;
 
 /// A copy of the dossier on which more is weighed.
@@ -81,7 +82,9 @@ std::optional<EnoughWeighings> enoughFor(const TargetEntry& target, const Figure
     answer.target = target;
     answer.halfWidth = intervalOf(figure).halfWidth;
     answer.least = kitchen.halfWidth(target, most).value_or(answer.halfWidth);
-    if (answer.least >= answer.halfWidth * (1 - kNoDifference)) return std::nullopt;
+    answer.tried = most;
+    if (std::fabs(answer.least - answer.halfWidth) <= answer.halfWidth * kNoDifference)
+        return std::nullopt;
     answer.room = roomOf(target, figure);
     if (answer.room < 0) {
         answer.enough = Enough::ValueMisses;

@@ -108,26 +108,34 @@ std::size_t putLike(Dossier& dossier, std::size_t reading, double grams) {
     return putOnScale(dossier, shown.scale, grams, shown.state);
 }
 
-SeriesData unpooled(SeriesData series) {
-    series.pooled = false;
-    series.earlier.reset();
-    return series;
+/// What the readings alone say; of one that shows no spread, with what it is pooled with.
+SeriesData byItself(const SeriesData& series) {
+    SeriesData alone = series;
+    alone.pooled = false;
+    if (series.readings.size() + series.pairs.size() > 1) alone.earlier.reset();
+    return alone;
 }
 
+/// As many pieces a reading as the first has.
 PutBack morePieces(SeriesData& series, int more, Dossier& dossier) {
-    const auto statistics = statisticsOf(dossier, unpooled(series), dossier.main().assumptions);
+    const auto statistics = statisticsOf(dossier, byItself(series), dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);
+    const std::size_t first = series.readings.front();
+    const int pieces = dossier.readings[first].pieces;
     for (const double side : evenScatter(more)) {
-        const double grams = statistics->mean + side * statistics->spread;
-        series.readings.push_back(putLike(dossier, series.readings.front(), grams));
+        const double grams =
+            pieces * statistics->mean + side * std::sqrt(pieces) * statistics->spread;
+        const std::size_t added = putLike(dossier, first, grams);
+        dossier.readings[added].pieces = pieces;
+        series.readings.push_back(added);
     }
     return back;
 }
 
 /// Lots of the mean size.
 PutBack moreRatios(SeriesData& series, int more, Dossier& dossier) {
-    const auto statistics = ratioOf(dossier, unpooled(series), dossier.main().assumptions);
+    const auto statistics = ratioOf(dossier, byItself(series), dossier.main().assumptions);
     if (!statistics) return {};
     PutBack back = restoring(dossier, series);
     const auto [before, after] = series.pairs.front();

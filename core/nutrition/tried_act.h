@@ -11,8 +11,9 @@ namespace nettare {
 /// that of the dossier. Returns what puts the dossier back; nothing where the act cannot be done.
 [[nodiscard]] std::function<void()> tryAct(const Act& act, Dossier& dossier, const Cooked& cooked);
 
-/// Adds so many single pieces, or lots of the mean size, to a series of the dossier, read on its
-/// scale, that keep its mean or ratio and its own spread (one alone lies a spread above). Returns
+/// Adds so many readings to a series of the dossier, on its scale, each of as many pieces as its
+/// first or of a lot of the mean size. They keep its mean or ratio and its own spread, or of one
+/// reading the earlier spread that it is pooled with (one added alone lies a spread above). Returns
 /// what puts the dossier back; nothing where no reading counts in it or `more` is under 1.
 [[nodiscard]] std::function<void()> tryMoreOf(std::size_t series, int more, Dossier& dossier);
 

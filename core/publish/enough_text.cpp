@@ -20,7 +20,8 @@ std::string noneSuffices(const EnoughWeighings& answer, const ComponentFacts& fa
     int decimals = facts.decimals;
     while (decimals < 6 && numberAt(decimals, answer.least) == numberAt(decimals, answer.room))
         ++decimals;
-    return fmt::format("no number of weighings is enough; ± {} {} would stay, and {} are left",
+    return fmt::format("even {} more are not enough; ± {} {} would stay, and {} are left",
+                       answer.tried == 1 ? "one" : numberAt(0, answer.tried),
                        numberAt(decimals, answer.least, Direction::Ceiling), facts.unit,
                        numberAt(decimals, answer.room, Direction::Floor));
 }

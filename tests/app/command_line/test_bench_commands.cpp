@@ -132,7 +132,7 @@ TEST_CASE("a series is held against the ceiling of a recipe that follows it",
     bench({"add", "skewers.json"});
     const std::string page = bench({"series", "prawns, peeled", "--for", "Charred"});
     CHECK_THAT(page, Catch::Contains("\nFor “Charred prawn & fennel skewers”, at most 150 kcal "
-                                     "energy per portion: no number of weighings is enough; "));
+                                     "energy per portion: even 1000 more are not enough; "));
     const auto json = parseJson(bench({"series", "prawns, peeled", "--for", "charred", "--json"}));
     REQUIRE(json);
     const Json& target = json->find("targets")->items()->front();

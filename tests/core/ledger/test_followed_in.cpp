@@ -18,6 +18,9 @@ TEST_CASE("a dossier knows which of its series follows one of the ledger", "[led
     CHECK(followedIn(dossier, {"Squid", SeriesKind::PerPiece, "tube"}, {}) == 0U);
     CHECK_FALSE(followedIn(dossier, {"Squid", SeriesKind::PerPiece, "tube"}, {"small"}));
 
+    dossier.series[0] = {"t", "fennel, trimmed", SeriesKind::Ratio, "", {}, {}, false, {}, {}};
+    CHECK(followedIn(dossier, {"fennel, trimmed", SeriesKind::Ratio, "edible / bought"}, {}) == 0U);
+
     const SeriesKey prawns{"prawns", SeriesKind::PerPiece, "prawn"};
     CHECK(followedIn(dossier, prawns, {"size 16/20"}) == 1U);
     CHECK(followedIn(dossier, prawns, {}) == 2U);

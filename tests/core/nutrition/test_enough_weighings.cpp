@@ -122,3 +122,34 @@ TEST_CASE("a floor and a ratio are answered too", "[nutrition]") {
     CHECK(ratio.more >= 1);
     CHECK(ratio.more < 20);
 }
+
+TEST_CASE("one reading pooled with an earlier series is extended by that one's spread",
+          "[nutrition]") {
+    Kitchen kitchen = Kitchen{}.reading("p1", "231");
+    kitchen.append("series", R"({"id":"p","name":"fennel","kind":"per piece","of":"bulb",
+        "readings":["p1"],"pooled_with":{"name":"2025","s":"8","nu":"11"}})");
+    kitchen.line(R"({"id":"f","amount":"8","piece":"bulb","food":"fennel",
+        "series":{"id":"p","use":"others"}})");
+    kitchen.json("targets", "[" + ceiling(595) + "]");
+    // 572.9 kcal; t(11) 8 g sqrt(64/1 + 8) = 46 kcal now, at last 1.96 x 8 g x sqrt(8) = 14 kcal.
+    const EnoughWeighings answer = answerOf(kitchen);
+    CHECK(answer.enough == Enough::WithMore);
+    CHECK(answer.least == Approx(14).epsilon(0.05));
+    CHECK(answer.more < 10);
+}
+
+TEST_CASE("a series of several pieces a reading is extended by such readings", "[nutrition]") {
+    Kitchen kitchen = Kitchen{};
+    for (const auto& [id, grams] :
+         {std::pair{"a", "100"}, std::pair{"b", "102"}, std::pair{"c", "101"}})
+        kitchen.reading(id, grams, R"(,"pieces":"10")");
+    kitchen.append("series", R"({"id":"p","name":"fennel","kind":"per piece","of":"bulb",
+        "readings":["a","b","c"]})");
+    kitchen.line(R"({"id":"f","amount":"500","piece":"bulb","food":"fennel",
+        "series":{"id":"p","use":"others"}})");
+    kitchen.json("targets", "[" + ceiling(1580) + "]");
+    const EnoughWeighings answer = answerOf(kitchen);
+    // The display of 1 g is a tenth of that for each piece, and stays so.
+    CHECK(answer.enough == Enough::WithMore);
+    CHECK(answer.least < answer.halfWidth / 2);
+}

@@ -13,6 +13,7 @@ EnoughWeighings answer(Enough enough, double room, double least = 0, int more = 
     made.room = room;
     made.least = least;
     made.more = more;
+    made.tried = kMostMore;
     return made;
 }
 
@@ -35,7 +36,7 @@ TEST_CASE("how many more weighings a ceiling asks for is a sentence", "[publish]
 
 TEST_CASE("what would stay and what is left never look alike", "[publish]") {
     const std::string of =
-        "For “Skewers”, at most 150 kcal energy per portion: no number of weighings is enough; ";
+        "For “Skewers”, at most 150 kcal energy per portion: even 1000 more are not enough; ";
     CHECK(textOf(answer(Enough::NoneSuffices, 9.7, 14.2)) ==
           of + "± 15 kcal would stay, and 9 are left.");
     CHECK(textOf(answer(Enough::NoneSuffices, 9.12, 9.18)) ==
