@@ -118,7 +118,7 @@ Result<PieceStatistics> statisticsOf(const Dossier& dossier, const SeriesData& s
     const Decimal relative =
         series.kind == SeriesKind::PerMeasure ? assumptions.volumeSpread : assumptions.pieceSpread;
     const AssumedSpread assumed{relative.value(), assumptions.spreadFreedom.value()};
-    const auto statistics = pieceStatistics(readings, assumed);
+    auto statistics = pieceStatistics(readings, assumed);
     if (!statistics) return statistics;
     return pooledAsSaid(*statistics, series, assumed);
 }
@@ -140,7 +140,7 @@ Result<RatioStatistics> ratioOf(const Dossier& dossier, const SeriesData& series
         readings.push_back({one.value(), grams, roundingIn(residual.add(one, -ratio))});
     }
     const AssumedSpread assumed{assumptions.pieceSpread.value(), assumptions.spreadFreedom.value()};
-    const auto statistics = ratioStatistics(readings, assumed);
+    auto statistics = ratioStatistics(readings, assumed);
     if (!statistics) return statistics;
     return pooledAsSaid(*statistics, series, assumed);
 }
