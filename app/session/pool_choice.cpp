@@ -71,12 +71,18 @@ PoolChoices::Split PoolChoices::split(const SeriesKey& key, std::vector<std::str
 
 void PoolChoices::choose(const SeriesKey& key, const std::vector<std::string>& tags,
                          PoolChoice choice) {
-    chosen_.insert_or_assign(split(key, tags), std::move(choice));
+    Split wanted = split(key, tags);
+    const auto known = std::ranges::find(chosen_, wanted, &std::pair<Split, PoolChoice>::first);
+    if (known == chosen_.end())
+        chosen_.emplace_back(std::move(wanted), std::move(choice));
+    else
+        known->second = std::move(choice);
 }
 
 std::optional<PoolChoice> PoolChoices::of(const SeriesKey& key,
                                           const std::vector<std::string>& tags) const {
-    const auto found = chosen_.find(split(key, tags));
+    const auto found =
+        std::ranges::find(chosen_, split(key, tags), &std::pair<Split, PoolChoice>::first);
     return found == chosen_.end() ? std::nullopt : std::optional{found->second};
 }
 

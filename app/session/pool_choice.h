@@ -1,8 +1,8 @@
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/ledger/ledger_reading.h"
@@ -53,7 +53,7 @@ private:
     using Split = std::pair<SeriesKey, std::vector<std::string>>;
     static Split split(const SeriesKey& key, std::vector<std::string> tags);
 
-    std::map<Split, PoolChoice> chosen_;
+    std::vector<std::pair<Split, PoolChoice>> chosen_;  ///< each split once
 };
 
 }  // namespace nettare

@@ -81,7 +81,7 @@ TEST_CASE("what cannot stand in an entry is said of the argument it came from",
           "[badinput][bench]") {
     const BenchKitchen bench;
     const std::string known = bench.reading({"prawn meat", "9.8"});
-    const std::string huge(10'000'000, 'a');
+    const std::string huge(8'000'000, 'a');
     const std::string cut = "the text “" + std::string(60, 'a') + "…” is longer than ";
     const std::vector<StrangeCall> calls{
         {{"reading", "bu\ttter", "12"}, "WHAT: the text “bu tter”" + kInvisible},
@@ -114,7 +114,7 @@ TEST_CASE("numbers that are none, or that no scale and no vessel has, are refuse
     for (const std::string& number :
          std::vector<std::string>{"nan", "inf", "1e3", "0x10", "twelve"})
         checkRun(BenchKitchen::here({"reading", "butter", number}),
-                 "GROSS: “" + number + "”" + kNoNumber);
+                 std::string{"GROSS: “"}.append(number).append("”").append(kNoNumber));
     const std::string digits(5'000'000, '1');
     checkRun(BenchKitchen::here({"reading", "butter", digits}),
              "GROSS: the amount “" + std::string(60, '1') + "…” has too many digits; shorten it.");

@@ -260,7 +260,7 @@ QString BenchDay::stateAfter(int seconds) {
     REQUIRE(window_->screens().current() == QStringLiteral("sheet"));
     rest();
     turnClock(seconds);
-    const QString said = savedText(*kitchen_);
+    QString said = savedText(*kitchen_);
     // The bar looks at the clock each second.
     REQUIRE(waitUntil([&] {
         const auto labels = window_->findChildren<QLabel*>();

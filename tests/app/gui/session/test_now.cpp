@@ -24,7 +24,7 @@ TEST_CASE("another clock tells the time and what has passed, for as long as it i
         CHECK(today() == QDate{2026, 5, 23});
         since.start();
         CHECK(since.seconds() == 0);
-        moment = noon.addSecs(8 * 3600);
+        moment = noon.addSecs(8LL * 3600);
         CHECK(now() == "2026-05-23T20:00:00+02:00");
         CHECK(since.seconds() == 8 * 3600);
     }
