@@ -4,7 +4,7 @@
 #   --asan    the same tests under AddressSanitizer and UndefinedBehaviorSanitizer
 #   --lint    clang-format, shellcheck, clang++ build, clang-tidy, and a g++ build file by file
 #   --slow    the tests labelled slow
-#   --start-within MINUTES    starts no further stage later than that
+#   --start-within MINUTES    starts no further stage, and no step of the stage lint, later than that
 # What failed is named at the end. The last line is "N passed, N failed" over all stages.
 set -euo pipefail
 exec </dev/null
@@ -25,10 +25,17 @@ broken() {
     failures+=("failed: $1")
 }
 
-# run_step TITLE COMMAND...: one step that passes or fails as a whole.
+# too_late WHAT: whether nothing may start any more; WHAT is left out then and the summary says so.
+too_late() {
+    if [ -z "$latest_start_s" ] || [ "$SECONDS" -le "$latest_start_s" ]; then return 1; fi
+    report+=("$1: left out, since $((latest_start_s / 60)) minutes had passed")
+}
+
+# run_step TITLE COMMAND...: one step that passes or fails as a whole, or is left out.
 run_step() {
     local title=$1
     shift
+    if too_late "$title"; then return; fi
     echo "== $title"
     if "$@"; then
         passed=$((passed + 1))
@@ -126,10 +133,7 @@ run_stage() {
     local passed_before=$passed
     local failed_before=$failed
     local start_s=$SECONDS
-    if [ -n "$latest_start_s" ] && [ "$SECONDS" -gt "$latest_start_s" ]; then
-        report+=("$1: left out, since $((latest_start_s / 60)) minutes had passed")
-        return
-    fi
+    if too_late "stage $1"; then return; fi
     echo "==== stage $1"
     "stage_$1"
     report+=("$1: $((passed - passed_before)) passed, $((failed - failed_before)) failed,\
