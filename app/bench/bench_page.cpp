@@ -2,15 +2,16 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace nettare {
 
 namespace {
 
-LedgerPage pageOf(const std::vector<ChainedEntry>& entries, const std::vector<ChainedEntry>& checks,
-                  long long before, int most) {
+LedgerPage pageOf(std::vector<ChainedEntry> entries, const ScaleChecks& checks, long long before,
+                  int most) {
     LedgerPage page;
-    page.readings = readingsOf(entries, checks);
+    page.readings = readingsOf(std::move(entries), checks);
     std::ranges::reverse(page.readings);
     if (before > 0)
         std::erase_if(page.readings, [before](const LedgerReading& reading) {
@@ -30,11 +31,11 @@ LedgerPage pageOf(const std::vector<ChainedEntry>& entries, const std::vector<Ch
 }  // namespace
 
 Result<LedgerPage> readLedgerPage(const Kitchen& kitchen, long long before, int most) {
-    const auto entries = kitchen.ledgerPage(before, most + 1);
+    auto entries = kitchen.ledgerPage(before, most + 1);
     if (!entries) return fail(entries.error());
-    const auto checks = kitchen.equipmentEntries();
+    const auto checks = kitchen.scaleChecks();
     if (!checks) return fail(checks.error());
-    return pageOf(*entries, *checks, before, most);
+    return pageOf(std::move(*entries), *checks, before, most);
 }
 
 Result<BenchState> readBench(const Kitchen& kitchen, int most) {
@@ -42,9 +43,11 @@ Result<BenchState> readBench(const Kitchen& kitchen, int most) {
     const auto equipment = kitchen.equipmentEntries();
     if (!equipment) return fail(equipment.error());
     state.equipment = equipmentOf(*equipment);
-    const auto entries = kitchen.ledgerPage(0, most + 1);
+    auto entries = kitchen.ledgerPage(0, most + 1);
     if (!entries) return fail(entries.error());
-    state.page = pageOf(*entries, *equipment, 0, most);
+    const auto checks = kitchen.scaleChecks();
+    if (!checks) return fail(checks.error());
+    state.page = pageOf(std::move(*entries), *checks, 0, most);
     auto series = kitchen.seriesKept();
     if (!series) return fail(series.error());
     state.series = std::move(*series);

@@ -93,7 +93,7 @@ Result<ReadSeries> readSeries(const Kitchen& kitchen, const SeriesKey& key,
                               const std::vector<std::string>& tags, const PoolChoice& pool) {
     auto entries = kitchen.seriesEntries(key);
     if (!entries) return fail(entries.error());
-    const auto checks = kitchen.equipmentEntries();
+    const auto checks = kitchen.scaleChecks();
     if (!checks) return fail(checks.error());
     std::vector<LedgerReading> all = readingsOf(std::move(*entries), *checks);
     ReadSeries series;

@@ -21,7 +21,7 @@ Result<SeriesToBind> seriesToBind(const Kitchen& kitchen, const SeriesKey& key,
                                   const std::vector<std::string>& tags) {
     auto entries = kitchen.seriesEntries(key);
     if (!entries) return fail(entries.error());
-    const auto checks = kitchen.equipmentEntries();
+    const auto checks = kitchen.scaleChecks();
     if (!checks) return fail(checks.error());
     SeriesToBind series{key, tags, {}, {}, {}};
     for (LedgerReading& reading : readingsOf(std::move(*entries), *checks)) {

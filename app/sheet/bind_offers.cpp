@@ -83,8 +83,8 @@ std::optional<LedgerReading> named(const std::vector<LedgerReading>& readings,
     return found == readings.end() ? std::nullopt : std::optional{*found};
 }
 
-Result<void> addReadings(const Kitchen& kitchen, const LineToBind& line,
-                         const std::vector<ChainedEntry>& checks, std::vector<BindOffer>& offers) {
+Result<void> addReadings(const Kitchen& kitchen, const LineToBind& line, const ScaleChecks& checks,
+                         std::vector<BindOffer>& offers) {
     const auto page = kitchen.ledgerPage(0, kReadingsLookedAt);
     if (!page) return fail(page.error());
     const auto readings = readingsOf(*page, checks);
@@ -111,7 +111,7 @@ Result<std::vector<BindOffer>> bindOffers(const Kitchen& kitchen, const LineToBi
                                           const PoolChoices& pools) {
     const auto kept = kitchen.seriesKept();
     if (!kept) return fail(kept.error());
-    const auto checks = kitchen.equipmentEntries();
+    const auto checks = kitchen.scaleChecks();
     if (!checks) return fail(checks.error());
     std::vector<SeriesSummary> fitting;
     for (const SeriesSummary& summary : *kept) {

@@ -4,7 +4,6 @@
 #include <unordered_map>
 
 #include "core/ledger/sayings.h"
-#include "core/ledger/scale_checks.h"
 #include "core/support/text.h"
 
 namespace nettare {
@@ -136,9 +135,8 @@ std::optional<SeriesKey> seriesKeyOf(const LedgerEntry& entry) {
 }
 
 std::vector<LedgerReading> readingsOf(std::vector<ChainedEntry> entries,
-                                      const std::vector<ChainedEntry>& checks) {
-    const ScaleChecks known{checks};
-    return Projection{std::move(entries), known}.take();
+                                      const ScaleChecks& checks) {
+    return Projection{std::move(entries), checks}.take();
 }
 
 std::optional<double> netGrams(const LedgerReading& reading) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/ledger/ledger_entry.h"
+#include "core/ledger/scale_checks.h"
 
 namespace nettare {
 
@@ -63,9 +64,9 @@ struct LedgerReading {
 /// are of one chain, by sequence; the tares they refer to should be among them, and what is not
 /// leaves a net unknown. A reason may be given anew (Reasoned) by the id of the reading or of the
 /// entry that gave the old one; taking in likewise. Of two that supersede, the first counts.
-/// `checks` are the scales' checks (all of the ledger), by sequence.
+/// `checks` are those of all the ledger.
 [[nodiscard]] std::vector<LedgerReading> readingsOf(std::vector<ChainedEntry> entries,
-                                                    const std::vector<ChainedEntry>& checks);
+                                                    const ScaleChecks& checks);
 
 /// A net in grams; nothing where there is none.
 [[nodiscard]] std::optional<double> netGrams(const LedgerReading& reading);

@@ -13,6 +13,7 @@ namespace nettare {
 /// The checks of all scales, ready to be asked for many places of the chain.
 class ScaleChecks {
 public:
+    ScaleChecks() = default;
     /// Among entries of any kind, by sequence. A check that one of them supersedes does not count.
     explicit ScaleChecks(const std::vector<ChainedEntry>& entries);
 

@@ -64,6 +64,7 @@ ReadEntries readAll(const RawEntries& rows) {
 /// Takes rows and gives entries, in the same order.
 class EntryQueue {
 public:
+    explicit EntryQueue(std::size_t about) { all_.entries.reserve(about); }
     void add(Query& row) {
         rows_.add(row);
         if (rows_.size() == kReadTogether) readBeside();
@@ -71,10 +72,9 @@ public:
     /// The rest is read here: most often it is all there is.
     ReadEntries finish() {
         ReadEntries last = readAll(rows_);
-        if (read_.empty() && beside_.empty()) return last;
         while (!beside_.empty()) takeFirst();
-        read_.push_back(std::move(last));
-        return together();
+        take(std::move(last));
+        return std::move(all_);
     }
 
 private:
@@ -84,24 +84,20 @@ private:
         if (beside_.size() > kReadAtOnce) takeFirst();
     }
     void takeFirst() {
-        read_.push_back(beside_.front().get());
+        take(beside_.front().get());
         beside_.pop_front();
     }
-    ReadEntries together() {
-        ReadEntries all;
-        std::size_t count = 0;
-        for (const ReadEntries& part : read_) count += part.entries.size();
-        all.entries.reserve(count);
-        for (ReadEntries& part : read_) {
-            std::ranges::move(part.entries, std::back_inserter(all.entries));
-            if (all.unreadable == 0) all.unreadable = part.unreadable;
-        }
-        return all;
+    void take(ReadEntries part) {
+        if (all_.unreadable == 0) all_.unreadable = part.unreadable;
+        if (all_.entries.capacity() == 0)
+            all_.entries = std::move(part.entries);
+        else
+            std::ranges::move(part.entries, std::back_inserter(all_.entries));
     }
 
     RawEntries rows_;
     std::deque<std::future<ReadEntries>> beside_;
-    std::vector<ReadEntries> read_;
+    ReadEntries all_;
 };
 
 Error unreadable(const KitchenStore& store, std::int64_t sequence) {
@@ -116,8 +112,9 @@ Result<ChainedEntry> entryIn(const KitchenStore& store, Query& row) {
     return std::move(*entry);
 }
 
-Result<std::vector<ChainedEntry>> entriesIn(const KitchenStore& store, Query& row) {
-    EntryQueue queue;
+Result<std::vector<ChainedEntry>> entriesIn(const KitchenStore& store, Query& row,
+                                            std::size_t about) {
+    EntryQueue queue{about};
     while (row.next()) queue.add(row);
     ReadEntries read = queue.finish();
     if (read.unreadable != 0) return fail(unreadable(store, read.unreadable));

@@ -10,7 +10,9 @@ namespace nettare {
 [[nodiscard]] Result<ChainedEntry> entryIn(const KitchenStore& store, Query& row);
 
 /// The entries of all rows that are left, in their order. Where they are many, other threads read
-/// what this one takes from the file. Fails as entryIn() does.
-[[nodiscard]] Result<std::vector<ChainedEntry>> entriesIn(const KitchenStore& store, Query& row);
+/// what this one takes from the file. `about` so many entries get their memory at once, which is
+/// quicker than growing. Fails as entryIn() does.
+[[nodiscard]] Result<std::vector<ChainedEntry>> entriesIn(const KitchenStore& store, Query& row,
+                                                          std::size_t about = 0);
 
 }  // namespace nettare

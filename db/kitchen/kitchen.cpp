@@ -155,7 +155,18 @@ Result<std::vector<SeriesSummary>> Kitchen::seriesKept() const {
                      [&]() -> Result<std::vector<SeriesSummary>> { return seriesIn(*store_); });
 }
 Result<std::vector<ChainedEntry>> Kitchen::equipmentEntries() const {
-    return inKitchen(path(), [&] { return entriesOfEquipment(*store_); });
+    return inKitchen(path(), [&]() -> Result<std::vector<ChainedEntry>> {
+        const auto read = equipmentIn(*store_);
+        if (!read) return fail(read.error());
+        return (*read)->entries;
+    });
+}
+Result<ScaleChecks> Kitchen::scaleChecks() const {
+    return inKitchen(path(), [&]() -> Result<ScaleChecks> {
+        const auto read = equipmentIn(*store_);
+        if (!read) return fail(read.error());
+        return (*read)->checks;
+    });
 }
 Result<std::vector<ChainedEntry>> Kitchen::entriesAbout(const std::string& id) const {
     return inKitchen(path(), [&] { return entriesAboutId(*store_, id); });

@@ -251,6 +251,8 @@ public:
     [[nodiscard]] Result<std::vector<SeriesSummary>> seriesKept() const;
     /// The entries Scale, Checked and Vessel, and those that speak of them, by sequence.
     [[nodiscard]] Result<std::vector<ChainedEntry>> equipmentEntries() const;
+    /// The checks of all scales.
+    [[nodiscard]] Result<ScaleChecks> scaleChecks() const;
     /// The entry whose id begins so, with the same others as of a page, by sequence.
     /// Fails: ReadingNotFound, also where several begin so.
     [[nodiscard]] Result<std::vector<ChainedEntry>> entriesAbout(const std::string& id) const;

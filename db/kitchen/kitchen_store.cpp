@@ -4,14 +4,16 @@ namespace nettare {
 
 namespace {
 
-/// Marks a store as long as it lives. What the store remembers of a draft may be of changes that
-/// are taken back; it is forgotten unless they last.
+/// Marks a store as long as it lives. What the store remembers of a draft and of the ledger may be
+/// of changes that are taken back; it is forgotten unless they last.
 class TogetherWhile {
 public:
     explicit TogetherWhile(KitchenStore& store) : store_{store} { store_.together = true; }
     ~TogetherWhile() {
         store_.together = false;
-        if (!last_) store_.lastDraft.reset();
+        if (last_) return;
+        store_.lastDraft.reset();
+        store_.equipment = {};
     }
     TogetherWhile(const TogetherWhile&) = delete;
     TogetherWhile& operator=(const TogetherWhile&) = delete;

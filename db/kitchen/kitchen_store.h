@@ -5,11 +5,14 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include <cstdint>
 #include <functional>
 #include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
+#include "core/ledger/scale_checks.h"
 #include "db/kitchen/hold.h"
 #include "db/kitchen/kitchen.h"
 #include "db/kitchen/kitchen_errors.h"
@@ -24,6 +27,14 @@ struct DraftState {
     std::vector<Edit> edits;
     std::size_t cursor = 0;
     Json document;
+};
+
+/// The entries Scale, Checked and Vessel and those that speak of them, as far as the ledger was
+/// read; it only grows, so that the next reading goes on from there.
+struct EquipmentRead {
+    std::int64_t upTo = 0;  ///< sequence
+    std::vector<ChainedEntry> entries;
+    ScaleChecks checks;
 };
 
 /// An open kitchen. The functions of the store_*.h beside this work on it; they throw
@@ -43,6 +54,7 @@ struct KitchenStore {
     /// Food versions that were read, by their hash: they never change, and one revision after the
     /// other pins the same ones.
     std::map<std::string, TableFood> foodVersions;
+    EquipmentRead equipment;  ///< see equipmentIn() of read_ledger.h
 
     KitchenStore(std::string at, SQLite::Database opened)
         : path{std::move(at)}, database{std::move(opened)} {}

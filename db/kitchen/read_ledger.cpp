@@ -1,10 +1,13 @@
 #include "db/kitchen/read_ledger.h"
 
+#include <algorithm>
+#include <iterator>
 #include <limits>
 
 #include "core/recipe/words.h"
 #include "core/support/text.h"
 #include "db/kitchen/entry_rows.h"
+#include "db/kitchen/store_ledger.h"
 
 namespace nettare {
 
@@ -97,23 +100,47 @@ Result<Entries> entriesBefore(KitchenStore& store, long long before, int most) {
 }
 
 Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
-    static const std::string kSql = withRelated(
-        "SELECT sequence FROM series_entry WHERE series = (SELECT id FROM series "
-        "WHERE folded = ? AND kind = ? AND counted = ?)");
+    static const std::string kSql =
+        withRelated("SELECT sequence FROM series_entry WHERE series = ?");
     // A ratio names what went in, which has a tare, or a correction, of its own.
     static const std::string kPairsSql = withRelated("SELECT sequence FROM (" + kSql + ")");
+    Query series = store.query(
+        "SELECT id, readings FROM series WHERE folded = ? AND kind = ? AND counted = ?");
+    series.with(foldedWhat(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)});
+    series.with(key.of);
+    if (!series.next()) return Entries{};
     Query row = store.query((key.kind == SeriesKind::Ratio ? kPairsSql : kSql).c_str());
-    row.with(foldedWhat(key.what)).with(std::string{wordFor(key.kind, kSeriesWords)}).with(key.of);
-    return entriesIn(store, row);
+    row.with(series.number(0));
+    // Most were weighed with a tare of their own.
+    return entriesIn(store, row, 2 * static_cast<std::size_t>(series.number(1)));
 }
 
-Result<Entries> entriesOfEquipment(KitchenStore& store) {
-    Query row = store.query(
-        "SELECT sequence, entry, hash FROM ledger WHERE sequence IN "
-        "(SELECT sequence FROM ledger_equipment UNION ALL "
-        "SELECT spoken.sequence FROM ledger_equipment AS equipment JOIN ledger_reference AS spoken "
-        "ON spoken.named = equipment.sequence AND spoken.speaks = 1) ORDER BY sequence");
-    return entriesIn(store, row);
+Result<const EquipmentRead*> equipmentIn(KitchenStore& store) {
+    EquipmentRead& known = store.equipment;
+    const std::int64_t end = ledgerEndIn(store).sequence;
+    if (end == known.upTo) return &known;
+    // From the start it is quicker by way of the equipment, of which there is little.
+    Query row = store.query(known.upTo == 0
+                                ? "SELECT sequence, entry, hash FROM ledger WHERE sequence IN ("
+                                  "SELECT sequence FROM ledger_equipment UNION ALL "
+                                  "SELECT spoken.sequence FROM ledger_equipment AS equipment "
+                                  "JOIN ledger_reference AS spoken ON spoken.speaks = 1 "
+                                  "AND spoken.named = equipment.sequence) "
+                                  "AND sequence > ? AND sequence <= ? ORDER BY sequence"
+                                : "SELECT sequence, entry, hash FROM ledger "
+                                  "WHERE sequence > ? AND sequence <= ? AND (sequence IN "
+                                  "ledger_equipment OR EXISTS (SELECT * FROM ledger_reference AS "
+                                  "spoken JOIN ledger_equipment ON ledger_equipment.sequence = "
+                                  "spoken.named WHERE spoken.sequence = ledger.sequence AND "
+                                  "spoken.speaks = 1)) ORDER BY sequence");
+    row.with(known.upTo).with(end);
+    auto more = entriesIn(store, row);
+    if (!more) return fail(more.error());
+    known.upTo = end;
+    if (more->empty()) return &known;
+    std::ranges::move(*more, std::back_inserter(known.entries));
+    known.checks = ScaleChecks{known.entries};
+    return &known;
 }
 
 Result<Entries> entriesAboutId(KitchenStore& store, const std::string& id) {

@@ -17,7 +17,8 @@ using Entries = std::vector<ChainedEntry>;
                                      const std::function<bool(const ChainedEntry&)>& each);
 [[nodiscard]] Result<Entries> entriesBefore(KitchenStore& store, long long before, int most);
 [[nodiscard]] Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key);
-[[nodiscard]] Result<Entries> entriesOfEquipment(KitchenStore& store);
+/// Read on to the end of the ledger; the store keeps it.
+[[nodiscard]] Result<const EquipmentRead*> equipmentIn(KitchenStore& store);
 [[nodiscard]] Result<Entries> entriesAboutId(KitchenStore& store, const std::string& id);
 [[nodiscard]] Result<std::vector<SeriesSummary>> seriesIn(KitchenStore& store);
 

@@ -20,7 +20,7 @@ const SeriesKey kBenchPrawns{"Prawn meat", SeriesKind::PerPiece, "prawn"};
 SeriesToBind seriesIn(const Chain& chain, const SeriesKey& key = kBenchPrawns) {
     SeriesToBind series;
     series.key = key;
-    for (LedgerReading& reading : readingsOf(chain.entries, chain.entries)) {
+    for (LedgerReading& reading : readingsOf(chain.entries, ScaleChecks{chain.entries})) {
         const auto own = seriesKeyOf(reading.entry());
         (own && sameSeries(*own, key) ? series.readings : series.tares)
             .push_back(std::move(reading));

@@ -12,7 +12,7 @@ using namespace nettare;
 namespace {
 
 std::vector<LedgerReading> readingsIn(const Chain& chain) {
-    return readingsOf(chain.entries, chain.entries);
+    return readingsOf(chain.entries, ScaleChecks{chain.entries});
 }
 
 /// The reading of an id; its number counts indications and others alike.

@@ -203,7 +203,7 @@ TEST_CASE("the CSV and the ledger's readings tell the same of every entry", "[cs
         if (i % 13 == 0) chain.check("50.0", i % 2 == 0 ? "50.0" : "55.0");
     }
     const auto rows = csvRows(chain);
-    for (const LedgerReading& reading : readingsOf(chain.entries, chain.entries)) {
+    for (const LedgerReading& reading : readingsOf(chain.entries, ScaleChecks{chain.entries})) {
         const LedgerRow& row = rows[static_cast<std::size_t>(reading.chained.sequence - 1)];
         CHECK(row.at("net") == (reading.net ? reading.net->text() : ""));
         CHECK(row.at("tare") == (reading.tare ? reading.tare->text() : ""));

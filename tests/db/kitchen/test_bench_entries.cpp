@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <array>
+
 #include "one_kitchen.h"
 #include "sample_dishes.h"
 
@@ -21,6 +23,14 @@ LedgerEntry vessel(int number, const std::string& grams) {
     entry.kind = EntryKind::Vessel;
     entry.vessel = "steel bowl";
     return entry;
+}
+
+/// What a scale showed for a mass of 500 g.
+LedgerEntry checked(int number, const std::string& grams) {
+    LedgerEntry check = shown(number, grams);
+    check.kind = EntryKind::Checked;
+    check.mass = Decimal{500, 0};
+    return check;
 }
 
 /// The sequences of what a kitchen answers, or a failed test.
@@ -111,9 +121,7 @@ TEST_CASE("scales, checks and empty vessels are found among all readings", "[kit
     LedgerEntry scale = shown(2, "0");
     scale.kind = EntryKind::Scale;
     scale.capacity = Decimal{3000, 0};
-    LedgerEntry check = shown(4, "500");
-    check.kind = EntryKind::Checked;
-    check.mass = Decimal{500, 0};
+    const LedgerEntry check = checked(4, "500");
     REQUIRE(kitchen.record(shown(1, "50")));
     REQUIRE(kitchen.record(scale));
     REQUIRE(kitchen.record(vessel(3, "212")));
@@ -122,6 +130,45 @@ TEST_CASE("scales, checks and empty vessels are found among all readings", "[kit
     CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2, 3, 4});
     REQUIRE(kitchen.record(about(6, EntryKind::Superseded, 4)));
     CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2, 3, 4, 6});
+}
+
+TEST_CASE("scales and their checks are read on from where they were", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    const Kitchen other = one.open(KitchenAccess::Read);
+    const auto doubted = [](const Kitchen& by) {
+        return by.scaleChecks()->isSuspect(shown(1, "50").scale, 1);
+    };
+    CHECK(sequencesOf(kitchen.equipmentEntries()).empty());
+    REQUIRE(kitchen.record(shown(1, "50")));
+    REQUIRE(kitchen.record(checked(2, "490")));
+    for (const Kitchen* each : std::array<const Kitchen*, 2>{&kitchen, &other}) {
+        CHECK(doubted(*each));
+        CHECK(sequencesOf(each->equipmentEntries()) == Sequences{2});
+    }
+    REQUIRE(kitchen.record(vessel(3, "212")));
+    REQUIRE(kitchen.record(about(4, EntryKind::Superseded, 1)));
+    REQUIRE(kitchen.record(about(5, EntryKind::Superseded, 2)));
+    for (const Kitchen* each : std::array<const Kitchen*, 2>{&kitchen, &other}) {
+        CHECK_FALSE(doubted(*each));
+        CHECK(sequencesOf(each->equipmentEntries()) == Sequences{2, 3, 5});
+        CHECK(sequencesOf(each->equipmentEntries()) == Sequences{2, 3, 5});
+    }
+}
+
+TEST_CASE("a check that was taken back with what belonged to it is forgotten", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(shown(1, "50")));
+    REQUIRE_FALSE(kitchen.together([&]() -> Result<void> {
+        REQUIRE(kitchen.record(checked(2, "490")));
+        CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2});
+        return fail(ErrorCode::KitchenMissing);
+    }));
+    CHECK(sequencesOf(kitchen.equipmentEntries()).empty());
+    REQUIRE(kitchen.record(vessel(3, "212")));
+    CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2});
+    CHECK_FALSE(kitchen.scaleChecks()->isSuspect(shown(1, "50").scale, 1));
 }
 
 TEST_CASE("a reading has one successor", "[kitchen][bench]") {
