@@ -1,8 +1,11 @@
+#include <SQLiteCpp/Database.h>
+
 #include <catch2/catch.hpp>
 
 #include "core/support/text.h"
 #include "db/build_table/build_sentence.h"
 #include "db/build_table/build_table.h"
+#include "db/kitchen/kitchen.h"
 #include "scratch.h"
 #include "small_table.h"
 
@@ -98,4 +101,23 @@ TEST_CASE("a folder without the text tables, or without foods, is refused", "[bu
     const auto empty = buildTable(scratch.path(""), scratch.path("small.table"));
     REQUIRE_FALSE(empty);
     CHECK(buildSentence(empty.error()) == "foods.txt: there are no foods.");
+}
+
+TEST_CASE("a kitchen or another database is not built over, an older table is", "[build]") {
+    const Scratch scratch;
+    writeSmallTable(scratch);
+    REQUIRE(Kitchen::create(scratch.path("home.nettare"), "2026-05-16T12:00:00+02:00"));
+    const std::string kitchen = scratch.read("home.nettare");
+    const auto refused = buildTable(scratch.path(""), scratch.path("home.nettare"));
+    REQUIRE_FALSE(refused);
+    CHECK(buildSentence(refused.error()) ==
+          scratch.path("home.nettare") +
+              ": cannot be written over a kitchen or other database; choose another name.");
+    CHECK(scratch.read("home.nettare") == kitchen);
+    REQUIRE(buildTable(scratch.path(""), scratch.path("small.table")));
+    const std::string table = scratch.read("small.table");
+    SQLite::Database{scratch.path("small.table"), SQLite::OPEN_READWRITE}.exec(
+        "PRAGMA user_version = 1");
+    REQUIRE(buildTable(scratch.path(""), scratch.path("small.table")));
+    CHECK(scratch.read("small.table") == table);
 }
