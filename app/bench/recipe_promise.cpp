@@ -13,6 +13,7 @@ namespace nettare {
 namespace {
 
 constexpr int kPauseMs = 200;
+const QString kLane = QStringLiteral("promise");
 
 QStringList sentencesOn(const Evaluation& recipe, const SeriesKey& key,
                         const std::vector<std::string>& tags) {
@@ -74,14 +75,15 @@ void RecipePromise::ask() {
         say({});
         return;
     }
-    desk_.kitchen().askKitchen(this,
-                               [this, asked, recipe = draft->evaluation(), key = series->key,
-                                tags = series->tags](const Kitchen&) -> std::function<void()> {
-                                   return
-                                       [this, asked, sentences = sentencesOn(*recipe, key, tags)] {
-                                           if (asked == asked_) say(sentences);
-                                       };
-                               });
+    tasks_.run(
+        tr("Seeing what more weighings would tell"), *this,
+        [recipe = draft->evaluation(), key = series->key, tags = series->tags](const Progress&) {
+            return sentencesOn(*recipe, key, tags);
+        },
+        [this, asked](const QStringList& sentences) {
+            if (asked == asked_) say(sentences);
+        },
+        kLane);
 }
 
 void RecipePromise::say(const QStringList& sentences) {

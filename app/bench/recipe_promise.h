@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "app/work/task_runner.h"
 #include "core/ledger/ledger_reading.h"
 
 class QTimer;
@@ -46,6 +47,9 @@ private:
     std::vector<std::string> tags_;
     bool isLookedAt_ = false;
     int asked_ = 0;  ///< counts, so that only the newest answer shows
+    /// Last: it ends before what its answers touch. Not the kitchen's thread, so that a reading
+    /// that is recorded meanwhile does not wait.
+    TaskRunner tasks_;
 };
 
 }  // namespace nettare
