@@ -29,14 +29,33 @@ const Line* lineOfSeries(const Recipe& recipe, std::size_t series) {
     return found == recipe.lines.end() ? nullptr : &*found;
 }
 
+/// Pieces weighed at once, as the first reading has them.
+int piecesTogether(const Dossier& dossier, const SeriesData& series) {
+    return series.readings.empty() ? 1 : dossier.readings[series.readings.front()].pieces;
+}
+
+/// "bulbs of fennel"; as many pieces as the first reading had: "lots of 6 prawns"; of a ratio "lots
+/// of fennel, before and after".
+std::string moreOf(const Dossier& dossier, const SeriesData& series, const std::string& food) {
+    if (series.kind == SeriesKind::Ratio) return fmt::format("lots of {}, before and after", food);
+    const std::string pieces = piecesOfFood(series.of, food);
+    const int together = piecesTogether(dossier, series);
+    return together == 1 ? pieces : fmt::format("lots of {} {}", together, pieces);
+}
+
 std::string twoMoreOf(const Dossier& dossier, std::size_t index) {
     const SeriesData& series = dossier.series[index];
     const Line* line = lineOfSeries(dossier.main(), index);
-    return piecesOfFood(series.of, line != nullptr ? line->name : series.name);
+    return moreOf(dossier, series, line != nullptr ? line->name : series.name);
 }
 
-std::string finishedPieces(const Recipe& recipe) {
-    return fmt::format("two {}finished {}", recipe.pieceSeries ? "more " : "", recipe.piecesWord);
+std::string finishedPieces(const Dossier& dossier) {
+    const Recipe& recipe = dossier.main();
+    if (!recipe.pieceSeries) return fmt::format("two finished {}, one by one", recipe.piecesWord);
+    const int together = piecesTogether(dossier, dossier.series[*recipe.pieceSeries]);
+    return together == 1
+               ? fmt::format("two more finished {}, one by one", recipe.piecesWord)
+               : fmt::format("two more lots of {} finished {}", together, recipe.piecesWord);
 }
 
 std::string_view whatStays(ShareKind kind) {
@@ -103,7 +122,7 @@ std::string actText(const Act& act, const Dossier& dossier) {
         case ActKind::WeighDish:
             return "Weigh the dish after cooking";
         case ActKind::WeighPieces:
-            return fmt::format("Weigh {}, one by one", finishedPieces(recipe));
+            return "Weigh " + finishedPieces(dossier);
         case ActKind::CountPieces:
             return fmt::format("Count the {}", recipe.piecesWord);
         case ActKind::SayResidue:

@@ -10,7 +10,7 @@ namespace nettare {
 /// One thing a cook can do to know a figure better.
 enum class ActKind {
     WeighLine,     ///< put the line on the scale
-    WeighTwoMore,  ///< two more single pieces of its series
+    WeighTwoMore,  ///< two more readings of its series, each of as many pieces as its first
     WeighTwo,      ///< two of the pieces of a line that a table's measure counts: a new series
     ReadLabel,     ///< take the food's values from its package
     WeighDish,     ///< the dish after cooking

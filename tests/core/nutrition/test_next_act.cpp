@@ -84,6 +84,20 @@ TEST_CASE("what narrows a little says what stays", "[nutrition]") {
             .ends_with("; the label's own rounding is the larger part and no scale can narrow it"));
 }
 
+TEST_CASE("of a series that is weighed in lots, two more lots are asked for", "[nutrition]") {
+    Kitchen kitchen = Kitchen{}.reading("p1", "600").reading("p2", "702").reading("p3", "780");
+    kitchen.append("series", kPrawnSeries);
+    kitchen.line(R"({"id":"f","amount":"8","piece":"bulb","food":"fennel",
+        "series":{"id":"p","use":"others"}})");
+    Served served{kitchen};
+    const Act more{ActKind::WeighTwoMore, 0};
+    for (const std::size_t reading : served.dossier.series.front().readings)
+        served.dossier.readings[reading].pieces = 3;
+    CHECK(actText(more, served.dossier) == "Weigh two more lots of 3 bulbs of fennel");
+    served.dossier.series.front().kind = SeriesKind::Ratio;
+    CHECK(actText(more, served.dossier) == "Weigh two more lots of fennel, before and after");
+}
+
 TEST_CASE("two more pieces of a series narrow it, until their scatter is left", "[nutrition]") {
     Kitchen kitchen = Kitchen{}.reading("p1", "200").reading("p2", "234").reading("p3", "260");
     kitchen.append("series", kPrawnSeries);
