@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <ostream>
 
 #include "app/command_line/show_recipe.h"
@@ -24,16 +25,27 @@ std::string checkText(const KnownScale& scale) {
                        amountText(check.shown, scale.unit), amountText(check.mass, scale.unit));
 }
 
+std::string capacityText(const KnownScale& scale) {
+    return scale.capacity ? fmt::format(", up to {}", amountText(*scale.capacity, scale.unit)) : "";
+}
+
 std::string scaleLine(const KnownScale& scale) {
-    const std::string capacity =
-        scale.capacity ? fmt::format(", up to {}", amountText(*scale.capacity, scale.unit)) : "";
     return fmt::format("scale   “{}”, steps of {}{}; {}\n", scale.name,
-                       amountText(scale.readability, scale.unit), capacity, checkText(scale));
+                       amountText(scale.readability, scale.unit), capacityText(scale),
+                       checkText(scale));
 }
 
 std::string vesselLine(const KnownVessel& vessel) {
     return fmt::format("vessel  “{}”, {}, weighed {} on “{}”\n", vessel.name,
                        amountText(vessel.tare, vessel.unit), vessel.at, vessel.scale);
+}
+
+/// A scale that was known gets other steps or another capacity for what comes; that is said.
+std::string beforeText(const BenchEquipment& before, const KnownScale& scale) {
+    const auto known = std::ranges::find(before.scales, scale.name, &KnownScale::name);
+    if (known == before.scales.end()) return {};
+    return fmt::format("  ! known before with steps of {}{}; readings keep what it was then\n",
+                       amountText(known->readability, known->unit), capacityText(*known));
 }
 
 constexpr EntryArgument kScaleArguments[]{{"/scale", "NAME"},
@@ -55,11 +67,13 @@ Result<void> addScale(const ScaleCommand& command, Kitchen& kitchen, std::ostrea
         if (!capacity) return fail(capacity.error());
         scale.capacity = *capacity;
     }
+    const auto before = equipmentIn(kitchen);
+    if (!before) return fail(before.error());
     LedgerEntry entry = entryOn(scale, EntryKind::Scale);
     entry.capacity = scale.capacity;
     if (const auto kept = recorded(kitchen, entry, kScaleArguments); !kept)
         return fail(kept.error());
-    out << scaleLine(scale);
+    out << scaleLine(scale) << beforeText(*before, scale);
     return {};
 }
 

@@ -233,6 +233,19 @@ Speech speechOf(const ReadingCommand& command) {
     return {EntryKind::TakenIn, "--as-weighed", command.asWeighed, "Counts"};
 }
 
+/// Whether that may be said of it; the kitchen sees to the rest.
+Result<void> judgeSpeech(const ReadingCommand& command, const Speech& speech,
+                         const LedgerReading& reading) {
+    const auto refused = [&](ErrorCode code) {
+        return fail(ofArgument(speech.argument, Error{code}.with("found", reading.entry().id)));
+    };
+    if (!command.takeIn.empty() && reading.counts()) return refused(ErrorCode::ReadingNotLeftOut);
+    if (command.asWeighed.empty()) return {};
+    if (!reading.entry().series) return refused(ErrorCode::ReadingOfNoSeries);
+    if (reading.leftOut) return refused(ErrorCode::ReadingLeftOut);
+    return {};
+}
+
 }  // namespace
 
 Result<void> recordReading(const ReadingCommand& command, Kitchen& kitchen, DossierLoader& loader,
@@ -256,9 +269,7 @@ Result<void> speakOfReading(const ReadingCommand& command, Kitchen& kitchen, std
     const Speech speech = speechOf(command);
     const auto reading = readingNamed(kitchen, speech.argument, speech.id);
     if (!reading) return fail(reading.error());
-    if (reading->counts() && !command.takeIn.empty())
-        return fail(ofArgument(speech.argument, Error{ErrorCode::ReadingNotLeftOut}.with(
-                                                    "found", reading->entry().id)));
+    if (auto sound = judgeSpeech(command, speech, *reading); !sound) return sound;
     LedgerEntry entry = entryOfNow(speech.kind);
     entry.refersTo = reading->entry().id;
     const std::string because{trimmed(command.because)};

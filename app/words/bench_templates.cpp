@@ -25,6 +25,12 @@ std::string_view benchTemplateFor(ErrorCode code) {
             return "the reading {found} was taken back before; record a new one.";
         case ReadingNotLeftOut:
             return "the reading {found} counts already; nothing is to be done.";
+        case ReadingLeftOut:
+            return "the reading {found} is left out of its series; take it in first, with a reason "
+                   "of its own (--take-in).";
+        case ReadingOfNoSeries:
+            return "the reading {found} is of no series, so that none asks about it; nothing is to "
+                   "be done.";
         case NotOfTheScale:
             return "the scale shows steps of {step}, and {found} is none; type what it showed.";
         case AboveCapacity:

@@ -142,6 +142,8 @@ enum class ErrorCode {
     ReadingNotFound,      ///< no reading of that id, "found"
     ReadingOverruled,     ///< "found" was superseded before
     ReadingNotLeftOut,    ///< "found" counts already
+    ReadingLeftOut,       ///< "found" is left out of its series, and was to be as weighed
+    ReadingOfNoSeries,    ///< "found", which was to be as weighed in one
     NotOfTheScale,        ///< "found" is no multiple of the scale's step, "step"
     AboveCapacity,        ///< "found" is more than the scale takes, "most"
     SeriesNotFound,       ///< no series of "found"; there are series of "known"

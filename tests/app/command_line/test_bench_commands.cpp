@@ -241,6 +241,24 @@ TEST_CASE("an odd reading that is as weighed is not asked about again", "[comman
              "bench.nettare: the reading " + odd + " counts already; nothing is to be done.");
 }
 
+TEST_CASE("only a reading that counts in a series is said to be as weighed",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    weighPrawns(bench);
+    const std::string leftOut = bench.reading({"prawn meat", "14.2", "--per-piece", "prawn"});
+    const std::string alone = bench.reading({"prawn meat", "40.1"});
+    bench({"reading", "--leave-out", leftOut, "--because", "two frozen together"});
+    checkRun(BenchKitchen::here({"reading", "--as-weighed", leftOut}),
+             "--as-weighed: the reading " + leftOut +
+                 " is left out of its series; take it in first, with a reason of its own "
+                 "(--take-in).");
+    checkRun(BenchKitchen::here({"reading", "--as-weighed", alone}),
+             "--as-weighed: the reading " + alone +
+                 " is of no series, so that none asks about it; nothing is to be done.");
+    CHECK(bench({"series", "prawn meat"}).find("left out: two frozen together") !=
+          std::string::npos);
+}
+
 TEST_CASE("every interval of a series carries u and its freedom", "[commandline][bench]") {
     const BenchKitchen bench;
     weighPrawns(bench);
@@ -290,6 +308,15 @@ TEST_CASE("a reading is named by its id in letters of either case, also cut shor
               .starts_with("Recorded 382.0 g"));
     CHECK(bench({"reading", "--take-back", shout(jar), "--because", "slip"}) ==
           "Taken back " + jar.substr(0, 8) + ": slip\n");
+}
+
+TEST_CASE("a scale that gets other steps says which it had", "[commandline][bench]") {
+    const BenchKitchen bench;
+    CHECK(bench({"scale", "counter", "--step", "1"}) ==
+          "scale   “counter”, steps of 1 g; not checked yet\n"
+          "  ! known before with steps of 0.1 g, up to 3000 g; readings keep what it was then\n");
+    CHECK(bench({"scale", "pocket", "--step", "0.01"}) ==
+          "scale   “pocket”, steps of 0.01 g; not checked yet\n");
 }
 
 TEST_CASE("a scale is checked with a known mass, and a failed check doubts its readings",
