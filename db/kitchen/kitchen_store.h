@@ -32,7 +32,7 @@ struct DraftState {
 /// The entries Scale, Checked and Vessel and those that speak of them, as far as the ledger was
 /// read; it only grows, so that the next reading goes on from there.
 struct EquipmentRead {
-    std::int64_t upTo = 0;  ///< sequence
+    LedgerEnd upTo;
     std::vector<ChainedEntry> entries;
     ScaleChecks checks;
 };

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 #include <limits>
+#include <utility>
 
 #include "core/recipe/words.h"
 #include "core/support/text.h"
@@ -15,6 +16,9 @@ namespace {
 
 /// Beyond every sequence.
 constexpr std::int64_t kPastTheEnd = std::numeric_limits<std::int64_t>::max();
+
+/// Readings of a series that get their memory at once.
+constexpr std::int64_t kMostTogether = 20'000;
 
 /// Selects the entries of `base` (a query of sequences) with those that they name and those that
 /// speak of them, and whatever else the query `more` selects.
@@ -47,6 +51,13 @@ Result<Entries> entriesWithRelated(KitchenStore& store,
     Query row = store.query(kSql.c_str());
     row.with(listOf(sequences));
     return entriesIn(store, row);
+}
+
+/// Whether the ledger still has that entry; it grows only, unless somebody cut it.
+bool isThere(KitchenStore& store, const LedgerEnd& entry) {
+    Query row = store.query("SELECT 1 FROM ledger WHERE sequence = ? AND hash = ?");
+    row.with(std::int64_t{entry.sequence}).with(entry.hash);
+    return row.next();
 }
 
 bool isIndication(EntryKind kind) {
@@ -111,16 +122,18 @@ Result<Entries> entriesOfSeries(KitchenStore& store, const SeriesKey& key) {
     if (!series.next()) return Entries{};
     Query row = store.query((key.kind == SeriesKind::Ratio ? kPairsSql : kSql).c_str());
     row.with(series.number(0));
-    // Most were weighed with a tare of their own.
-    return entriesIn(store, row, 2 * static_cast<std::size_t>(series.number(1)));
+    // Most were weighed with a tare of their own. The number is of the file, and not to be trusted.
+    const auto readings = std::min(series.number(1), kMostTogether);
+    return entriesIn(store, row, 2 * static_cast<std::size_t>(readings));
 }
 
 Result<const EquipmentRead*> equipmentIn(KitchenStore& store) {
     EquipmentRead& known = store.equipment;
-    const std::int64_t end = ledgerEndIn(store).sequence;
-    if (end == known.upTo) return &known;
+    if (known.upTo.sequence != 0 && !isThere(store, known.upTo)) known = {};
+    LedgerEnd end = ledgerEndIn(store);
+    if (end.sequence == known.upTo.sequence) return &known;
     // From the start it is quicker by way of the equipment, of which there is little.
-    Query row = store.query(known.upTo == 0
+    Query row = store.query(known.upTo.sequence == 0
                                 ? "SELECT sequence, entry, hash FROM ledger WHERE sequence IN ("
                                   "SELECT sequence FROM ledger_equipment UNION ALL "
                                   "SELECT spoken.sequence FROM ledger_equipment AS equipment "
@@ -133,13 +146,16 @@ Result<const EquipmentRead*> equipmentIn(KitchenStore& store) {
                                   "spoken JOIN ledger_equipment ON ledger_equipment.sequence = "
                                   "spoken.named WHERE spoken.sequence = ledger.sequence AND "
                                   "spoken.speaks = 1)) ORDER BY sequence");
-    row.with(known.upTo).with(end);
+    row.with(std::int64_t{known.upTo.sequence}).with(std::int64_t{end.sequence});
     auto more = entriesIn(store, row);
     if (!more) return fail(more.error());
-    known.upTo = end;
-    if (more->empty()) return &known;
-    std::ranges::move(*more, std::back_inserter(known.entries));
-    known.checks = ScaleChecks{known.entries};
+    EquipmentRead read = std::exchange(known, {});
+    if (!more->empty()) {
+        std::ranges::move(*more, std::back_inserter(read.entries));
+        read.checks = ScaleChecks{read.entries};
+    }
+    read.upTo = std::move(end);
+    known = std::move(read);
     return &known;
 }
 

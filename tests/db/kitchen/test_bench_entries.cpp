@@ -47,6 +47,10 @@ ErrorCode refusalOf(Kitchen& kitchen, const LedgerEntry& entry) {
     return refused.error().code;
 }
 
+constexpr auto kCutSecond =
+    "DROP TRIGGER ledger_is_not_shortened; DELETE FROM ledger WHERE sequence = 2; "
+    "DELETE FROM ledger_equipment WHERE sequence = 2";
+
 using Sequences = std::vector<long long>;
 constexpr SeriesKind kPieces = SeriesKind::PerPiece;
 
@@ -154,6 +158,33 @@ TEST_CASE("scales and their checks are read on from where they were", "[kitchen]
         CHECK(sequencesOf(each->equipmentEntries()) == Sequences{2, 3, 5});
         CHECK(sequencesOf(each->equipmentEntries()) == Sequences{2, 3, 5});
     }
+}
+
+TEST_CASE("scales and checks that somebody cut off are not remembered", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(shown(1, "50")));
+    REQUIRE(kitchen.record(checked(2, "490")));
+    REQUIRE(kitchen.scaleChecks()->isSuspect(shown(1, "50").scale, 1));
+    SECTION("the end alone") {
+        runSql(one.path(), kCutSecond);
+        CHECK(sequencesOf(kitchen.equipmentEntries()).empty());
+    }
+    SECTION("and the ledger went on") {
+        runSql(one.path(), kCutSecond);
+        REQUIRE(kitchen.record(vessel(3, "212")));
+        REQUIRE(kitchen.record(vessel(4, "213")));
+        CHECK(sequencesOf(kitchen.equipmentEntries()) == Sequences{2, 3});
+    }
+    CHECK_FALSE(kitchen.scaleChecks()->isSuspect(shown(1, "50").scale, 1));
+}
+
+TEST_CASE("a number of readings that no series has does no harm", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(ofSeries(1, "lime")));
+    runSql(one.path(), "UPDATE series SET readings = 9000000000000000000");
+    CHECK(sequencesOf(kitchen.seriesEntries({"lime", kPieces, "prawn"})) == Sequences{1});
 }
 
 TEST_CASE("a check that was taken back with what belonged to it is forgotten", "[kitchen][bench]") {
