@@ -44,7 +44,7 @@ std::string troubleWithFile(const Error& error) {
         case ErrorCode::FileNotReadable:
             return "cannot be read";
         case ErrorCode::FileNotWritable:
-            return fmt::format("cannot be written {}", error.value("reason"));
+            return fmt::format("cannot be written, {}", error.value("reason"));
         case ErrorCode::TextNotClean:
             return "the line is not UTF-8 text";
         case ErrorCode::MissingKey:

@@ -25,7 +25,7 @@ bool isTable(const std::string& path) {
 Result<void> checkTarget(const std::string& path) {
     if (!isDatabase(path) || isTable(path)) return {};
     Error error = Error{ErrorCode::FileNotWritable}.with(
-        "reason", "over a kitchen or other database; choose another name");
+        "reason", "it is a kitchen or other database; choose another name");
     error.file = path;
     return fail(error);
 }

@@ -112,7 +112,7 @@ TEST_CASE("a kitchen or another database is not built over, an older table is", 
     REQUIRE_FALSE(refused);
     CHECK(buildSentence(refused.error()) ==
           scratch.path("home.nettare") +
-              ": cannot be written over a kitchen or other database; choose another name.");
+              ": cannot be written, it is a kitchen or other database; choose another name.");
     CHECK(scratch.read("home.nettare") == kitchen);
     REQUIRE(buildTable(scratch.path(""), scratch.path("small.table")));
     const std::string table = scratch.read("small.table");
