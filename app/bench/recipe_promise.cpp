@@ -13,7 +13,6 @@ namespace nettare {
 namespace {
 
 constexpr int kPauseMs = 200;
-const QString kLane = QStringLiteral("promise");
 
 QStringList sentencesOn(const Evaluation& recipe, const SeriesKey& key,
                         const std::vector<std::string>& tags) {
@@ -75,15 +74,19 @@ void RecipePromise::ask() {
         say({});
         return;
     }
+    // One after the other: what is asked meanwhile is asked once, when that is done.
+    if (tasks_.busy()) return;
     tasks_.run(
         tr("Seeing what more weighings would tell"), *this,
         [recipe = draft->evaluation(), key = series->key, tags = series->tags](const Progress&) {
             return sentencesOn(*recipe, key, tags);
         },
         [this, asked](const QStringList& sentences) {
-            if (asked == asked_) say(sentences);
-        },
-        kLane);
+            if (asked == asked_)
+                say(sentences);
+            else
+                askSoon();
+        });
 }
 
 void RecipePromise::say(const QStringList& sentences) {

@@ -108,6 +108,20 @@ TEST_CASE("the card shows the promise while it is looked at") {
     keepScreenPictures(card, QStringLiteral("series-promise"));
 }
 
+TEST_CASE("of changes that come one upon the other the last is answered") {
+    PromisedSkewers skewers;
+    RecipePromise promise{skewers.desk};
+    skewers.bindPrawns();
+    promise.look(true);
+    for (const char* kcal : {"150", "400", "150", "100", "400"}) {
+        skewers.promise(kcal);
+        QTest::qWait(230);  // just past the pause, while the one before is still computed
+    }
+    CHECK(says(promise, "at most 400 kcal"));
+    QTest::qWait(500);
+    CHECK(says(promise, "at most 400 kcal"));
+}
+
 TEST_CASE("nobody is asked while nobody looks") {
     PromisedSkewers skewers;
     RecipePromise promise{skewers.desk};
