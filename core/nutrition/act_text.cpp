@@ -17,7 +17,8 @@ constexpr double kLittle = 0.25;
 
 /// "prawns", "bulbs of fennel": what is counted of a food.
 std::string piecesOfFood(const std::string& piece, const std::string& food) {
-    if (piece.empty() || samePiece(piece, food)) return food;
+    if (piece.empty()) return food;
+    if (samePiece(piece, food)) return pluralOf(food);
     return fmt::format("{} of {}", pluralOf(piece), food);
 }
 

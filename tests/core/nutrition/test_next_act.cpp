@@ -94,6 +94,12 @@ TEST_CASE("of a series that is weighed in lots, two more lots are asked for", "[
     for (const std::size_t reading : served.dossier.series.front().readings)
         served.dossier.readings[reading].pieces = 3;
     CHECK(actText(more, served.dossier) == "Weigh two more lots of 3 bulbs of fennel");
+    served.dossier.recipes.front().pieceSeries = 0;
+    CHECK(actText({ActKind::WeighPieces, 0}, served.dossier) ==
+          "Weigh two more lots of 3 finished pieces");
+    served.dossier.recipes.front().lines.front().name = "bulb";
+    CHECK(actText(more, served.dossier) == "Weigh two more lots of 3 bulbs");
+    served.dossier.recipes.front().lines.front().name = "fennel";
     served.dossier.series.front().kind = SeriesKind::Ratio;
     CHECK(actText(more, served.dossier) == "Weigh two more lots of fennel, before and after");
 }
