@@ -44,6 +44,9 @@ std::string vesselLine(const KnownVessel& vessel) {
 std::string beforeText(const BenchEquipment& before, const KnownScale& scale) {
     const auto known = std::ranges::find(before.scales, scale.name, &KnownScale::name);
     if (known == before.scales.end()) return {};
+    if (known->unit == scale.unit && known->readability == scale.readability &&
+        known->capacity == scale.capacity)
+        return {};
     return fmt::format("  ! known before with steps of {}{}; readings keep what it was then\n",
                        amountText(known->readability, known->unit), capacityText(*known));
 }
@@ -71,9 +74,13 @@ Result<void> addScale(const ScaleCommand& command, Kitchen& kitchen, std::ostrea
     if (!before) return fail(before.error());
     LedgerEntry entry = entryOn(scale, EntryKind::Scale);
     entry.capacity = scale.capacity;
-    if (const auto kept = recorded(kitchen, entry, kScaleArguments); !kept)
-        return fail(kept.error());
-    out << scaleLine(scale) << beforeText(*before, scale);
+    if (const auto done = recorded(kitchen, entry, kScaleArguments); !done)
+        return fail(done.error());
+    const auto now = equipmentIn(kitchen);
+    if (!now) return fail(now.error());
+    const auto kept = scaleNamed(*now, scale.name);
+    if (!kept) return fail(kept.error());
+    out << scaleLine(*kept) << beforeText(*before, scale);
     return {};
 }
 

@@ -242,7 +242,7 @@ Result<void> judgeSpeech(const ReadingCommand& command, const Speech& speech,
     if (!command.takeIn.empty() && reading.counts()) return refused(ErrorCode::ReadingNotLeftOut);
     if (command.asWeighed.empty()) return {};
     if (!reading.entry().series) return refused(ErrorCode::ReadingOfNoSeries);
-    if (reading.leftOut) return refused(ErrorCode::ReadingLeftOut);
+    if (reading.leftOut && reading.supersededBy.empty()) return refused(ErrorCode::ReadingLeftOut);
     return {};
 }
 

@@ -257,6 +257,9 @@ TEST_CASE("only a reading that counts in a series is said to be as weighed",
                  " is of no series, so that none asks about it; nothing is to be done.");
     CHECK(bench({"series", "prawn meat"}).find("left out: two frozen together") !=
           std::string::npos);
+    bench({"reading", "--take-back", leftOut, "--because", "another bag"});
+    checkRun(BenchKitchen::here({"reading", "--as-weighed", leftOut}),
+             "--as-weighed: the reading " + leftOut + " was taken back before; record a new one.");
 }
 
 TEST_CASE("every interval of a series carries u and its freedom", "[commandline][bench]") {
@@ -317,6 +320,9 @@ TEST_CASE("a scale that gets other steps says which it had", "[commandline][benc
           "  ! known before with steps of 0.1 g, up to 3000 g; readings keep what it was then\n");
     CHECK(bench({"scale", "pocket", "--step", "0.01"}) ==
           "scale   “pocket”, steps of 0.01 g; not checked yet\n");
+    bench({"scale", "pocket", "--mass", "50", "--showed", "50"});
+    CHECK(withoutIds(bench({"scale", "pocket", "--step", "0.01"})) ==
+          "scale   “pocket”, steps of 0.01 g; checked TIME: showed 50 g for 50 g\n");
 }
 
 TEST_CASE("a scale is checked with a known mass, and a failed check doubts its readings",
