@@ -7,6 +7,7 @@
 
 #include "app/gui/bench/bench_window.h"
 #include "app/gui/support/gui.h"
+#include "app/gui/support/sample_session.h"
 #include "app/scale/weighing.h"
 
 namespace nettare {
