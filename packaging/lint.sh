@@ -54,7 +54,6 @@ check_tidy() {
     sources_with_using >"$folder/sources_with_using.txt"
     tidy_each "$folder/big_sources.txt" -p build/clang --checks=-bugprone-suspicious-include || status=1
     tidy_each "$folder/sources_with_using.txt" -p build/single \
-        --extra-arg=-Wno-unknown-warning-option \
         --checks='-*,misc-unused-using-decls,misc-unused-alias-decls' || status=1
     return "$status"
 }
