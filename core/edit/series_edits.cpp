@@ -25,16 +25,17 @@ public:
     Json::Array counted(const SeriesToBind& series) {
         Json::Array bound;
         for (const LedgerReading& reading : series.readings)
-            if (reading.counts())
+            if (reading.countsInSeries())
                 if (auto entry = entryOf(reading)) bound.push_back(std::move(*entry));
         return bound;
     }
 
-    /// Ids of the readings of the series that the document holds and that do not count.
+    /// Ids of the readings of the series that the document holds and that do not count, as a
+    /// ratio whose reading before was taken back.
     std::vector<std::string> uncounted(const SeriesToBind& series) const {
         std::vector<std::string> ids;
         for (const LedgerReading& reading : series.readings)
-            if (!reading.counts())
+            if (!reading.countsInSeries())
                 if (auto id = readings_.idOf(reading)) ids.push_back(std::move(*id));
         return ids;
     }

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string_view>
-#include <unordered_map>
 
 #include "core/quantity/unit.h"
 
@@ -17,25 +15,6 @@ struct RatioPair {
     double roundingBefore = 0;
 };
 
-/// Only ratios name another reading.
-class RoundingsBefore {
-public:
-    explicit RoundingsBefore(const std::vector<LedgerReading>& readings) {
-        roundings_.reserve(readings.size());
-        for (const LedgerReading& reading : readings)
-            roundings_.emplace(reading.entry().id, roundingGrams(reading));
-    }
-
-    /// That of the reading itself where the one before is not among them.
-    [[nodiscard]] double of(const LedgerReading& after) const {
-        const auto found = roundings_.find(after.entry().series->before);
-        return found == roundings_.end() ? roundingGrams(after) : found->second;
-    }
-
-private:
-    std::unordered_map<std::string_view, double> roundings_;
-};
-
 bool isOf(const LedgerEntry& entry, const SeriesKey& key) {
     if (entry.kind != EntryKind::Shown || !entry.series) return false;
     if (entry.series->kind != key.kind || entry.series->of != key.of) return false;
@@ -44,8 +23,7 @@ bool isOf(const LedgerEntry& entry, const SeriesKey& key) {
 
 bool countsIn(const LedgerReading& reading, const SeriesKey& key,
               const std::vector<std::string>& tags) {
-    return reading.net && reading.counts() && isOf(reading.entry(), key) &&
-           bearsTags(reading, tags);
+    return reading.countsInSeries() && isOf(reading.entry(), key) && bearsTags(reading, tags);
 }
 
 /// The rounding of y - r x needs the ratio of all.
@@ -71,14 +49,13 @@ CountedSeries countedRatios(const std::vector<LedgerReading>& readings, const Se
                             const std::vector<std::string>& tags) {
     CountedSeries counted;
     std::vector<RatioPair> pairs;
-    const RoundingsBefore roundings{readings};
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const LedgerReading& reading = readings[i];
-        if (!countsIn(reading, key, tags) || !reading.before) continue;
+        if (!countsIn(reading, key, tags)) continue;
         const Unit& unit = *findUnit(reading.entry().unit, MeasureSystem::UsCustomary);
         pairs.push_back({{massOf(reading.before->value(), unit).grams(),
                           massOf(reading.net->value(), unit).grams(), roundingGrams(reading)},
-                         roundings.of(reading)});
+                         reading.roundingBeforeGrams});
         counted.places.push_back(i);
     }
     counted.ratios = ratiosOf(pairs);

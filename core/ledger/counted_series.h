@@ -17,9 +17,7 @@ struct CountedSeries {
 };
 
 /// Of `readings`, those of the key (as sameSeries() has it) that bear all of the tags, neither
-/// superseded nor left out, with a known net; of ratios, those whose net before is known. The
-/// rounding of what a ratio's reading names as before is that of its own scale where it is among
-/// `readings`.
+/// superseded nor left out, with a known net; of ratios, those whose net before is known.
 [[nodiscard]] CountedSeries countedSeries(const std::vector<LedgerReading>& readings,
                                           const SeriesKey& key,
                                           const std::vector<std::string>& tags);

@@ -80,6 +80,7 @@ private:
             const Said* said = sayings_.about(other);
             shown->usedAsTare = true;
             reading.tareOverruled = said != nullptr && !said->supersededBy.empty();
+            if (reading.tareOverruled) reading.tareReason = said->reason();
             reading.suspect =
                 reading.suspect || checks_.isSuspect(shown->entry().scale, shown->chained.sequence);
             if (shown->entry().unit != entry.unit) return;
@@ -100,12 +101,18 @@ private:
         while (before != nullptr && !before->supersededBy.empty()) {
             const LedgerReading* next = find(before->successor);
             const bool later = next != nullptr && next->chained.sequence > before->chained.sequence;
-            before = later ? next : nullptr;
+            if (!later) {
+                reading.beforeOverruled = true;
+                reading.beforeReason = before->reason;
+                return;
+            }
+            before = next;
         }
         if (before == nullptr) return;
         reading.suspect = reading.suspect || before->suspect;
-        if (before->net)
-            reading.before = inUnit(*before->net, before->entry().unit, reading.entry().unit);
+        if (!before->net) return;
+        reading.before = inUnit(*before->net, before->entry().unit, reading.entry().unit);
+        reading.roundingBeforeGrams = roundingGrams(*before);
     }
 
     LedgerReading* find(const std::string& id) {

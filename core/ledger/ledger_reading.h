@@ -44,20 +44,30 @@ struct LedgerReading {
     /// Net of the reading that a ratio's reading names, or of its successor, in the entry's unit;
     /// nothing where that one was taken back.
     std::optional<Decimal> before;
-    std::string supersededBy;  ///< UUID; empty while it counts
-    std::string successor;     ///< UUID of the shown entry that took its place; may be empty
-    std::string reason;        ///< why superseded or left out, as last said; empty while it counts
-    bool leftOut = false;      ///< of its series, with `reason`
-    bool asWeighed = false;    ///< counts, odd or not: the cook said that it is as weighed
+    double roundingBeforeGrams = 0;  ///< roundingGrams() of the reading that `before` is of
+    std::string supersededBy;        ///< UUID; empty while it counts
+    std::string successor;           ///< UUID of the shown entry that took its place; may be empty
+    std::string reason;      ///< why superseded or left out, as last said; empty while it counts
+    bool leftOut = false;    ///< of its series, with `reason`
+    bool asWeighed = false;  ///< counts, odd or not: the cook said that it is as weighed
     bool suspect =
         false;  ///< a check doubts its scale, that of its tare, or of what a ratio was before
     bool usedAsTare = false;  ///< another entry's tare, or the jar before
-    bool tareOverruled =
-        false;  ///< its tare was taken back since; the net stays as it was recorded
+    /// Its tare, or what the jar showed before, was taken back since; the net stays as recorded.
+    bool tareOverruled = false;
+    std::string tareReason;  ///< why; empty while it stands
+    /// What its ratio names as before was taken back, and nothing stands in its place.
+    bool beforeOverruled = false;
+    std::string beforeReason;  ///< why; empty while it stands
 
     [[nodiscard]] const LedgerEntry& entry() const { return chained.entry; }
-    /// Counts in a series: neither superseded nor left out.
+    /// Neither superseded nor left out of its series.
     [[nodiscard]] bool counts() const { return supersededBy.empty() && !leftOut; }
+    /// Counts, and has the numbers that it counts with: its net, and of a ratio what went in.
+    [[nodiscard]] bool countsInSeries() const {
+        const bool ratio = entry().series && entry().series->kind == SeriesKind::Ratio;
+        return counts() && net && (before || !ratio);
+    }
 };
 
 /// The indications among `entries` in their order, each with what the others say of it. `entries`

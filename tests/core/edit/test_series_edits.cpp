@@ -297,6 +297,43 @@ TEST_CASE("an edible share of what was bought is the line's trim", "[edit][bench
     CHECK(draft.at("/lines/fennel/trim") == "nothing");
 }
 
+TEST_CASE("a pair whose first reading was taken back leaves the document's series",
+          "[edit][bench]") {
+    Chain chain;
+    const auto bowl = chain.show("100.0");
+    const auto trim = [&](const std::string& before, const char* shown) {
+        LedgerEntry entry;
+        entry.what = "fennel";
+        entry.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, before};
+        chain.showOver(bowl, shown, entry);
+    };
+    const auto first = chain.showOver(bowl, "350.0");
+    trim(first, "287.5");
+    trim(chain.showOver(bowl, "300.0"), "220.0");
+    const SeriesKey key{"fennel", SeriesKind::Ratio, "edible / bought"};
+    BoundDraft draft;
+    draft.make(bindToSeries(draft.document, "fennel", seriesIn(chain, key), SeriesUse::Others));
+    const std::string id = draft.at("/lines/fennel/trim");
+    const std::string pairs = "/series/" + id.substr(1, id.size() - 2) + "/pairs";
+    const std::string both = draft.at(pairs);
+    chain.say(EntryKind::Superseded, first, "another bulb among them");
+    draft.follow(seriesIn(chain, key));
+    CHECK(draft.at(pairs) ==
+          R"([{"after":")" + chainId(5) + R"(","before":")" + chainId(4) + R"("}])");
+    const Dossier dossier = draft.dossier();
+    CHECK(ratioOf(dossier, dossier.series.back(), {})->ratio == Approx(0.6));
+    CHECK_FALSE(followSeries(draft.document, seriesIn(chain, key))->has_value());
+    // Weighed anew, it is a pair again.
+    LedgerEntry again;
+    again.refersTo = first;
+    again.reason = "without the other bulb";
+    chain.showOver(bowl, "350.0", again);
+    draft.follow(seriesIn(chain, key));
+    CHECK(draft.at(pairs) != both);
+    const Dossier after = draft.dossier();
+    CHECK(ratioOf(after, after.series.back(), {})->ratio == Approx(307.5 / 450));
+}
+
 TEST_CASE("what is cooked of what is raw is the line's yield", "[edit][bench]") {
     Chain chain;
     const auto raw = chain.showOver(chain.show("0.0"), "200.0");

@@ -85,6 +85,25 @@ TEST_CASE("a ratio counts what came out with what went in", "[ledger]") {
     CHECK(series.pieces.empty());
 }
 
+TEST_CASE("a ratio has the rounding of what took the place of what went in", "[ledger]") {
+    Chain chain;
+    const std::string zero = chain.show("0");
+    const std::string bulbs = chain.showOver(zero, "486");
+    chain.showOver(zero, "382", trimmed(bulbs));
+    LedgerEntry coarse;
+    coarse.scale = "floor scale";
+    coarse.readability = decimal("2");
+    const std::string floor = chain.show("0", coarse);
+    coarse.refersTo = bulbs;
+    coarse.reason = "misread";
+    chain.showOver(floor, "488", coarse);
+    const CountedSeries series = counted(chain, kTrim);
+    REQUIRE(series.ratios.size() == 1);
+    CHECK(series.ratios[0].before == 488);
+    CHECK(series.ratios[0].roundingGrams ==
+          Approx(std::sqrt(2.0 / 12) * std::hypot(0.1, 2 * 382.0 / 488)));
+}
+
 TEST_CASE("ounces count as grams", "[ledger]") {
     Chain chain;
     LedgerEntry shown = pieceOf("prawn meat");

@@ -159,6 +159,7 @@ TEST_CASE("a reading whose tare was taken back says so and stays as it was recor
     CHECK_FALSE(readingOf(chain, filled).tareOverruled);
     chain.say(EntryKind::Superseded, bowl, "spoon in it");
     CHECK(readingOf(chain, filled).tareOverruled);
+    CHECK(readingOf(chain, filled).tareReason == "spoon in it");
     CHECK(netTextOf(chain, filled) == "58.9");
     CHECK(readingOf(chain, filled).counts());
 }
@@ -205,8 +206,14 @@ TEST_CASE("a ratio's reading knows the net of the one before it", "[ledger]") {
     corrected.reason = "misread";
     chain.showOver(bowl, "353.0", corrected);
     CHECK(readingOf(chain, edible).before.value().text() == "253.0");
+    CHECK_FALSE(readingOf(chain, edible).beforeOverruled);
+    CHECK(readingOf(chain, edible).countsInSeries());
     chain.say(EntryKind::Superseded, chainId(4), "the wrong ears");
     CHECK_FALSE(readingOf(chain, edible).before);
+    CHECK(readingOf(chain, edible).beforeOverruled);
+    CHECK(readingOf(chain, edible).beforeReason == "the wrong ears");
+    CHECK(readingOf(chain, edible).counts());
+    CHECK_FALSE(readingOf(chain, edible).countsInSeries());
 }
 
 TEST_CASE("what went in may be weighed on a scale of another unit", "[ledger]") {
