@@ -78,6 +78,50 @@ TEST_CASE("a series holds its readings, their tares and what was said of them",
     CHECK(sequencesOf(kitchen.seriesEntries({"squid", kPieces, "prawn"})) == Sequences{6});
 }
 
+TEST_CASE("a ratio's series holds what took the place of what went in, with each tare",
+          "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    const auto over = [](int number, int tare, int instead = 0) {
+        LedgerEntry entry = shown(number, std::to_string(100 * number));
+        entry.tare = shown(tare, "0").id;
+        if (instead > 0) {
+            entry.refersTo = shown(instead, "0").id;
+            entry.reason = "misread";
+        }
+        return entry;
+    };
+    REQUIRE(kitchen.record(shown(1, "50")));
+    REQUIRE(kitchen.record(over(2, 1)));
+    REQUIRE(kitchen.record(shown(3, "60")));
+    LedgerEntry trimmed = over(4, 3);
+    trimmed.what = "fennel";
+    trimmed.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, shown(2, "0").id};
+    REQUIRE(kitchen.record(trimmed));
+    REQUIRE(kitchen.record(shown(5, "70")));
+    REQUIRE(kitchen.record(over(6, 5, 2)));
+    REQUIRE(kitchen.record(shown(7, "80")));
+    REQUIRE(kitchen.record(over(8, 7, 6)));
+    const SeriesKey key{"fennel", SeriesKind::Ratio, "edible / bought"};
+    CHECK(sequencesOf(kitchen.seriesEntries(key)) == Sequences{1, 2, 3, 4, 5, 6, 7, 8});
+    const auto readings = readingsOf(*kitchen.seriesEntries(key), {});
+    CHECK(readings[3].before == Decimal{800 - 80, 0});
+    REQUIRE(kitchen.record(about(9, EntryKind::Superseded, 8)));
+    CHECK(sequencesOf(kitchen.seriesEntries(key)).back() == 9);
+    CHECK(readingsOf(*kitchen.seriesEntries(key), {})[3].beforeOverruled);
+    CHECK(readingsOf(*kitchen.entriesAbout(shown(4, "0").id), {})[3].beforeOverruled);
+}
+
+TEST_CASE("a series and a page know of the tares that were taken back", "[kitchen][bench]") {
+    const OneKitchen one;
+    Kitchen kitchen = one.open();
+    REQUIRE(kitchen.record(shown(1, "50")));
+    REQUIRE(kitchen.record(ofSeries(2, "lime", 1)));
+    REQUIRE(kitchen.record(about(3, EntryKind::Superseded, 1)));
+    CHECK(sequencesOf(kitchen.seriesEntries({"lime", kPieces, "prawn"})) == Sequences{1, 2, 3});
+    CHECK(sequencesOf(kitchen.ledgerPage(0, 1)) == Sequences{1, 2, 3});
+}
+
 TEST_CASE("series are listed by food, with all conditions that occur in them", "[kitchen][bench]") {
     const OneKitchen one;
     Kitchen kitchen = one.open();
