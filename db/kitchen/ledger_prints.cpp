@@ -113,7 +113,16 @@ std::unordered_map<std::int64_t, ListedSeries> listedSeries(KitchenStore& store)
     return listed;
 }
 
+/// Whether each series is called as its newest entry calls the food.
+bool areSeriesCalledRight(KitchenStore& store) {
+    Query row = store.query(
+        "SELECT count(*) FROM series LEFT JOIN ledger ON ledger.sequence = newest "
+        "WHERE what IS NOT json_extract(entry, '$.what')");
+    return row.next() && row.number(0) == 0;
+}
+
 bool areSeriesRight(KitchenStore& store, const LedgerPrints& ofEntries) {
+    if (!areSeriesCalledRight(store)) return false;
     auto listed = listedSeries(store);
     std::unordered_map<std::int64_t, std::int64_t> newest;
     std::uint64_t sum = 0;
@@ -167,8 +176,7 @@ void LedgerPrints::append(const LedgerPrints& next) {
 std::vector<std::string> wrongIndexes(KitchenStore& store, const LedgerPrints& ofEntries) {
     std::vector<std::string> wrong;
     const auto expect = [&](bool isRight, const char* what) {
-        if (!isRight)
-            wrong.push_back(std::string{what} + " does not list the entries of the ledger");
+        if (!isRight) wrong.push_back(std::string{what} + " does not fit the entries");
     };
     expect(sumInOrder(store.query("SELECT hash, sequence FROM ledger INDEXED BY "
                                   "sqlite_autoindex_ledger_1 ORDER BY hash")) == ofEntries.hashes,

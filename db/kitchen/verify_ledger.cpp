@@ -96,6 +96,18 @@ void checkLostEnds(KitchenStore& store, KitchenCheck& check) {
     while (row.next()) addBroken(store, row.number(0), check);
 }
 
+/// Whether a list of the ledger has an entry after `head`: what was there is cut off, and the noted
+/// end with it.
+bool isListedAfter(KitchenStore& store, std::int64_t head) {
+    Query row = store.query(
+        "SELECT ?1 < max(coalesce((SELECT max(sequence) FROM ledger_reference), 0), "
+        "coalesce((SELECT max(sequence) FROM ledger_equipment), 0), "
+        "coalesce((SELECT max(sequence) FROM series_entry), 0), "
+        "coalesce((SELECT max(newest) FROM series), 0))");
+    row.with(head);
+    return row.next() && row.number(0) != 0;
+}
+
 }  // namespace
 
 void checkLedger(KitchenStore& store, KitchenCheck& check) {
@@ -109,6 +121,8 @@ void checkLedger(KitchenStore& store, KitchenCheck& check) {
     checkLostEnds(store, check);
     if (check.faults.size() == faults) checkNotedEnd(store, check);
     if (check.faults.size() > faults) return;
+    const auto head = static_cast<std::int64_t>(check.ledgerEntries);
+    if (isListedAfter(store, head)) return addBroken(store, head + 1, check);
     for (const std::string& reason : wrongIndexes(store, chain.prints()))
         check.faults.push_back(store.error(ErrorCode::PagesDamaged).with("reason", reason));
 }

@@ -6,11 +6,13 @@ namespace nettare {
 
 // The parts of a check; each adds what it finds.
 
-/// The ledger's entries against their hashes and their order; the first bad one is named.
+/// The ledger's entries against their hashes and their order, and its lists against the entries;
+/// the first bad entry is named, also where it is cut off and only a list still has it.
 void checkLedger(KitchenStore& store, KitchenCheck& check);
 
 /// Revisions against their hashes, what the ledger says of their indications, and the foods that
-/// they need; the ledger against the entry that each revision names as its newest.
+/// they need; the ledger against the entry that each revision names as its newest, which is no
+/// later one than that of a revision kept after it.
 void checkRevisions(KitchenStore& store, KitchenCheck& check);
 
 /// Food versions against their hashes.

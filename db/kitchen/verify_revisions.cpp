@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <limits>
 
 #include "core/support/sha256.h"
@@ -95,9 +96,26 @@ std::optional<std::int64_t> placeOfHash(KitchenStore& store, const std::string& 
     return row.next() ? std::optional{row.number(0)} : std::nullopt;
 }
 
+/// A ledger only grows, so that no revision was kept with a later end of it than one kept after.
+/// Of two that cannot both be right, the one that names the later entry is reported.
+void checkOrderOfEnds(KitchenStore& store, KitchenCheck& check) {
+    std::int64_t earliest = kAnyEntry;
+    Query row =
+        store.query("SELECT recipe, number, ledger_head FROM revision ORDER BY position DESC");
+    while (row.next()) {
+        const auto end = placeOfHash(store, row.text(2));
+        if (!end) continue;
+        if (*end > earliest)
+            check.faults.push_back(
+                faultIn(store, {row.text(0), row.number(1)}, ErrorCode::RevisionChanged));
+        earliest = std::min(earliest, *end);
+    }
+}
+
 }  // namespace
 
 void checkRevisions(KitchenStore& store, KitchenCheck& check) {
+    checkOrderOfEnds(store, check);
     Query row = store.query(
         "SELECT recipe, number, document_hash, document, figures, ledger_head FROM revision "
         "ORDER BY recipe, number");

@@ -176,6 +176,33 @@ TEST_CASE("a ledger that lost its end is told by the revision that saw it", "[ki
     CHECK(check->faults[1].value("revision") == "1");
 }
 
+TEST_CASE("a revision that names a later end of the ledger than one kept after it is named",
+          "[kitchen][verify]") {
+    const OneKitchen one;
+    {
+        Kitchen kitchen = one.open();
+        const std::string soup = *kitchen.addRecipe(dish("soup"), kNoon);
+        const std::string stew = *kitchen.addRecipe(dish("stew"), kNoon);
+        REQUIRE(kitchen.keep(stew, toKeep(dish("stew"), "")));
+        for (int i = 1; i <= 3; ++i) {
+            REQUIRE(kitchen.record(shown(i, std::to_string(100 * i))));
+            REQUIRE(kitchen.keep(i == 2 ? stew : soup, toKeep(dish(i == 2 ? "stew" : "soup"), "")));
+        }
+        CHECK(kitchen.verify()->faults.empty());
+    }
+    runSql(one.path(),
+           "DROP TRIGGER revision_is_not_edited; UPDATE revision SET ledger_head = (SELECT hash "
+           "FROM ledger WHERE sequence = 3) WHERE recipe = 'stew' AND number = 2");
+    CHECK(verified(one)->faults.empty());
+    runSql(one.path(),
+           "UPDATE revision SET ledger_head = (SELECT hash FROM ledger WHERE sequence = 3) WHERE "
+           "recipe = 'stew' AND number = 1");
+    const Error fault = onlyFault(one);
+    CHECK(fault.code == ErrorCode::RevisionChanged);
+    CHECK(fault.value("recipe") == "stew");
+    CHECK(fault.value("revision") == "1");
+}
+
 TEST_CASE("a revision that lost a food it uses is named with the food", "[kitchen][verify]") {
     const OneKitchen one;
     {
