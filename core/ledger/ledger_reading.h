@@ -11,7 +11,7 @@
 
 namespace nettare {
 
-/// A food as series compare it: ASCII letters in lower case.
+/// A food as series compare it: ASCII letters in lower case; "Ähre" and "ähre" stay two foods.
 [[nodiscard]] std::string foldedWhat(std::string_view what);
 
 /// What makes a yield series: food, kind and what is counted. Two keys are of one series where
@@ -25,7 +25,7 @@ struct SeriesKey {
     friend auto operator<=>(const SeriesKey&, const SeriesKey&) = default;
 };
 
-/// Same kind, same count, and the same food without regard to letter case.
+/// Same kind, same count, and the same food by foldedWhat().
 [[nodiscard]] bool sameSeries(const SeriesKey& a, const SeriesKey& b);
 
 /// The series that a shown entry belongs to; nothing where to none. Of a ratio it is the entry that

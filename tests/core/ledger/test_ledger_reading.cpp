@@ -351,13 +351,15 @@ TEST_CASE("a check that was mistyped and taken back doubts nothing", "[ledger]")
     CHECK_FALSE(readingOf(chain, shown).suspect);
 }
 
-TEST_CASE("foods of a series are the same in whatever letter case", "[ledger]") {
+TEST_CASE("foods of a series are the same in whatever case of the letters a to z", "[ledger]") {
     CHECK(foldedWhat("Prawn Meat") == "prawn meat");
     CHECK(foldedWhat("Crème FRAÎCHE") == "crème fraÎche");
     CHECK(foldedWhat("").empty());
     const SeriesKey key{"Prawn meat", SeriesKind::PerPiece, "prawn"};
     CHECK(sameSeries(key, {"PRAWN MEAT", SeriesKind::PerPiece, "prawn"}));
     CHECK_FALSE(sameSeries(key, {"prawn meat", SeriesKind::PerPiece, "tail"}));
+    CHECK_FALSE(
+        sameSeries({"Ähre", SeriesKind::PerPiece, "ear"}, {"ähre", SeriesKind::PerPiece, "ear"}));
     CHECK_FALSE(sameSeries(key, {"prawn meat", SeriesKind::PerMeasure, "prawn"}));
     CHECK_FALSE(sameSeries(key, {"prawn", SeriesKind::PerPiece, "prawn"}));
 }
