@@ -1,8 +1,10 @@
 #include <cmath>
 
 #include "core/food/piece_word.h"
+#include "core/label/household_unit.h"
 #include "core/nutrition/label_source.h"
 #include "core/nutrition/line_context.h"
+#include "core/support/text.h"
 
 namespace nettare {
 
@@ -11,10 +13,12 @@ namespace {
 /// How many household measures of the label one unit of the line is; nothing where they count
 /// different things.
 std::optional<double> measuresPerUnit(const Line& line, const LabelFacts& label) {
-    const Unit* own = findUnit(label.householdUnit, MeasureSystem::UsLabel);
+    const Unit* own = householdUnit(label.householdUnit, MeasureSystem::UsLabel);
     const Unit* asked = line.unit;
     if (asked == nullptr)
-        return samePiece(line.piece, label.householdUnit) ? std::optional{1.0} : std::nullopt;
+        return samePiece(lowerAscii(line.piece), householdPiece(label.householdUnit))
+                   ? std::optional{1.0}
+                   : std::nullopt;
     // A customary spoon or cup is the label's nominal one; a metric cup is larger.
     if (asked->system == MeasureSystem::UsCustomary)
         asked = findUnit(asked->symbol, MeasureSystem::UsLabel);

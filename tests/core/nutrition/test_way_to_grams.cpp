@@ -60,6 +60,30 @@ TEST_CASE("three spoons of oil are 42 g by the label and 40.5 g by the table, bo
     CHECK_FALSE(disagreement(grams.ways[0], grams.ways[1]).beyondUncertainty);
 }
 
+TEST_CASE("the label weighs a spoon whichever way its package spells it", "[nutrition]") {
+    for (const char* unit : {"Tbsp", "tbsp.", "tablespoon", "Tablespoon(s)", "tbsp (14 g)"}) {
+        INFO(unit);
+        const std::string food =
+            R"({"id":"bottle","name":"bottle","label":{"rules":"us","serving_grams":"14",
+                "serving":{"amount":"1","unit":")" +
+            std::string{unit} + R"("},"declares":[{"component":"ENERC_KCAL","printed":"120"}]}})";
+        Kitchen kitchen = Kitchen{}.append("foods", food.c_str());
+        kitchen.line(R"({"id":"o","amount":"3","unit":"tbsp","food":"bottle"})");
+        const Served served{kitchen};
+        CHECK(served.way(0).way == Way::Label);
+        CHECK(served.way(0).grams.value() == 42);
+    }
+}
+
+TEST_CASE("the label weighs its pieces, whatever stands in brackets behind them", "[nutrition]") {
+    Kitchen kitchen = Kitchen{}.append("foods", R"json({"id":"c","name":"crackers",
+        "label":{"rules":"us","serving_grams":"30",
+        "serving":{"amount":"5","unit":"Crackers (30 g)"},
+        "declares":[{"component":"ENERC_KCAL","printed":"130"}]}})json");
+    kitchen.line(R"({"id":"o","amount":"10","piece":"cracker","food":"c"})");
+    CHECK(Served{kitchen}.way(0).grams.value() == Approx(60));
+}
+
 TEST_CASE("used by its own measure a label's serving grams cancel", "[nutrition]") {
     const Served served{bottle().line(R"({"id":"o","amount":"3","unit":"tbsp","food":"bottle"})")};
     const Figure energy = served.figure(Basis::Batch, Component::ENERC_KCAL);
