@@ -11,17 +11,21 @@ namespace nettare {
 namespace {
 
 /// For vitamins and minerals; a recommended rule is one band, and has no "less than".
-std::optional<DecimalInterval> recommendedInterval(PrintRule bands, const PrintedAmount& printed) {
+std::optional<DecimalInterval> recommendedInterval(const UsAmountRule& rule,
+                                                   const PrintedAmount& printed) {
     if (printed.lessThan) return std::nullopt;
-    return halfUnitAround(printed.figure,
-                          std::max(bands.front().figure, lastDigitOf(printed.figure)));
+    const DecimalInterval around = halfUnitAround(
+        printed.figure, std::max(rule.bands.front().figure, lastDigitOf(printed.figure)));
+    const bool mayBeMore =
+        printed.figure == Decimal{} && rule.zeroBelow && *rule.zeroBelow > around.high;
+    return mayBeMore ? DecimalInterval{Decimal{}, *rule.zeroBelow, true, false} : around;
 }
 
 }  // namespace
 
 std::optional<DecimalInterval> usAmountsPrintedAs(const UsAmountRule& rule,
                                                   const PrintedAmount& printed) {
-    return rule.recommended ? recommendedInterval(rule.bands, printed)
+    return rule.recommended ? recommendedInterval(rule, printed)
                             : amountsPrintedAs(rule.bands, printed);
 }
 

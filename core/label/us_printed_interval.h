@@ -13,7 +13,7 @@ namespace nettare {
 /// this text: 50 kcal stands for 47.5 to 55, 0 g of fat for 0 to under 0.5, "less than 1 g" of
 /// carbohydrate for 0 to under 1. Both neighbours of a tie are lawful, so such an end is included.
 /// Vitamins and minerals: half of the step FDA recommends or of the last printed digit, whichever
-/// is larger, since the law fixes no step.
+/// is larger, since the law fixes no step; 0 stands for all below 2 % of the daily value.
 /// Reads "120", "1,200", "0.5", "less than 1", "contains less than 1", "<5", each with or without
 /// the component's unit ("g", "mg", "mcg", "kcal").
 /// Fails: LabelAmountUnreadable for what is no amount, LabelAmountImpossible where no lawful

@@ -106,7 +106,8 @@ std::optional<UsAmountRule> usAmountRule(Component component) {
     const UsDailyValue* daily = usDailyValue(component);
     if (daily == nullptr) return std::nullopt;
     return UsAmountRule{"21 CFR 101.9(c)(8)(ii), step recommended by FDA",
-                        recommendedBands(daily->amount), true};
+                        recommendedBands(daily->amount), true,
+                        Decimal{2 * daily->amount.coefficient(), daily->amount.exponent() - 2}};
 }
 
 Result<std::string> usAmountText(Component component, double amountPerServing) {

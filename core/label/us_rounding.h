@@ -17,6 +17,9 @@ struct UsAmountRule {
     /// The step is FDA's recommendation for a vitamin or mineral, (c)(8)(ii): the law asks only for
     /// the digits of its own table, so that other roundings are lawful too.
     bool recommended = false;
+    /// Amounts below it may be declared as 0, whatever the step: 2 % of the daily value of a
+    /// vitamin or mineral, (c)(8)(iii).
+    std::optional<Decimal> zeroBelow{};
 };
 
 /// The rule of a component; nothing where a US panel has no line for it.

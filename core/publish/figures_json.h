@@ -16,6 +16,6 @@ namespace nettare {
 
 /// Version of the arithmetic that the figures were computed with; it goes up when a digit may
 /// change.
-inline constexpr int kArithmeticVersion = 5;
+inline constexpr int kArithmeticVersion = 6;
 
 }  // namespace nettare

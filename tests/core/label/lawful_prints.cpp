@@ -2,6 +2,8 @@
 
 #include "core/label/us_daily_values.h"
 
+#include <cmath>
+
 namespace nettare {
 
 namespace {
@@ -63,6 +65,11 @@ Texts lawfulWholeGrams(std::int64_t amount) {
     return texts;
 }
 
+/// (c)(8)(iii): what is below 2 % of the RDI may be declared by a zero.
+Texts lawfulZero(double intake, std::int64_t thousandths) {
+    return thousandths < std::llround(intake * 20) ? Texts{"0"} : Texts{};
+}
+
 /// (c)(8)(ii) and FDA's draft guidance: RDI below 25, 250, 500 and above; copper to 0.01.
 Texts lawfulVitamins(Component component, std::int64_t amount) {
     const double intake = usDailyValue(component)->amount.value();
@@ -70,9 +77,12 @@ Texts lawfulVitamins(Component component, std::int64_t amount) {
         Texts texts = nearestTexts(amount, component == Component::CU ? 10 : 100);
         texts.merge(nearestTexts(amount, 1'000));
         if (component == Component::CU) texts.merge(nearestTexts(amount, 100));
+        texts.merge(lawfulZero(intake, amount));
         return texts;
     }
-    return nearestTexts(amount, intake < 250 ? 1'000 : intake < 500 ? 5'000 : 10'000);
+    Texts texts = nearestTexts(amount, intake < 250 ? 1'000 : intake < 500 ? 5'000 : 10'000);
+    texts.merge(lawfulZero(intake, amount));
+    return texts;
 }
 
 }  // namespace

@@ -73,9 +73,22 @@ TEST_CASE("a vitamin or mineral is known to its step or its last digit, the coar
     checkInterval({Component::FE, "8.12", "8.07", "8.17"});
     checkInterval({Component::CA, "260", "255", "265"});
     checkInterval({Component::K, "235", "230", "240"});
-    checkInterval({Component::K, "0", "0", "5"});
     checkInterval({Component::VITC, "9", "8.5", "9.5"});
     checkInterval({Component::CU, "0.04", "0.035", "0.045"});
+}
+
+TEST_CASE("a vitamin or mineral printed as 0 is below 2 % of its daily value", "[label]") {
+    // 21 CFR 101.9(c)(8)(iii): below 2 % of the RDI a zero may be declared. RDIs of (c)(8)(iv).
+    checkInterval({Component::CA, "0", "0", "26", true, false});
+    checkInterval({Component::K, "0", "0", "94", true, false});
+    checkInterval({Component::CU, "0.00", "0", "0.018", true, false});
+    // Rounded to the whole, as the law allows as well, it may be more.
+    checkInterval({Component::FE, "0", "0", "0.5"});
+    checkInterval({Component::VITD, "0 mcg", "0", "0.5"});
+    checkInterval({Component::FE, "0.0", "0", "0.36", true, false});
+    // Sodium has its own zero, and any other figure stands for what it did.
+    checkInterval({Component::NA, "0", "0", "5", true, false});
+    checkInterval({Component::CA, "10", "5", "15"});
 }
 
 TEST_CASE("what no lawful rounding prints is impossible", "[label]") {
