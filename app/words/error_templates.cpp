@@ -353,8 +353,9 @@ std::string_view ofTheFigures(ErrorCode code) {
             return "the label of {food} cannot lawfully print “{found}” for {component}; compare "
                    "it with the pack.";
         case LabelAmountUnreadable:
-            return "“{found}” on the label of {food} is no amount; write it as printed, without "
-                   "the unit.";
+            return "“{found}” on the label of {food} is no amount; write it like 1.5, 1,5, 1 567 "
+                   "or "
+                   "<0.5, and leave a mere trace empty.";
         case LabelNeedsServing:
             return "the label of {food} gives no size of its serving; add its grams or millilitres "
                    "as printed.";

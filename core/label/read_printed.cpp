@@ -13,6 +13,40 @@ constexpr std::string_view kDigits = "0123456789";
 /// Longer than any package prints an amount.
 constexpr std::size_t kLongestPrinted = 60;
 
+/// In lower case, with one plain space where several or those of a page stand, and with the micro
+/// sign for the Greek letter.
+std::string foldedPrint(std::string_view printed) {
+    std::string text = lowerAscii(printed);
+    // No-break, figure, thin and narrow no-break space.
+    for (const std::string_view space : {"\u00a0", "\u2007", "\u2009", "\u202f"})
+        text = replaced(text, space, " ");
+    text = replaced(replaced(text, "\u03bc", "µ"), "\u2019", "'");
+    std::string folded;
+    for (const std::string_view word : words(text)) {
+        if (!folded.empty()) folded += ' ';
+        folded += word;
+    }
+    return folded;
+}
+
+/// "1 567" and "1'567" as "1567"; the figure itself where what parts it does not part groups of
+/// three.
+std::string withoutGaps(std::string_view figure) {
+    const std::size_t whole = std::min(figure.find_first_of(".,"), figure.size());
+    std::string joined;
+    std::size_t digits = 0;
+    for (const char sign : figure.substr(0, whole)) {
+        const bool parts = sign == ' ' || sign == '\'';
+        if (parts && (joined.empty() || joined.front() == '0' || digits > 3 ||
+                      (digits != joined.size() && digits != 3)))
+            return std::string{figure};
+        digits = parts ? 0 : digits + 1;
+        if (!parts) joined += sign;
+    }
+    if (digits != joined.size() && digits != 3) return std::string{figure};
+    return joined + std::string{figure.substr(whole)};
+}
+
 /// "12,5" as "12.5": one comma without a point is the decimal mark of much of Europe, unless it
 /// parts a group of three. No food has 1125 g of anything in it, so in grams it is one then too.
 std::string withPoint(std::string_view figure, std::string_view unit) {
@@ -39,12 +73,18 @@ std::optional<std::string> withoutGroups(std::string_view figure) {
     return replaced(figure.substr(0, whole), ",", "") + std::string{figure.substr(whole)};
 }
 
+/// "0.5" for ".5".
+std::optional<std::string> withZero(std::optional<std::string> figure) {
+    if (figure && figure->starts_with('.')) figure->insert(0, 1, '0');
+    return figure;
+}
+
 /// The figure in front of the unit or of nothing. Any other unit stays, and makes the text
 /// unreadable.
 std::string_view withoutUnit(std::string_view text, std::string_view own) {
     const std::size_t unitAt = text.find_last_of(kDigits) + 1;
     const std::string_view unit = trimmed(text.substr(unitAt));
-    const bool micrograms = own == "µg" && (unit == "mcg" || unit == "µg");
+    const bool micrograms = own == "µg" && (unit == "mcg" || unit == "µg" || unit == "ug");
     return own.empty() || unit == lowerAscii(own) || micrograms ? text.substr(0, unitAt) : text;
 }
 
@@ -52,8 +92,8 @@ std::string_view withoutUnit(std::string_view text, std::string_view own) {
 
 std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_view unit) {
     if (printed.size() > kLongestPrinted) return std::nullopt;
-    const std::string lower = lowerAscii(trimmed(printed));
-    std::string_view text = lower;
+    const std::string folded = foldedPrint(printed);
+    std::string_view text = folded;
     bool lessThan = false;
     for (const std::string_view opening : {"contains less than ", "less than ", "<"}) {
         if (!text.starts_with(opening)) continue;
@@ -61,7 +101,8 @@ std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_v
         text = trimmed(text.substr(opening.size()));
         break;
     }
-    const auto plain = withoutGroups(withPoint(withoutUnit(text, unit), unit));
+    const std::string figureText = withoutGaps(trimmed(withoutUnit(text, unit)));
+    const auto plain = withZero(withoutGroups(withPoint(figureText, unit)));
     const auto figure = plain ? Decimal::read(*plain) : std::nullopt;
     if (!figure || plain->front() == '-') return std::nullopt;
     return PrintedAmount{lessThan, *figure};

@@ -8,7 +8,8 @@
 namespace nettare {
 
 /// An amount as packages print it: "120", "1,200", "0.5", "less than 1", "contains less than 1",
-/// "<5", each with or without its unit, in any case. "0,5" is a half: one comma is a decimal mark,
+/// "<5", ".5", "1 567", "1'567", each with or without its unit, in any case; spaces of a page count
+/// as spaces, and micrograms may be mcg, ug or µg. "0,5" is a half: one comma is a decimal mark,
 /// but before exactly three digits of another unit than grams ("1,200" mg, not "0,125" mg). An
 /// empty unit lets any one pass. Nothing for what is no amount, less than nothing, or longer than
 /// 60 bytes.

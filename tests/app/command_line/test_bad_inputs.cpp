@@ -160,9 +160,9 @@ const std::vector<BadInput> kBadAmounts{
      "energy; compare it with the pack."},
     {{{"/foods/2/label/declares/0/printed", R"("lots")"}},
      ", /foods/2/label/declares/0/printed: “lots” on the label of olive oil is no amount; write it "
-     "as printed, without the unit."},
-    {{{"/foods/2/label/declares/1/printed", R"("15")"}},
-     ", /foods/2/label/declares/1/printed: the label of olive oil cannot lawfully print “15” for "
+     "like 1.5, 1,5, 1 567 or <0.5, and leave a mere trace empty."},
+    {{{"/foods/2/label/declares/1/printed", R"("16")"}},
+     ", /foods/2/label/declares/1/printed: the label of olive oil cannot lawfully print “16” for "
      "fat; compare it with the pack."},
     {{{"/foods/2/label/declares/1/component", R"("WATER")"}},
      ", /foods/2/label/declares/1/component: “WATER” is no component that can be used here; write "

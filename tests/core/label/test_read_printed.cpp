@@ -43,6 +43,43 @@ TEST_CASE("before three digits of another unit than grams a comma parts thousand
     }
 }
 
+TEST_CASE("spaces and high commas part thousands as packages print them", "[label]") {
+    for (const char* printed :
+         {"1 567", "1\u00a0567", "1\u2009567", "1\u202f567 kJ", "1'567", "1\u2019567 kJ"}) {
+        INFO(printed);
+        CHECK(figureOf(printed, "kJ") == "1567");
+    }
+    CHECK(figureOf("12 345 678", "mg") == "12345678");
+    CHECK(figureOf("1 567,5", "mg") == "1567.5");
+    CHECK(figureOf("<1 000", "mg") == "1000");
+    for (const char* none : {"1 56", "1 5678", "0 567", "1234 567", "1 567 8", "1' 567", "1'",
+                             "1 5", "1 567,500", "12 g 5"}) {
+        INFO(none);
+        CHECK(figureOf(none, "mg").empty());
+    }
+}
+
+TEST_CASE("an amount is read whatever space, point or micro sign a package uses", "[label]") {
+    for (const char* printed : {"less than 1 g", "less  than 1  g", "less\u00a0than\u00a01\u00a0g",
+                                "Contains  less than 1 g", "<\u202f1 g"}) {
+        INFO(printed);
+        const auto read = readPrinted(printed, "g");
+        REQUIRE(read);
+        CHECK(read->lessThan);
+        CHECK(read->figure == Decimal{1, 0});
+    }
+    CHECK(figureOf(".5", "g") == "0.5");
+    CHECK(readPrinted("<.5 g", "g") == PrintedAmount{true, Decimal{5, -1}});
+    for (const char* printed : {"10 \u00b5g", "10 \u03bcg", "10 ug", "10 mcg", "10\u00a0\u03bcg"}) {
+        INFO(printed);
+        CHECK(figureOf(printed, "µg") == "10");
+    }
+    for (const char* none : {"trace", "traces", ".", "g", "5 ug g", "-.5", ".5.5"}) {
+        INFO(none);
+        CHECK(figureOf(none, "g").empty());
+    }
+}
+
 TEST_CASE("a figure with a decimal comma stands for what it does with a point", "[label]") {
     const LabelLine salt = LabelOnly::NACL;
     for (const char* printed : {"0,5", "1,25", "12,0", "1,125"}) {
