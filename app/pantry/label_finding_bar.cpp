@@ -66,6 +66,7 @@ void LabelFindingBar::show(const LabelFacts& label, const std::vector<LabelFindi
                                          : tr("%1 · 1 of %2").arg(title).arg(findings.size()));
     sentence_->setText(QString::fromStdString(findingSentence(label, *finding_)));
     take_->setVisible(finding_->slip.has_value());
+    asPrinted_->setVisible(!finding_->impossible);
     if (finding_->slip) take_->setText(tr("%1 (F9)").arg(slipAction(label, *finding_->slip)));
     setAccessibleName(tr("Question: %1. %2").arg(title, sentence_->text()));
     if (about == finding_->about) return;

@@ -276,7 +276,7 @@ void LabelForm::takeSlip() {
 }
 
 void LabelForm::sayAsPrinted() {
-    if (!bar_->finding()) return;
+    if (!bar_->finding() || bar_->finding()->impossible) return;
     assents_.push_back({bar_->finding()->kind, bar_->finding()->about});
     followEdit();
     look();

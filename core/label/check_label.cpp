@@ -55,7 +55,8 @@ LabelFinding findingOf(const LabelFacts& label, const LabelClash& clash) {
     finding.others = clash.others;
     finding.unit = clash.unit;
     finding.about = aboutOf(label, finding);
-    finding.assented = isAssented(label, finding);
+    finding.impossible = clash.impossible;
+    finding.assented = !finding.impossible && isAssented(label, finding);
     return finding;
 }
 
@@ -105,7 +106,8 @@ LabelFacts withSlip(const LabelFacts& label, const LabelSlip& slip) {
 
 LabelFacts withAssent(const LabelFacts& label, const LabelFinding& finding) {
     LabelFacts assented = label;
-    if (!isAssented(label, finding)) assented.assents.push_back({finding.kind, finding.about});
+    if (!finding.impossible && !isAssented(label, finding))
+        assented.assents.push_back({finding.kind, finding.about});
     return assented;
 }
 

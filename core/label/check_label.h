@@ -32,6 +32,9 @@ struct LabelFinding {
     /// The amounts as text, for an assent, in an order of their own whatever stands in front:
     /// "ENERC_KCAL 100, FAT 0, CHOCDF 60, PROCNT 18".
     std::string about;
+    /// Of parts or weight, and one of its lines alone is more than the serving, or 100 g, weighs:
+    /// no food is so, and no assent settles it. Where such a line is, one finding says so.
+    bool impossible = false;
     bool assented = false;  ///< the cook said "it is as printed"
 };
 
@@ -50,7 +53,7 @@ struct LikeDensity {
 /// The label with the likely slip put right.
 [[nodiscard]] LabelFacts withSlip(const LabelFacts& label, const LabelSlip& slip);
 
-/// The label with "it is as printed" for the finding.
+/// The label with "it is as printed" for the finding; as it was where that is impossible.
 [[nodiscard]] LabelFacts withAssent(const LabelFacts& label, const LabelFinding& finding);
 
 }  // namespace nettare

@@ -10,9 +10,6 @@ namespace {
 
 using enum CheckedLine;
 
-/// Sums of doubles; far below every step that a label prints.
-constexpr double kSameGrams = 1e-9;
-
 /// g per mL; whipped and puffed foods to salt and syrup, common practice.
 constexpr Interval kAnyDensity{0.02, 2.0};
 /// Like foods are whipped, chopped and pressed in other ways than the product.
@@ -34,7 +31,7 @@ struct ClashSearch {
     /// Lines that the label does not print are left out.
     void add(LabelFindingKind kind, Interval says, Interval others, std::string_view unit,
              std::initializer_list<CheckedLine> lines, bool serving = false) {
-        LabelClash clash{kind, says, others, unit, {}, serving};
+        LabelClash clash{kind, says, others, unit, {}, serving, false};
         for (const CheckedLine line : lines)
             if (numbers[line]) clash.lines.push_back(line);
         std::ranges::sort(clash.lines);
@@ -47,6 +44,7 @@ struct ClashSearch {
                     std::initializer_list<CheckedLine> parts);
     void checkSalt();
     void checkWeight();
+    void checkLoneWeights();
     void checkMeasure();
 };
 
@@ -137,6 +135,27 @@ void ClashSearch::checkWeight() {
             {Fat, Carbohydrate, Protein, sodium, Alcohol}, numbers.perServing);
 }
 
+/// Clashes of parts or weight that name a line that alone is more than all of it. Where none does,
+/// such a line is a clash of its own: saturates beside no fat.
+void ClashSearch::checkLoneWeights() {
+    const auto isMore = [&](CheckedLine line) { return numbers.isMoreThanAll(line); };
+    for (LabelClash& clash : found) {
+        const bool ofWeight = clash.kind == LabelFindingKind::TooHeavy ||
+                              clash.kind == LabelFindingKind::FatParts ||
+                              clash.kind == LabelFindingKind::CarbohydrateParts ||
+                              clash.kind == LabelFindingKind::AddedSugars;
+        clash.impossible = ofWeight && std::ranges::any_of(clash.lines, isMore);
+    }
+    if (std::ranges::any_of(found, &LabelClash::impossible)) return;
+    for (std::size_t i = 0; i < kCheckedLineCount; ++i) {
+        const auto line = static_cast<CheckedLine>(i);
+        if (!isMore(line)) continue;
+        add(LabelFindingKind::TooHeavy, *numbers.grams, *numbers[line], "g", {line},
+            numbers.perServing);
+        found.back().impossible = true;
+    }
+}
+
 /// A measure in the unit of the serving is compared as it is: 1 cup with 240 mL, 1 oz with 28 g. A
 /// volume that weighs something gives a density. Ounces of a liquid are not compared.
 void ClashSearch::checkMeasure() {
@@ -178,6 +197,7 @@ std::vector<LabelClash> labelClashes(const LabelNumbers& numbers,
     search.checkParts(LabelFindingKind::AddedSugars, Sugars, {AddedSugars});
     search.checkSalt();
     search.checkWeight();
+    search.checkLoneWeights();
     search.checkMeasure();
     return search.found;
 }

@@ -16,6 +16,7 @@ struct LabelClash {
     std::string_view unit;
     std::vector<CheckedLine> lines;  ///< it is about, in the order of a label
     bool serving = false;            ///< the size of the serving is one of them
+    bool impossible = false;         ///< as of LabelFinding
 };
 
 /// The household measure of a label and what it may hold.

@@ -59,6 +59,12 @@ LabelLine labelLine(LabelRules rules, CheckedLine line) {
     return rules == LabelRules::Us ? row.us : row.eu;
 }
 
+bool LabelNumbers::isMoreThanAll(CheckedLine line) const {
+    const auto& amount = (*this)[line];
+    return amount && grams && unitOf(labelLine(rules, line)) == "g" &&
+           amount->low > grams->high + kSameGrams;
+}
+
 // What no rounding prints still takes part in the other checks, as far as its digits say.
 bool LabelNumbers::setLine(CheckedLine line, const PrintedAmount& amount) {
     const auto lawful = amountsPrintedAs(rules, labelLine(rules, line), amount);
@@ -74,13 +80,20 @@ void LabelNumbers::setServing(const LabelFacts& label, Decimal size) {
     if (perServing) grams = gramsOf(label, *serving, label.servingInMillilitres);
 }
 
+std::optional<Interval> gramsHeld(const LabelFacts& label) {
+    if (label.per != LabelPer::Serving)
+        return gramsOf(label, {100, 100}, label.per == LabelPer::HundredMillilitres);
+    if (!label.servingSize) return std::nullopt;
+    const Interval size = servingInterval(label.rules, *label.servingSize).closed();
+    return gramsOf(label, size, label.servingInMillilitres);
+}
+
 LabelNumbers labelNumbers(const LabelFacts& label) {
     LabelNumbers numbers;
     numbers.rules = label.rules;
     numbers.perServing = label.per == LabelPer::Serving;
     numbers.ofVolume = label.needsDensity();
-    if (!numbers.perServing)
-        numbers.grams = gramsOf(label, {100, 100}, label.per == LabelPer::HundredMillilitres);
+    numbers.grams = gramsHeld(label);
     if (label.servingSize) numbers.setServing(label, *label.servingSize);
     for (const LabelAmount& amount : label.amounts) {
         const auto line = checkedLine(label.rules, amount.line);

@@ -39,6 +39,9 @@ inline constexpr std::size_t kCheckedLineCount = 17;
 /// The line of a label that it is under the rules.
 [[nodiscard]] LabelLine labelLine(LabelRules rules, CheckedLine line);
 
+/// Sums of doubles; far below every step that a label prints.
+inline constexpr double kSameGrams = 1e-9;
+
 /// A label as numbers: for each line the true amounts that it may stand for, in the line's unit.
 struct LabelNumbers {
     LabelRules rules{};
@@ -52,11 +55,17 @@ struct LabelNumbers {
     [[nodiscard]] const std::optional<Interval>& operator[](CheckedLine line) const {
         return lines[static_cast<std::size_t>(line)];
     }
+    /// Whether a line in grams is more than all the grams it is of, however both were rounded.
+    [[nodiscard]] bool isMoreThanAll(CheckedLine line) const;
     /// Gives a line another amount; false where no rounding of the rules prints it.
     bool setLine(CheckedLine line, const PrintedAmount& amount);
     /// Gives the serving another printed size.
     void setServing(const LabelFacts& label, Decimal printed);
 };
+
+/// The grams that the amounts may be of, least and most: the serving by its rounding, millilitres
+/// by their density; nothing where one of them is not known.
+[[nodiscard]] std::optional<Interval> gramsHeld(const LabelFacts& label);
 
 /// The numbers of a label. Lines that cannot be read are left out; an amount that no rounding
 /// prints stands for half of its last digit to either side.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/label/check_label_numbers.h"
 #include "core/label/label_interval.h"
 #include "core/support/json.h"
 
@@ -29,12 +30,16 @@ Result<LabelValue::Part> partOf(const LabelFacts& label, std::size_t index, doub
     }
     LabelValue::Part part{index, factor, printedFigure(amount, *interval), interval->low.value(),
                           interval->high.value()};
-    if (unitOf(amount.line) == "g") part.high = std::min(part.high, labelGrams(label));
-    if (part.low > part.high)
+    if (unitOf(amount.line) != "g") return part;
+    const double grams = labelGrams(label);
+    const auto held = gramsHeld(label);
+    if (part.low > (held ? held->high : grams) + kSameGrams)
         return fail(Error{ErrorCode::LabelAmountImpossible}
                         .with("found", amount.printed)
                         .with("component", nameOf(amount.line))
                         .at(place + "/printed"));
+    for (double* figure : {&part.printed, &part.low, &part.high})
+        *figure = std::min(*figure, grams);
     return part;
 }
 

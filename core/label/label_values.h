@@ -29,8 +29,10 @@ struct LabelValue {
 };
 
 /// The values of a label in the order of its lines. Sodium from salt where no sodium is printed;
-/// carbohydrate with fibre from EU carbohydrate where fibre is printed. Parts in grams are at most
-/// what the label's grams hold. Fails like labelInterval(), at "/declares/2/printed".
+/// carbohydrate with fibre from EU carbohydrate where fibre is printed. Parts in grams are
+/// at most the label's grams as printed, so that no line gives more than the food. Fails like
+/// labelInterval(), and with LabelAmountImpossible for a line that alone is more than those grams
+/// can be by rounding and density, at "/declares/2/printed".
 [[nodiscard]] Result<std::vector<LabelValue>> labelValues(const LabelFacts& label);
 
 /// Whether the label gives the component, by a line of its own or by what only labels print.

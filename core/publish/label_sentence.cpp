@@ -191,8 +191,9 @@ std::string partsText(const FindingInWords& told, const LabelLine& whole) {
 }
 
 std::string weightText(const FindingInWords& told) {
-    return fmt::format("{} weigh at least {} g, and the {} is {} g.",
+    return fmt::format("{} {} at least {} g, and the {} is {} g.",
                        listed(told.amountsBut(std::nullopt)),
+                       told.finding.lines.size() == 1 ? "weighs" : "weigh",
                        shortAmount("g", told.finding.others.low),
                        told.finding.serving ? "serving" : "amount they are of", told.says());
 }
@@ -250,7 +251,10 @@ std::string clashText(const FindingInWords& told) {
 
 std::string findingSentence(const LabelFacts& label, const LabelFinding& finding) {
     const FindingInWords told{label, finding};
-    const std::string text = clashText(told) + slipText(told);
+    const std::string text =
+        clashText(told) +
+        (finding.impossible ? " No food is so: correct it, or leave that line out." : "") +
+        slipText(told);
     return finding.kind == LabelFindingKind::Energy ? text + unprintedText(told) : text;
 }
 

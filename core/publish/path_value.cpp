@@ -92,6 +92,9 @@ std::string perText(double grams, Component component) {
 /// "“1.3” stands for 1.25 to 1.35 g": what the rounding of the label leaves open.
 std::string standsFor(const LabelFacts& label, const LabelValue::Part& part) {
     const LabelAmount& amount = label.amounts[part.amount];
+    if (part.low >= part.high)
+        return fmt::format("“{}” is all of it: {} {}", amount.printed, shortNumber(part.high),
+                           unitOf(amount.line));
     return fmt::format("“{}” stands for {} to {} {}", amount.printed, shortNumber(part.low),
                        shortNumber(part.high), unitOf(amount.line));
 }

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/label/label_interval.h"
+#include "core/label/label_values.h"
 
 #include "label_examples.h"
 
@@ -83,6 +84,67 @@ TEST_CASE("what a serving contains weighs no more than the serving", "[label]") 
     CHECK(withSlip(small, *finding.slip).servingSize > Decimal{20, 0});
     CHECK(kindsFound(withLine(euBiscuit(), PROCNT, "17")).front() == LabelFindingKind::Energy);
     CHECK(kindsFound(withLine(euBiscuit(), PROCNT, "75")).back() == LabelFindingKind::TooHeavy);
+}
+
+TEST_CASE("a line that alone weighs more than all of it cannot be as printed", "[label]") {
+    const LabelFacts heavy = withServing(usBiscuit(), "14", "1", "biscuit");
+    const auto findings = checkLabel(heavy);
+    REQUIRE(kindsFound(heavy) == FindingKinds{LabelFindingKind::TooHeavy});
+    CHECK(findings.front().impossible);
+    CHECK(withAssent(heavy, findings.front()).assents.empty());
+    LabelFacts said = heavy;
+    said.assents = {{findings.front().kind, findings.front().about}};
+    CHECK_FALSE(checkLabel(said).front().assented);
+    // Together they weigh too much, and none of them alone.
+    const LabelFacts packed = withServing(usBiscuit(), "24", "1", "biscuit");
+    REQUIRE(kindsFound(packed) == FindingKinds{LabelFindingKind::TooHeavy});
+    CHECK_FALSE(checkLabel(packed).front().impossible);
+    CHECK(labelValues(withAssent(packed, checkLabel(packed).front())));
+}
+
+TEST_CASE("every amount that no recipe could use is found first, whatever line it is", "[label]") {
+    LabelFacts bare = withServing(usBiscuit(), "14", "1", "biscuit");
+    for (const LabelLine& line :
+         {LabelLine{FAT}, LabelLine{FASAT}, LabelLine{CHOCDF}, LabelLine{FIBTG}, LabelLine{SUGAR},
+          LabelLine{SUGAD}, LabelLine{LabelOnly::POLYL}, LabelLine{PROCNT}}) {
+        INFO(tagnameOf(line));
+        bare.amounts = {{line, "16"}};
+        REQUIRE(checkLabel(bare).size() == 1);
+        CHECK(checkLabel(bare).front().impossible);
+        CHECK_FALSE(labelValues(bare));
+        bare.amounts = {{line, "15"}};
+        CHECK(kindsFound(bare).empty());
+        CHECK(labelValues(bare));
+    }
+    // Saturates beside fat and mono-unsaturates: the parts say it, once.
+    const LabelFacts parts = withLine(withServing(usBiscuit(), "28", "1", "oz"), FASAT, "30");
+    REQUIRE(kindsFound(parts) == FindingKinds{LabelFindingKind::FatParts});
+    CHECK(checkLabel(parts).front().impossible);
+}
+
+TEST_CASE("what 100 ml hold goes by the most that a millilitre may weigh", "[label]") {
+    LabelFacts oil;
+    oil.rules = LabelRules::Eu;
+    oil.per = LabelPer::HundredMillilitres;
+    oil.density = LabelDensity{Decimal{91, -2}, Decimal{5, -3}};
+    // 92 stands for 91.5 to 92.5 g, and 100 ml are at most 91.5 g.
+    oil.amounts = {{FAT, "92"}};
+    CHECK(kindsFound(oil).empty());
+    const auto values = labelValues(oil);
+    REQUIRE(values);
+    CHECK(values->front().value == 91);
+    CHECK(values->front().low == 91);
+    CHECK(values->front().high == 91);
+    CHECK(labelProfile(oil)[FAT] == 100.0);
+    oil.amounts = {{FAT, "93"}};
+    CHECK(kindsFound(oil) == FindingKinds{LabelFindingKind::TooHeavy});
+    CHECK(labelValues(oil).error().code == ErrorCode::LabelAmountImpossible);
+    // A serving of 14 g may be one of 14.5 g: 21 CFR 101.9(b)(7).
+    LabelFacts spoon;
+    spoon.servingSize = Decimal{14, 0};
+    spoon.amounts = {{FAT, "15"}};
+    CHECK(kindsFound(spoon).empty());
+    CHECK(labelProfile(spoon)[FAT] == 100.0);
 }
 
 TEST_CASE("a spoon of known size weighs what like foods weigh", "[label]") {

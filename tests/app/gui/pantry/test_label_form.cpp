@@ -173,6 +173,25 @@ TEST_CASE("what the cook calls as printed is remembered with the label") {
     CHECK_FALSE(child<QWidget>(pantry.screen(), "labelFinding").isVisible());
 }
 
+TEST_CASE("what weighs more than its serving is not called as printed") {
+    userSettings()->clear();
+    PantryWindow pantry;
+    LabelTyping typing{pantry};
+    typing.openForm();
+    typing.writeYoghurt(QStringLiteral("600"));
+    auto& bar = child<QWidget>(pantry.screen(), "labelFinding");
+    REQUIRE(bar.isVisible());
+    CHECK_FALSE(child<QPushButton>(bar, "asPrinted").isVisible());
+    CHECK(child<QLabel>(bar, "findingSentence")
+              .text()
+              .contains(QStringLiteral("No food is so: correct it, or leave that line out.")));
+    keepScreenPictures(pantry.demo().window(), QStringLiteral("label-impossible"));
+    typing.press(Qt::Key_F9, Qt::ShiftModifier);
+    CHECK(bar.isVisible());
+    typing.press(Qt::Key_F9);
+    CHECK_FALSE(bar.isVisible());
+}
+
 TEST_CASE("a new pack is a new version that shows what changed, and undo takes it back") {
     userSettings()->clear();
     PantryWindow pantry;
