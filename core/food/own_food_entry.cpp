@@ -162,7 +162,7 @@ void readAddedSugars(EntryReader& reader, const OwnFoodEntry& entry, AddedSugars
 void readOriginTexts(EntryReader& reader, const OwnFoodEntry& entry, OwnFoodOrigin& origin) {
     origin.source = reader.text("/origin/source", entry.source, kNameLength);
     origin.date = reader.text("/origin/date", entry.date, kNameLength);
-    if (!reader.failure() && !isDateForm(origin.date))
+    if (!reader.failure() && !isCalendarDay(origin.date))
         reader.failure() = Error{ErrorCode::NotADate}.with("found", origin.date).at("/origin/date");
     origin.note = reader.optionalText("/origin/note", entry.note, kProseLength);
 }

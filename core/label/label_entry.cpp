@@ -66,10 +66,19 @@ std::string percentText(Decimal relative) {
     return text;
 }
 
-/// Half of the last digit that was written.
-std::string roundingOf(const std::string& number) {
-    const auto read = Decimal::read(number);
-    return read ? Decimal{5, read->exponent() - 1}.text() : std::string{"0"};
+/// Who writes "1" for what a millilitre weighs does not mean 0.5 to 1.5 g.
+constexpr Decimal kMostDensityRounding{5, -2};
+
+/// Half of the last digit that was written, as far as a density can be off.
+Decimal roundingOf(Decimal density) {
+    return std::min(Decimal{5, density.exponent() - 1}, kMostDensityRounding);
+}
+
+/// The half-width that was typed, or that of the rounding; as typed where it cannot be read.
+std::string densityWithin(const LabelTyped& typed) {
+    if (const std::string within = trimmedCopy(typed.densityWithin); !within.empty()) return within;
+    const auto density = Decimal::read(trimmed(typed.gramsPerMl));
+    return density ? roundingOf(*density).text() : std::string{"0"};
 }
 
 void setUnlessEmpty(Json& json, const char* key, const std::string& typed) {
@@ -103,11 +112,9 @@ Json typedJson(const LabelTyped& typed) {
     }
     json.set("declares", declaredJson(typed));
     if (const std::string density = trimmedCopy(typed.gramsPerMl); !density.empty()) {
-        const std::string within = trimmedCopy(typed.densityWithin);
         Json entry = Json::object();
         entry.set("g_per_ml", Json{density});
-        json.set("density",
-                 entry.set("within", Json{within.empty() ? roundingOf(density) : within}));
+        json.set("density", entry.set("within", Json{densityWithin(typed)}));
     }
     setUnlessEmpty(json, "servings_per_pack", typed.servingsPerPack);
     setUnlessEmpty(json, "date", typed.date);
@@ -179,6 +186,8 @@ Result<LabelFacts> checkedFacts(const LabelEntry& entry, const LabelTyped& typed
                         .at("/label/declaration_spread"));
     auto facts = labelFrom(entry, "/label");
     if (!facts) return facts;
+    if (!facts->date.empty() && !isCalendarDay(facts->date))
+        return fail(Error{ErrorCode::NotADate}.with("found", facts->date).at("/label/date"));
     facts->photo = typed.photo;
     facts->assents = typed.assents;
     facts->assents = heldAssents(*facts);
@@ -253,7 +262,11 @@ LabelFacts factsSoFar(const LabelTyped& typed) {
         facts.householdUnit = household.unit;
     }
     const auto density = Decimal::read(trimmed(typed.gramsPerMl));
-    if (density && *density > Decimal{}) facts.density = LabelDensity{*density, Decimal{}};
+    if (density && *density > Decimal{}) {
+        const Decimal within = Decimal::read(densityWithin(typed)).value_or(Decimal{});
+        facts.density =
+            LabelDensity{*density, within < *density ? std::max(within, Decimal{}) : Decimal{}};
+    }
     for (const LabelAmount& amount : typed.amounts)
         if (const std::string printed = trimmedCopy(amount.printed);
             !printed.empty() && printed.size() <= kAmountLength)

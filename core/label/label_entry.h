@@ -21,7 +21,8 @@ struct LabelTyped {
     bool servingInMillilitres = false;
     std::string servingsPerPack;       ///< "about 4"
     std::string gramsPerMl;            ///< "1.03"
-    std::string densityWithin;         ///< "0.01"; empty: half of the last digit of gramsPerMl
+    std::string densityWithin;         ///< "0.01"; empty: half of the last digit of gramsPerMl,
+                                       ///< at most 0.05
     std::vector<LabelAmount> amounts;  ///< in the order of the package; empty ones pass
     AddedSugarKind addedSugars = AddedSugarKind::BetweenNoneAndAll;
     std::string addedSugarsPer100g;  ///< g; used by Stated only

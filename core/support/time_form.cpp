@@ -22,6 +22,17 @@ bool beginsWithDay(std::string_view text) {
            isTwoDigits(text, 5, "01", "12") && text[7] == '-' && isTwoDigits(text, 8, "01", "31");
 }
 
+int numberAt(std::string_view text, std::size_t start, std::size_t digits) {
+    int number = 0;
+    for (const char digit : text.substr(start, digits)) number = 10 * number + (digit - '0');
+    return number;
+}
+
+int daysOfMonth(int year, int month) {
+    if (month == 2) return year % 4 == 0 && (year % 100 != 0 || year % 400 == 0) ? 29 : 28;
+    return month == 4 || month == 6 || month == 9 || month == 11 ? 30 : 31;
+}
+
 /// "2026-03-07", "T", "18:12", then ":09" or nothing; the rest is left in `text`.
 bool takeDayAndClock(std::string_view& text) {
     const bool form = text.size() > 16 && beginsWithDay(text) && text[10] == 'T' &&
@@ -37,6 +48,11 @@ bool takeDayAndClock(std::string_view& text) {
 
 bool isDateForm(std::string_view text) {
     return text.size() == 10 && beginsWithDay(text);
+}
+
+bool isCalendarDay(std::string_view text) {
+    return isDateForm(text) &&
+           numberAt(text, 8, 2) <= daysOfMonth(numberAt(text, 0, 4), numberAt(text, 5, 2));
 }
 
 bool isTimeForm(std::string_view text) {

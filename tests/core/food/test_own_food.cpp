@@ -267,4 +267,18 @@ TEST_CASE("a day is a day of the calendar's form", "[text]") {
         CHECK_FALSE(isDateForm(no));
 }
 
+TEST_CASE("what is typed anew is a day that there is", "[text]") {
+    for (const char* day : {"2026-05-31", "2026-12-31", "2024-02-29", "2000-02-29"}) {
+        INFO(day);
+        CHECK(isCalendarDay(day));
+    }
+    for (const char* no : {"", "2026-05-16T12:00Z", "2026-02-31", "2026-02-29", "2026-04-31",
+                           "1900-02-29", "2026-11-31"}) {
+        INFO(no);
+        CHECK_FALSE(isCalendarDay(no));
+    }
+    // A food that was kept with such a day is still read.
+    CHECK(isDateForm("2026-02-31"));
+}
+
 }  // namespace nettare

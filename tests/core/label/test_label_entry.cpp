@@ -55,6 +55,32 @@ TEST_CASE("a typed label is a food with its label as printed and a profile per 1
     CHECK(typedLabelOf(*own).addedSugarsReason.empty());
 }
 
+TEST_CASE("a density typed alone is off by half of its last digit, and by 0.05 at most") {
+    LabelTyped typed = typedSpread();
+    typed.servingSize = "30 mL";
+    for (const auto& [density, within] :
+         {std::pair{"1", "0.05"}, std::pair{"1.2", "0.05"}, std::pair{"1.23", "0.005"},
+          std::pair{"1.230", "0.0005"}}) {
+        INFO(density);
+        typed.gramsPerMl = density;
+        typed.densityWithin.clear();
+        const auto own = labelledFoodFrom(typed, blankLabel());
+        REQUIRE(own);
+        CHECK(own->food.label->density->within.text() == within);
+        // What is looked at while it is typed is what will be saved.
+        CHECK(factsSoFar(typed).density == own->food.label->density);
+        typed.densityWithin = "0.3";
+        CHECK(labelledFoodFrom(typed, blankLabel())->food.label->density->within.text() == "0.3");
+    }
+}
+
+TEST_CASE("a label is not of a day that there is not") {
+    LabelTyped typed = typedSpread();
+    typed.date = "2026-02-31";
+    CHECK(refusedLabel(typed).code == ErrorCode::NotADate);
+    CHECK(refusedLabel(typed).pointer == "/label/date");
+}
+
 TEST_CASE("the next pack begins with the label as it was typed") {
     LabelTyped typed = typedSpread();
     typed.state = LabelState::Drained;
