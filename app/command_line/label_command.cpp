@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <filesystem>
+#include <optional>
 #include <ostream>
 
 #include "app/command_line/label_page.h"
@@ -100,13 +101,25 @@ Result<bool> show(std::vector<OwnFood> foods, bool json, DossierLoader& loader, 
     return sound;
 }
 
-/// The one label of a label document.
-Result<OwnFood> labelToKeep(const std::string& path) {
+/// The one label of a label document; null: of a food that the kitchen does not have yet.
+Result<OwnFood> labelToKeep(const std::string& path, const OwnFood* before) {
     const auto text = readFile(path);
     if (!text) return fail(text.error());
     const auto json = parseJson(*text);
-    auto own = json ? readLabelDocument(*json) : fail(json.error());
+    const auto document = json ? readLabelShape(*json) : fail(json.error());
+    if (!document) return fail(inFile(document.error(), path));
+    auto own = before != nullptr ? labelledFood(*document, *before) : labelledFood(*document);
     return own ? std::move(own) : fail(inFile(own.error(), path));
+}
+
+/// A photograph that the document names and nobody has would never be seen.
+Result<void> checkPhoto(const Kitchen& kitchen, const LabelFacts& label,
+                        const LabelCommand& command) {
+    if (!label.photo || !command.photo.empty()) return {};
+    const auto bytes = kitchen.photo(label.photo->sha256);
+    if (!bytes) return fail(bytes.error());
+    if (*bytes) return {};
+    return fail(inFile(Error{ErrorCode::PhotoMissing}.at("/label/photo"), command.document));
 }
 
 Result<std::string> photoFrom(const std::string& path) {
@@ -183,13 +196,16 @@ Result<bool> showLabel(const LabelCommand& command, const Kitchen* kitchen, Doss
 
 Result<bool> keepLabel(const LabelCommand& command, Kitchen& kitchen, DossierLoader& loader,
                        std::ostream& out) {
-    auto own = labelToKeep(command.document);
-    if (!own) return fail(own.error());
+    std::optional<OwnFood> before;
     if (!command.of.empty()) {
-        const auto record = labelledFoodNamed(kitchen, command.of);
+        auto record = labelledFoodNamed(kitchen, command.of);
         if (!record) return fail(record.error());
-        own->food.row = record->current.food.row;
+        before = std::move(record->current);
     }
+    const auto own = labelToKeep(command.document, before ? &*before : nullptr);
+    if (!own) return fail(own.error());
+    const auto photo = checkPhoto(kitchen, *own->food.label, command);
+    if (!photo) return fail(photo.error());
     const auto page = pageOf(*own, loader);
     if (!page) return fail(page.error());
     if (page->hasOpen()) {

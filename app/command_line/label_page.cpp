@@ -9,6 +9,7 @@
 #include "core/label/label_interval.h"
 #include "core/label/label_lines.h"
 #include "core/label/label_values.h"
+#include "core/label/read_printed.h"
 #include "core/publish/label_basis_text.h"
 #include "core/publish/label_sentence.h"
 #include "core/publish/number_text.h"
@@ -41,6 +42,12 @@ std::string_view stateText(LabelState state) {
     return {};
 }
 
+/// "about 4 servings", however much of it was typed.
+std::string packText(const std::string& servings) {
+    const bool says = lowerAscii(servings).find("serving") != std::string::npos;
+    return shown(servings) + (servings.empty() || says ? "" : " servings");
+}
+
 std::string headText(const LabelPage& page) {
     const LabelFacts& label = page.label();
     std::string text = shown(page.own.food.name) + '\n';
@@ -53,7 +60,7 @@ std::string headText(const LabelPage& page) {
     if (label.density)
         row("1 ml", fmt::format("{} g ± {}", label.density->gramsPerMl.text(),
                                 label.density->within.text()));
-    row("pack", label.servingsPerPack.empty() ? "" : shown(label.servingsPerPack) + " servings");
+    row("pack", packText(label.servingsPerPack));
     if (label.declarationSpread)
         row("spread", fmt::format("± {} % beside the rounding",
                                   numberAt(1, 100 * label.declarationSpread->value())));
@@ -101,6 +108,13 @@ std::string per100gText(const LabelFacts& label, const LabelAmount& amount,
     return fmt::format("{} {}", numberAt(decimals, per100gOf(label, amount, interval)), unit);
 }
 
+/// The amount without its own unit, which has a column.
+std::string printedText(const LabelAmount& amount) {
+    const bool read = readPrinted(amount.printed, unitOf(amount.line)).has_value();
+    return shown(read ? amount.printed.substr(0, amount.printed.find_last_of("0123456789") + 1)
+                      : amount.printed);
+}
+
 std::string lineText(const LabelFacts& label, const LabelAmount& amount) {
     const auto [called, unit] = nameOfLine(label.rules, amount.line);
     const auto interval = labelInterval(label, amount);
@@ -108,7 +122,7 @@ std::string lineText(const LabelFacts& label, const LabelAmount& amount) {
     const std::string stands =
         interval ? fmt::format("{} {}", intervalText(*interval), own) : "no lawful print";
     const std::string each = interval ? per100gText(label, amount, *interval) : "";
-    std::string row = fmt::format("  {:<26}{:>14} {:<5}{:<18}{:>12}", called, shown(amount.printed),
+    std::string row = fmt::format("  {:<26}{:>14} {:<5}{:<18}{:>12}", called, printedText(amount),
                                   unit, stands, each);
     row.erase(row.find_last_not_of(' ') + 1);
     return row + '\n';
@@ -125,6 +139,7 @@ std::string findingText(const LabelFacts& label, const LabelFinding& finding) {
     std::string text =
         fmt::format("  {} {}\n", finding.assented ? "=" : "!", findingSentence(label, finding));
     if (finding.assented) return text + "    as printed, says who read it\n";
+    if (finding.impossible) return text;
     return text + fmt::format("    if it is printed so: \"as_printed\": [{}]\n",
                               writeJson(assentJson(finding)));
 }

@@ -378,7 +378,8 @@ std::string_view ofTheFigures(ErrorCode code) {
         case PhotoNotAnImage:
             return "the photograph is neither a JPEG nor a PNG file; choose one of these.";
         case PhotoMissing:
-            return "the kitchen keeps no photograph of this label; add one with its next version.";
+            return "the kitchen does not have the photograph of this label; add it with --photo or "
+                   "with the next version.";
         case PhotoChanged:
             return "a photograph of a package is not the one that was kept; restore a backup.";
         case RecipeCycle:

@@ -4,6 +4,7 @@
 #include "core/label/label_values.h"
 #include "core/recipe/read_recipe.h"
 #include "core/recipe/words.h"
+#include "core/support/time_form.h"
 
 namespace nettare {
 
@@ -68,6 +69,18 @@ Json addedSugarsMember(const AddedSugars& added) {
     return json.set("reason", Json{added.reason});
 }
 
+Result<LabelFacts> checkedLabel(const LabelDocument& document) {
+    auto label = labelFrom(document.label, "/label");
+    if (!label) return label;
+    if (!isCalendarDay(label->date))
+        return fail(Error{ErrorCode::NotADate}.with("found", label->date).at("/label/date"));
+    if (auto refusal = labelRefusal(*label)) {
+        refusal->pointer = "/label" + refusal->pointer;
+        return fail(*refusal);
+    }
+    return label;
+}
+
 }  // namespace
 
 Result<LabelDocument> readLabelShape(const Json& json) {
@@ -79,7 +92,7 @@ Result<LabelDocument> readLabelShape(const Json& json) {
     document.group = root.optionalText("group", kNameLength).value_or("");
     document.label = readDatedLabel(root);
     document.addedSugars = readAddedSugarsOf(root);
-    document.plant = root.optionalFlag("plant");
+    if (root.has("plant")) document.plant = root.optionalFlag("plant");
     document.source = root.optionalText("source", kNameLength).value_or("");
     document.note = root.optionalText("note", kProseLength).value_or("");
     root.finish();
@@ -88,25 +101,27 @@ Result<LabelDocument> readLabelShape(const Json& json) {
 }
 
 Result<OwnFood> labelledFood(const LabelDocument& document) {
-    auto label = labelFrom(document.label, "/label");
+    OwnFood unknown;
+    unknown.food.row = TableRow{std::string{kOwnTable}, "", ""};
+    unknown.food.addedSugars = {AddedSugarKind::BetweenNoneAndAll, 0, std::string{kNothingSaid}};
+    unknown.origin.source = kUsualSource;
+    return labelledFood(document, unknown);
+}
+
+Result<OwnFood> labelledFood(const LabelDocument& document, const OwnFood& before) {
+    auto label = checkedLabel(document);
     if (!label) return fail(label.error().with("food", document.name));
-    if (auto refusal = labelRefusal(*label)) {
-        refusal->pointer = "/label" + refusal->pointer;
-        return fail(refusal->with("food", document.name));
-    }
-    OwnFood own;
-    own.food.row = TableRow{std::string{kOwnTable}, "", ""};
+    OwnFood own = before;
     own.food.name = document.name;
-    own.food.group = document.group;
-    own.food.plant = document.plant;
-    own.food.addedSugars = document.addedSugars.value_or(
-        AddedSugars{AddedSugarKind::BetweenNoneAndAll, 0, std::string{kNothingSaid}});
+    if (!document.group.empty()) own.food.group = document.group;
+    own.food.plant = document.plant.value_or(before.food.plant);
+    own.food.addedSugars = document.addedSugars.value_or(before.food.addedSugars);
     if (const auto refusal = addedSugarsRefusal(*label, own.food.addedSugars))
         return fail(refusal->with("food", document.name));
     own.food.profile = labelProfile(*label);
-    own.origin.source = document.source.empty() ? std::string{kUsualSource} : document.source;
+    if (!document.source.empty()) own.origin.source = document.source;
     own.origin.date = label->date;
-    own.origin.note = document.note;
+    if (!document.note.empty()) own.origin.note = document.note;
     own.food.label = std::move(*label);
     return own;
 }

@@ -17,7 +17,7 @@ struct LabelDocument {
     std::string name, group;
     LabelEntry label;
     std::optional<AddedSugars> addedSugars;
-    bool plant = false;
+    std::optional<bool> plant;
     std::string source, note;
 };
 
@@ -27,9 +27,13 @@ struct LabelDocument {
 [[nodiscard]] Result<LabelDocument> readLabelShape(const Json& json);
 
 /// The food of a document, of the table of own foods and without version and number: its label,
-/// what it comes to, and the package as where it comes from. Fails like labelFrom(), and as
-/// labelRefusal() and addedSugarsRefusal() say.
+/// what it comes to, and the package as where it comes from. Fails like labelFrom(), as
+/// labelRefusal() and addedSugarsRefusal() say, and NotADate for a day that there is not.
 [[nodiscard]] Result<OwnFood> labelledFood(const LabelDocument& document);
+
+/// The next pack of a food: what the document does not state stays as it was before, but for the
+/// photograph, which is of the old pack. Fails as the other does.
+[[nodiscard]] Result<OwnFood> labelledFood(const LabelDocument& document, const OwnFood& before);
 
 /// Both. Fails as they do.
 [[nodiscard]] Result<OwnFood> readLabelDocument(const Json& json);

@@ -234,18 +234,110 @@ TEST_CASE("the photograph of a label is written out as it was kept", "[commandli
     home.write("bare.json", edited(labelOf("110"), {{"/name", R"("Bare cheese")"}}));
     ran(atLabelHome({"label", "bare.json", "--keep"}));
     checkRun(atLabelHome({"label", "bare", "--write-photo", "none.jpg"}),
-             "home.nettare: the kitchen keeps no photograph of this label; add one with its next "
-             "version.");
-    home.write("other.json",
-               edited(labelOf("110"), {{"/name", R"("Other cheese")"},
-                                       {"/label/photo", R"({"name": "far.jpg", "sha256": ")" +
-                                                            std::string(64, 'a') + "\"}"}}));
-    ran(atLabelHome({"label", "other.json", "--keep"}));
-    checkRun(atLabelHome({"label", "other", "--write-photo", "none.jpg"}),
-             "home.nettare: the kitchen keeps no photograph of this label; add one with its next "
-             "version.");
-    // A label may name a photograph of another kitchen.
+             "home.nettare: the kitchen does not have the photograph of this label; add it with "
+             "--photo or with the next version.");
     CHECK(says(ran(atLabelHome({"verify"})), "No fault found.\n"));
+}
+
+TEST_CASE("a label is not kept with a photograph that the kitchen does not have",
+          "[commandline][label]") {
+    const EmptyHome home;
+    const auto naming = [](const std::string& hash) {
+        return edited(labelOf("110"),
+                      {{"/label/photo", R"({"name": "far.jpg", "sha256": ")" + hash + "\"}"}});
+    };
+    home.write("far.json", naming(std::string(64, 'a')));
+    checkRun(atLabelHome({"label", "far.json", "--keep"}),
+             "far.json, /label/photo: the kitchen does not have the photograph of this label; add "
+             "it with --photo or with the next version.");
+    CHECK(labelsAtHome() == 0);
+    CHECK(says(ran({"label", "far.json"}), "photo    far.jpg, "));
+    home.write("pack.jpg", std::string_view{"\xff\xd8\xff\xe0 with a label\0\n", 19});
+    ran(atLabelHome({"label", "far.json", "--keep", "--photo", "pack.jpg"}));
+    const std::string shown = ran(atLabelHome({"label", "hill"}));
+    const std::string hash = shown.substr(shown.find("pack.jpg, ") + 10, 64);
+    home.write("near.json", naming(hash));
+    CHECK(says(ran(atLabelHome({"label", "near.json", "--keep"})), "Kept the label"));
+    CHECK(labelsAtHome() == 2);
+}
+
+TEST_CASE("the next pack keeps what its document does not state", "[commandline][label]") {
+    const EmptyHome home;
+    home.write("pack.json", edited(labelOf("110"), {{"/note", R"("a note")"},
+                                                    {"/group", R"("cheese")"},
+                                                    {"/plant", "true"},
+                                                    {"/source", R"("the hill dairy")"},
+                                                    {"/added_sugars", R"({"kind": "none",
+                                                        "reason": "milk has none"})"}}));
+    home.write("pack.jpg", std::string_view{"\xff\xd8\xff\xe0 with a label\0\n", 19});
+    ran(atLabelHome({"label", "pack.json", "--keep", "--photo", "pack.jpg"}));
+    {
+        auto kitchen = Kitchen::open("home.nettare", KitchenAccess::Write);
+        REQUIRE(kitchen);
+        auto foods = kitchen->ownFoods();
+        REQUIRE(foods);
+        OwnFood own = foods->front().current;
+        own.food.refusePercent = 4;
+        own.food.refuseNote = "rind";
+        own.food.measures = {{1, "slice", "", 25, 0, {}}};
+        REQUIRE(kitchen->saveOwnFood(own, "2026-05-17T12:00:00+02:00"));
+    }
+    home.write("next.json", labelOf("120"));
+    ran(atLabelHome({"label", "next.json", "--keep", "--of", "hill"}));
+    const auto foods = Kitchen::open("home.nettare", KitchenAccess::Read)->ownFoods();
+    REQUIRE(foods->size() == 1);
+    const OwnFood& own = foods->front().current;
+    CHECK(own.food.row.release == "3");
+    CHECK(*own.food.label->printed(Component::ENERC_KCAL) == "120");
+    CHECK(own.food.group == "cheese");
+    CHECK(own.food.plant);
+    CHECK(own.food.addedSugars.kind == AddedSugarKind::None);
+    CHECK(own.food.addedSugars.reason == "milk has none");
+    CHECK(own.food.refusePercent == 4.0);
+    CHECK(own.food.refuseNote == "rind");
+    REQUIRE(own.food.measures.size() == 1);
+    CHECK(own.food.measures.front().grams == 25);
+    CHECK(own.origin.source == "the hill dairy");
+    CHECK(own.origin.note == "a note");
+    CHECK_FALSE(own.food.label->photo);
+    home.write("last.json",
+               edited(labelOf("120"), {{"/note", R"("another")"}, {"/plant", "false"}}));
+    ran(atLabelHome({"label", "last.json", "--keep", "--of", "hill"}));
+    const auto last = Kitchen::open("home.nettare", KitchenAccess::Read)->ownFoods();
+    CHECK(last->front().current.origin.note == "another");
+    CHECK_FALSE(last->front().current.food.plant);
+}
+
+TEST_CASE("a label that weighs more than its serving is not kept, whatever its document says",
+          "[commandline][label]") {
+    const EmptyHome home;
+    const std::string heavy = edited(labelOf("110"), {{"/label/serving_grams", R"("7")"}});
+    home.write("heavy.json", heavy);
+    const std::string text = ran({"label", "heavy.json"}, 1);
+    CHECK(says(text, " No food is so: correct it, or leave that line out."));
+    CHECK_FALSE(says(text, "\"finding\":\"too-heavy\""));
+    home.write("said.json", edited(heavy, {{"/label/as_printed",
+                                            R"([{"finding": "too-heavy", "about":
+                                   "FAT 9, CHOCDF 1, PROCNT 7, 7 g"}])"}}));
+    CHECK(says(ran(atLabelHome({"label", "said.json", "--keep"}), 1), "Not kept: "));
+    CHECK(labelsAtHome() == 0);
+}
+
+TEST_CASE("a number and its unit stand once, however the document writes them",
+          "[commandline][label]") {
+    const ScratchKitchen folder;
+    folder.write("doc.json",
+                 edited(labelOf("110"), {{"/label/servings_per_pack", R"("about 33 servings")"},
+                                         {"/label/declares/1/printed", R"("9 g")"}}));
+    const std::string text = ran({"label", "doc.json"});
+    CHECK(says(text, "pack     about 33 servings\n"));
+    CHECK(says(text, "  Total Fat                              9 g    8.5–9.5 g"));
+}
+
+TEST_CASE("a day that there is not is no date of a label", "[commandline][label]") {
+    checkRefused(edited(labelOf("110"), {{"/label/date", R"("2026-02-31")"}}),
+                 "doc.json, /label/date: “2026-02-31” is no date; write it like 2026-05-16.",
+                 {"label", "doc.json"});
 }
 
 TEST_CASE("a label with an open finding is not kept", "[commandline][label]") {

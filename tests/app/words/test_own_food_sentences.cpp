@@ -26,7 +26,8 @@ TEST_CASE("what is wrong with a photograph of a package is said with what to do"
     CHECK(errorSentence(Error{ErrorCode::PhotoNotAnImage}) ==
           "the photograph is neither a JPEG nor a PNG file; choose one of these.");
     CHECK(errorSentence(Error{ErrorCode::PhotoMissing}) ==
-          "the kitchen keeps no photograph of this label; add one with its next version.");
+          "the kitchen does not have the photograph of this label; add it with --photo or with the "
+          "next version.");
     CHECK(errorSentence(Error{ErrorCode::PhotoChanged}) ==
           "a photograph of a package is not the one that was kept; restore a backup.");
 }

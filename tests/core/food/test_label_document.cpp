@@ -95,6 +95,29 @@ TEST_CASE("what a label document leaves out is taken from the pack, or said to b
     CHECK_FALSE(own->food.plant);
 }
 
+TEST_CASE("a label document of the next pack changes what it states and nothing else",
+          "[food][label]") {
+    auto before = readLabelDocument(fullLabelDocument());
+    REQUIRE(before);
+    before->food.refusePercent = 3;
+    before->food.label->photo = LabelPhoto{std::string(64, 'a'), "jar.jpg"};
+    Json json = without(fullLabelDocument(), "/label/photo");
+    for (const char* key : {"group", "added_sugars", "plant", "source", "note"})
+        json = without(json, "/" + std::string{key});
+    const auto document = readLabelShape(json);
+    REQUIRE(document);
+    const auto next = labelledFood(*document, *before);
+    REQUIRE(next);
+    CHECK(next->food.group == before->food.group);
+    CHECK(next->food.plant == before->food.plant);
+    CHECK(next->food.addedSugars.reason == before->food.addedSugars.reason);
+    CHECK(next->food.refusePercent == 3.0);
+    CHECK(next->origin.source == before->origin.source);
+    CHECK(next->origin.note == before->origin.note);
+    // The photograph is of the old pack.
+    CHECK_FALSE(next->food.label->photo);
+}
+
 TEST_CASE("a label document says what is wrong with it and where", "[food][label]") {
     const Json full = fullLabelDocument();
     const Error recipe = refusedLabel(with(full, "/format", Json{"nettare recipe"}));
@@ -107,6 +130,7 @@ TEST_CASE("a label document says what is wrong with it and where", "[food][label
     CHECK(undated.pointer == "/label");
     CHECK(undated.value("key") == "date");
     CHECK(refusedLabel(with(full, "/label/date", Json{"May"})).pointer == "/label/date");
+    CHECK(refusedLabel(with(full, "/label/date", Json{"2026-02-31"})).code == ErrorCode::NotADate);
     CHECK(refusedLabel(without(full, "/label/density")).code == ErrorCode::LabelNeedsDensity);
     CHECK(refusedLabel(without(full, "/label/declares")).pointer == "/label");
     CHECK(refusedLabel(with(full, "/more", Json{true})).code == ErrorCode::UnknownKey);
