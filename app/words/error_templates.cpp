@@ -354,8 +354,7 @@ std::string_view ofTheFigures(ErrorCode code) {
                    "it with the pack.";
         case LabelAmountUnreadable:
             return "“{found}” on the label of {food} is no amount; write it like 1.5, 1,5, 1 567 "
-                   "or "
-                   "<0.5, and leave a mere trace empty.";
+                   "or <0.5, and leave a mere trace empty.";
         case LabelNeedsServing:
             return "the label of {food} gives no size of its serving; add its grams or millilitres "
                    "as printed.";
