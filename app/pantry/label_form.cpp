@@ -248,6 +248,8 @@ void LabelForm::look() {
     const LabelFacts facts = factsSoFar(typed());
     findings_ = checkLabel(facts, like_);
     std::erase_if(findings_, &LabelFinding::assented);
+    // While one of these is open, what is said of the others settles nothing.
+    std::ranges::stable_partition(findings_, &LabelFinding::impossible);
     lines_->sayIntervals(facts);
     showFindings(facts);
 }
