@@ -94,6 +94,13 @@ QString fateNote(const WalkedEntry& walked) {
 QString noteOf(const LedgerEntry& entry, const WalkedEntry& walked) {
     QStringList parts;
     parts << fateNote(walked);
+    if (walked.ofBefore != nullptr)
+        parts << LineTexts::tr("what went in was taken back: %1")
+                     .arg(told(walked.ofBefore->reason()));
+    if (walked.ofTare != nullptr)
+        parts << (walked.jarBefore ? LineTexts::tr("what the jar showed before was taken back: %1")
+                                   : LineTexts::tr("its tare was taken back: %1"))
+                     .arg(told(walked.ofTare->reason()));
     if (walked.suspect) parts << LineTexts::tr("in doubt: its scale failed a check");
     parts << told(entry.reason) << told(entry.why);
     if (walked.jarBefore) parts << LineTexts::tr("taken from %1").arg(printed(walked.jarBefore));

@@ -42,7 +42,16 @@ QString becameOf(const LedgerReading& reading) {
         return reading.successor.empty() ? RowText::tr("taken back: %1").arg(reason)
                                          : RowText::tr("replaced: %1").arg(reason);
     if (reading.leftOut) return RowText::tr("left out: %1").arg(reason);
-    if (reading.suspect) return RowText::tr("in doubt: a check of the scale failed");
+    QStringList doubts;
+    if (reading.beforeOverruled)
+        doubts += RowText::tr("what went in was taken back: %1").arg(plainOf(reading.beforeReason));
+    if (reading.tareOverruled)
+        doubts += (reading.entry().takenFrom.empty()
+                       ? RowText::tr("its tare was taken back: %1")
+                       : RowText::tr("what the jar showed before was taken back: %1"))
+                      .arg(plainOf(reading.tareReason));
+    if (reading.suspect) doubts += RowText::tr("in doubt: a check of the scale failed");
+    if (!doubts.isEmpty()) return doubts.join(QStringLiteral("; "));
     switch (reading.entry().kind) {
         case EntryKind::Checked:
             return RowText::tr("scale checked");

@@ -47,6 +47,12 @@ std::string shownText(const LedgerEntry& entry, const WalkedEntry& walked) {
     if (!entry.what.empty()) text += fmt::format("  {}", entry.what);
     if (entry.pieces != 1) text += fmt::format(", {} pieces", entry.pieces);
     if (!entry.why.empty()) text += fmt::format(" ({})", entry.why);
+    if (walked.ofBefore != nullptr)
+        text += fmt::format("; what went in was taken back: {}", walked.ofBefore->reason());
+    if (walked.ofTare != nullptr)
+        text += fmt::format("; {} was taken back: {}",
+                            walked.jarBefore ? "what the jar showed before" : "its tare",
+                            walked.ofTare->reason());
     if (walked.suspect) text += "; in doubt: a check of the scale failed";
     return text;
 }

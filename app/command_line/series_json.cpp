@@ -120,9 +120,11 @@ Json readingJson(const LedgerReading& reading) {
     if (reading.net) json.set("net", Json{reading.net->text()});
     if (reading.before) json.set("before", Json{reading.before->text()});
     json.set("pieces", Json{static_cast<double>(entry.pieces)});
-    json.set("counts", Json{reading.counts()}).set("in_doubt", Json{reading.suspect});
+    json.set("counts", Json{reading.countsInSeries()}).set("in_doubt", Json{reading.suspect});
     if (reading.asWeighed) json.set("as_weighed", Json{true});
     if (!reading.reason.empty()) json.set("reason", Json{reading.reason});
+    if (reading.tareOverruled) json.set("tare_taken_back", Json{reading.tareReason});
+    if (reading.beforeOverruled) json.set("before_taken_back", Json{reading.beforeReason});
     Json tags = Json::array();
     for (const std::string& tag : entry.series->tags) tags.append(Json{tag});
     json.set("tags", std::move(tags));

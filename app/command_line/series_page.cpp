@@ -49,8 +49,19 @@ std::string netWords(const LedgerReading& reading) {
 std::string standing(const LedgerReading& reading) {
     if (!reading.supersededBy.empty()) return "taken back: " + reading.reason;
     if (reading.leftOut) return "left out: " + reading.reason;
-    if (reading.suspect) return "in doubt: a check of the scale failed";
-    return {};
+    std::string why;
+    const auto add = [&why](const std::string& more) {
+        if (!why.empty()) why += "; ";
+        why += more;
+    };
+    if (reading.beforeOverruled) add("what went in was taken back: " + reading.beforeReason);
+    if (reading.tareOverruled)
+        add(fmt::format(
+            "{} was taken back: {}",
+            reading.entry().takenFrom.empty() ? "its tare" : "what the jar showed before",
+            reading.tareReason));
+    if (reading.suspect) add("in doubt: a check of the scale failed");
+    return why;
 }
 
 std::string readingLine(const LedgerReading& reading) {

@@ -57,22 +57,34 @@ const LedgerWalk::TareShown* LedgerWalk::tareOf(const LedgerEntry& entry) const 
     return known != tares_.end() && known->second.unit != 0 ? &known->second : nullptr;
 }
 
-bool LedgerWalk::isBeforeSuspect(const LedgerEntry& entry) const {
-    if (!entry.series || entry.series->before.empty()) return false;
-    const std::string* id = &entry.series->before;
-    const Correction* last = nullptr;
-    for (const Said* said = sayings_.about(*id); said != nullptr && !said->supersededBy.empty();
-         said = sayings_.about(*id)) {
+const Said* LedgerWalk::takenBack(const std::string& id) const {
+    const Said* said = sayings_.about(id);
+    return said != nullptr && !said->supersededBy.empty() ? said : nullptr;
+}
+
+LedgerWalk::Before LedgerWalk::beforeOf(const std::string& named) const {
+    Before before{&named};
+    while (const Said* said = takenBack(*before.id)) {
         const auto next = corrections_.find(said->successor);
         // A successor comes later in the chain, so that this ends.
-        if (next == corrections_.end()) return false;
-        if (last != nullptr && next->second.sequence <= last->sequence) return false;
-        last = &next->second;
-        id = &next->first;
+        const bool later =
+            next != corrections_.end() &&
+            (before.last == nullptr || next->second.sequence > before.last->sequence);
+        if (!later) {
+            before.takenBack = said;
+            return before;
+        }
+        before.last = &next->second;
+        before.id = &next->first;
     }
-    const auto known = tares_.find(uuidOf(*id));
+    return before;
+}
+
+bool LedgerWalk::isSuspect(const Before& before) const {
+    if (before.takenBack != nullptr) return false;
+    const auto known = tares_.find(uuidOf(*before.id));
     if (known != tares_.end() && known->second.unit != 0) return known->second.netSuspect;
-    return last != nullptr && scales_->isSuspect(last->scale, last->sequence);
+    return before.last != nullptr && scales_->isSuspect(before.last->scale, before.last->sequence);
 }
 
 void LedgerWalk::weigh(const LedgerEntry& entry, const TareShown* other, WalkedEntry& walked) {
@@ -100,7 +112,13 @@ WalkedEntry LedgerWalk::look(const ChainedEntry& chained) {
     const TareShown* const other = tareOf(entry);
     weigh(entry, other, walked);
     const bool ownSuspect = walked.suspect;
-    walked.suspect = ownSuspect || (other != nullptr && other->suspect) || isBeforeSuspect(entry);
+    walked.suspect = ownSuspect || (other != nullptr && other->suspect);
+    walked.ofTare = takenBack(entry.takenFrom.empty() ? entry.tare : entry.takenFrom);
+    if (entry.series && !entry.series->before.empty()) {
+        const Before before = beforeOf(entry.series->before);
+        walked.ofBefore = before.takenBack;
+        walked.suspect = walked.suspect || isSuspect(before);
+    }
     if (const auto own = tares_.find(uuidOf(entry.id)); own != tares_.end())
         own->second = {entry.shown, unitOf(entry.unit), ownSuspect, walked.suspect};
     return walked;

@@ -19,6 +19,10 @@ namespace nettare {
 struct WalkedEntry {
     std::optional<Decimal> gross, tare, jarBefore, net;
     const Said* said = nullptr;  ///< null where nothing was said of it
+    /// What took back its tare, or the jar before; null while that stands.
+    const Said* ofTare = nullptr;
+    /// What took back a ratio's before, where nothing stands in its place; null else.
+    const Said* ofBefore = nullptr;
     bool suspect = false;  ///< a check doubts its scale, that of its tare, or of a ratio's before
 };
 
@@ -60,9 +64,18 @@ private:
     [[nodiscard]] std::uint8_t unitOf(const std::string& symbol);
     /// What the tare of an entry, or the jar before, showed; null where it is not known.
     [[nodiscard]] const TareShown* tareOf(const LedgerEntry& entry) const;
-    /// Whether what a ratio names as before, or what took its place, is in doubt. Of what takes its
-    /// place after the ratio, the scale of its own tare is not asked.
-    [[nodiscard]] bool isBeforeSuspect(const LedgerEntry& entry) const;
+    /// What a ratio names as before, followed to what took its place.
+    struct Before {
+        const std::string* id;             ///< of the last that is known
+        const Correction* last = nullptr;  ///< null where that is what the ratio names itself
+        const Said* takenBack = nullptr;   ///< null while it stands
+    };
+    [[nodiscard]] Before beforeOf(const std::string& named) const;
+    /// Whether what stands before a ratio is in doubt. Of what takes its place after the ratio, the
+    /// scale of its own tare is not asked.
+    [[nodiscard]] bool isSuspect(const Before& before) const;
+    /// What took an entry back; null while it stands, or where there is none.
+    [[nodiscard]] const Said* takenBack(const std::string& id) const;
     void weigh(const LedgerEntry& entry, const TareShown* other, WalkedEntry& walked);
 
     Sayings sayings_;

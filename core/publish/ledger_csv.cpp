@@ -12,15 +12,41 @@ namespace {
 
 constexpr std::string_view kRowEnd = "\r\n";
 
-constexpr std::array<std::string_view, 31> kLedgerFields{
-    "sequence",   "time",     "kind",          "origin",
-    "what",       "why",      "gross",         "tare",
-    "jar before", "net",      "unit",          "readability",
-    "scale",      "vessel",   "pieces",        "state",
-    "series",     "of",       "tags",          "reading before",
-    "known mass", "capacity", "superseded by", "reason",
-    "left out",   "suspect",  "speaks of",     "recipe",
-    "id",         "hash",     "previous hash"};
+constexpr std::array<std::string_view, 33> kLedgerFields{
+    "sequence",
+    "time",
+    "kind",
+    "origin",
+    "what",
+    "why",
+    "gross",
+    "tare",
+    "jar before",
+    "net",
+    "unit",
+    "readability",
+    "scale",
+    "vessel",
+    "pieces",
+    "state",
+    "series",
+    "of",
+    "tags",
+    "reading before",
+    "known mass",
+    "capacity",
+    "superseded by",
+    "reason",
+    "left out",
+    "suspect",
+    "tare taken back",
+    "before taken back",
+    "speaks of",
+    "recipe",
+    "id",
+    "hash",
+    "previous hash",
+};
 
 bool looksLikeFormula(std::string_view text) {
     return !text.empty() && std::string_view{"=+-@\t\r"}.find(text.front()) != text.npos;
@@ -126,6 +152,8 @@ std::string LedgerCsv::row(const ChainedEntry& chained) {
     row.text(hasReason ? said->reason() : entry.reason);
     row.flag(said != nullptr && said->leftOut);
     row.flag(walked.suspect);
+    row.text(walked.ofTare != nullptr ? walked.ofTare->reason() : std::string{});
+    row.text(walked.ofBefore != nullptr ? walked.ofBefore->reason() : std::string{});
     row.plain(entry.refersTo);
     row.plain(entry.recipe);
     row.plain(entry.id);

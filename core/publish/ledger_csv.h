@@ -11,7 +11,9 @@ namespace nettare {
 /// practice against "CSV injection", OWASP, from memory).
 ///
 /// In a row, net = gross - tare, or jar before - gross where the jar was weighed before and after;
-/// "reason" is why an entry does not count, or of an entry that speaks of another one, why.
+/// "reason" is why an entry does not count, or of an entry that speaks of another one, why; "tare
+/// taken back" and "before taken back" are why its tare, or the jar before, and a ratio's reading
+/// before no longer stand.
 ///
 /// Goes over the ledger twice, as LedgerWalk does: every entry is handed to survey() first, and
 /// again, in the same order, to row().

@@ -125,6 +125,55 @@ TEST_CASE("a trim is weighed before and after", "[commandline][bench]") {
     CHECK(page.ends_with("  350.5 g of 455.0 g\n"));
 }
 
+TEST_CASE("what went in is read again, and the pair stays in its series", "[commandline][bench]") {
+    const BenchKitchen bench;
+    std::string first;
+    for (const auto& [bought, edible] : {std::pair{"600", "350"}, std::pair{"500", "300"}}) {
+        const std::string before = bench.reading({"fennel", bought, "--tare", "100"});
+        if (first.empty()) first = before;
+        bench.reading(
+            {"fennel", edible, "--tare", "100", "--ratio", "edible / bought", "--before", before});
+    }
+    const std::string second = bench.reading(
+        {"fennel", "560", "--tare", "100", "--instead-of", first, "--because", "misread"});
+    CHECK_THAT(bench({"series", "fennel"}), Catch::Contains("\n2 readings · ") &&
+                                                Catch::Contains("  250 g of 460 g\n") &&
+                                                Catch::EndsWith("  200 g of 400 g\n"));
+    bench.reading({"fennel", "540", "--tare", "90", "--instead-of", second, "--because", "again"});
+    CHECK_THAT(bench({"series", "fennel"}), Catch::Contains("  250 g of 450 g\n"));
+}
+
+TEST_CASE("a reading says that its tare, or what went in, was taken back", "[commandline][bench]") {
+    const BenchKitchen bench;
+    const std::string bought = bench.reading({"fennel", "600"});
+    const std::string edible =
+        bench.reading({"fennel", "350", "--ratio", "edible / bought", "--before", bought});
+    const std::string bowl = bench.reading({"butter", "340.5"});
+    bench.reading({"oil", "361.7", "--after", bowl, "--per-piece", "spoon"});
+    bench({"reading", "--take-back", bought, "--because", "two bulbs more"});
+    bench({"reading", "--take-back", bowl, "--because", "lid on"});
+    CHECK_THAT(bench({"series", "fennel"}),
+               Catch::Contains("\nNo reading counts in it.\n") &&
+                   Catch::EndsWith("  350.0 g  what went in was taken back: two bulbs more\n"));
+    CHECK_THAT(bench({"series", "oil"}),
+               Catch::Contains("1 reading") &&
+                   Catch::EndsWith("  21.2 g  its tare was taken back: lid on\n"));
+    const auto json = parseJson(bench({"series", "fennel", "--json"}));
+    const Json& reading = json->find("readings")->items()->front();
+    CHECK(*reading.find("counts") == Json{false});
+    CHECK(*reading.find("before_taken_back") == Json{"two bulbs more"});
+    CHECK(*parseJson(bench({"series", "oil", "--json"}))
+               ->find("readings")
+               ->items()
+               ->front()
+               .find("tare_taken_back") == Json{"lid on"});
+    CHECK_THAT(bench({"ledger"}),
+               Catch::Contains("fennel; what went in was taken back: two bulbs more\n") &&
+                   Catch::Contains("oil; its tare was taken back: lid on\n"));
+    bench({"reading", "--leave-out", edible, "--because", "peel among it"});
+    CHECK_THAT(bench({"series", "fennel"}), Catch::EndsWith("  left out: peel among it\n"));
+}
+
 TEST_CASE("a series is held against the ceiling of a recipe that follows it",
           "[commandline][bench]") {
     const BenchKitchen bench;

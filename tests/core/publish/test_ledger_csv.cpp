@@ -64,7 +64,8 @@ TEST_CASE("the CSV of a ledger begins with its fields and ends its records with 
     CHECK(LedgerCsv::header() ==
           "sequence,time,kind,origin,what,why,gross,tare,jar before,net,unit,readability,scale,"
           "vessel,pieces,state,series,of,tags,reading before,known mass,capacity,superseded by,"
-          "reason,left out,suspect,speaks of,recipe,id,hash,previous hash\r\n");
+          "reason,left out,suspect,tare taken back,before taken back,speaks "
+          "of,recipe,id,hash,previous hash\r\n");
 }
 
 TEST_CASE("a record holds what the scale showed and what it comes to", "[csv]") {
@@ -81,11 +82,11 @@ TEST_CASE("a record holds what the scale showed and what it comes to", "[csv]") 
     for (const ChainedEntry& entry : chain.entries) csv.survey(entry);
     CHECK(csv.row(chain.entries[0]) ==
           "1,2026-05-16T15:41:07Z,shown,typed,,,212.20,,,,g,0.1,bench scale,,1,edible portion,,,,"
-          ",,,,,,,,," +
+          ",,,,,,,,,,," +
               bowl + ",,\r\n");
     CHECK(csv.row(chain.entries[1]) ==
           "2,2026-05-16T15:41:07Z,shown,typed,prawn meat,edible portion,271.1,212.20,,58.90,g,0.1,"
-          "bench scale,,6,edible portion,per piece,prawn,size 16/20; with head,,,,,,,,,skewers," +
+          "bench scale,,6,edible portion,per piece,prawn,size 16/20; with head,,,,,,,,,,,skewers," +
               chainId(2) + "," + std::string(64, 'b') + "," + std::string(64, 'a') + "\r\n");
 }
 
@@ -133,6 +134,29 @@ TEST_CASE("the record of a ratio is in doubt with what went in", "[csv]") {
     chain.check("100.0", "103.0");
     CHECK(csvRows(chain)[5].at("suspect") == "yes");
     CHECK(csvRows(chain)[3].at("suspect") == "yes");
+}
+
+TEST_CASE("a record says why its tare, or what went in, no longer stands", "[csv]") {
+    Chain chain;
+    const auto bowl = chain.show("100.0");
+    const auto bought = chain.showOver(bowl, "350.0");
+    LedgerEntry trimmed = called("corn kernels");
+    trimmed.series = SeriesMark{SeriesKind::Ratio, "edible / bought", {}, bought};
+    chain.showOver(bowl, "252.0", trimmed);
+    CHECK(csvRows(chain)[2].at("tare taken back").empty());
+    LedgerEntry again = called("corn");
+    again.refersTo = bought;
+    again.reason = "misread";
+    const auto better = chain.showOver(bowl, "352.0", again);
+    CHECK(csvRows(chain)[2].at("before taken back").empty());
+    chain.say(EntryKind::Superseded, better, "the wrong ears");
+    chain.say(EntryKind::Superseded, bowl, "=a spoon in it");
+    const auto rows = csvRows(chain);
+    CHECK(rows[2].at("before taken back") == "the wrong ears");
+    CHECK(rows[2].at("tare taken back") == "'=a spoon in it");
+    CHECK(rows[2].at("net") == "152.0");
+    CHECK(rows[1].at("before taken back").empty());
+    CHECK(rows[0].at("tare taken back").empty());
 }
 
 TEST_CASE("a record says what came after it in the chain", "[csv]") {
@@ -211,5 +235,7 @@ TEST_CASE("the CSV and the ledger's readings tell the same of every entry", "[cs
         CHECK(row.at("left out") == (reading.leftOut ? "yes" : ""));
         CHECK(row.at("suspect") == (reading.suspect ? "yes" : ""));
         CHECK(row.at("reason") == reading.reason);
+        CHECK(row.at("tare taken back") == reading.tareReason);
+        CHECK(row.at("before taken back") == reading.beforeReason);
     }
 }

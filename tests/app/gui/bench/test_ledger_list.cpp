@@ -5,6 +5,7 @@
 #include <QListView>
 #include <QPushButton>
 
+#include "app/bench/ledger_row.h"
 #include "app/gui/bench/bench_window.h"
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
@@ -111,6 +112,25 @@ TEST_CASE("a reading is left out of its series and taken in again") {
     press(bench, "takeInRow");
     CHECK_THAT(rowText(bench, 0), Catch::EndsWith("weighed"));
     CHECK(bench.desk().series()->report->statistics.readings == 3);
+}
+
+TEST_CASE("a row says that its tare, or what went in, was taken back") {
+    LedgerReading reading;
+    reading.net = Decimal{2500, -1};
+    CHECK(ledgerRowOf(reading).became == QStringLiteral("weighed"));
+    reading.tareOverruled = true;
+    reading.tareReason = "lid on";
+    CHECK(ledgerRowOf(reading).became == QStringLiteral("its tare was taken back: lid on"));
+    CHECK(ledgerRowOf(reading).counts);
+    reading.beforeOverruled = true;
+    reading.beforeReason = "two bulbs more";
+    CHECK(
+        ledgerRowOf(reading).became ==
+        QStringLiteral("what went in was taken back: two bulbs more; its tare was taken back: lid "
+                       "on"));
+    reading.leftOut = true;
+    reading.reason = "peel among it";
+    CHECK(ledgerRowOf(reading).became == QStringLiteral("left out: peel among it"));
 }
 
 TEST_CASE("older readings come as the ledger is scrolled") {

@@ -215,4 +215,21 @@ TEST_CASE("an entry on paper says what became of it and why") {
     CHECK(lines[3].gross.isEmpty());
 }
 
+TEST_CASE("an entry on paper says that its tare, or what went in, was taken back") {
+    const ChainedEntry chained = longLedger(3)->front();
+    Said tare, before;
+    tare.supersededBy = before.supersededBy = "00000009-0000-4000-8000-000000000000";
+    tare.whySuperseded = "lid on";
+    before.whySuperseded = "two bulbs more";
+    WalkedEntry walked;
+    walked.ofTare = &tare;
+    walked.ofBefore = &before;
+    CHECK_THAT(ledgerLineOf(chained, walked).note.toStdString(),
+               Catch::StartsWith("what went in was taken back: two bulbs more · its tare was taken "
+                                 "back: lid on · in “steel bowl”"));
+    walked.jarBefore = Decimal{4126, -1};
+    CHECK_THAT(ledgerLineOf(chained, walked).note.toStdString(),
+               Catch::Contains("what the jar showed before was taken back: lid on"));
+}
+
 }  // namespace nettare
