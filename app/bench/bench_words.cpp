@@ -94,11 +94,11 @@ ScaleHeading scaleWords(const KnownScale* scale) {
         return words;
     }
     const ScaleCheck& check = *scale->lastCheck;
-    const QString mass = benchMass(check.mass, scale->unit);
+    const QString mass = benchMass(check.mass, check.unit);
     words.check = check.good
                       ? BenchText::tr("checked %1 with %2").arg(dayAndTime(check.at), mass)
                       : BenchText::tr("check failed %1: shows %2 for %3")
-                            .arg(dayAndTime(check.at), benchMass(check.shown, scale->unit), mass);
+                            .arg(dayAndTime(check.at), benchMass(check.shown, check.unit), mass);
     return words;
 }
 

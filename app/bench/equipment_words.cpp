@@ -34,7 +34,7 @@ QString checkText(const KnownScale& scale) {
     const ScaleCheck& check = *scale.lastCheck;
     const QString words = check.good ? EquipmentTexts::tr("Good: showed %1 for %2, %3")
                                      : EquipmentTexts::tr("Failed: showed %1 for %2, %3");
-    return words.arg(massHere(check.shown, scale.unit), massHere(check.mass, scale.unit),
+    return words.arg(massHere(check.shown, check.unit), massHere(check.mass, check.unit),
                      momentText(check.at));
 }
 

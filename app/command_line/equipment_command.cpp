@@ -22,7 +22,7 @@ std::string checkText(const KnownScale& scale) {
     if (!scale.lastCheck) return "not checked yet";
     const ScaleCheck& check = *scale.lastCheck;
     return fmt::format("{} {}: showed {} for {}", check.good ? "checked" : "check FAILED", check.at,
-                       amountText(check.shown, scale.unit), amountText(check.mass, scale.unit));
+                       amountText(check.shown, check.unit), amountText(check.mass, check.unit));
 }
 
 std::string capacityText(const KnownScale& scale) {

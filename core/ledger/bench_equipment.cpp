@@ -30,8 +30,9 @@ void tellScale(const ChainedEntry& chained, ScaleInUse& use) {
     }
     use.declared = use.declared || declares;
     if (entry.kind == EntryKind::Checked)
-        scale.lastCheck = {entry.at, chained.sequence, entry.mass, entry.shown,
-                           isGoodCheck(entry.mass, entry.shown, entry.readability)};
+        scale.lastCheck = {entry.at,   chained.sequence,
+                           entry.mass, entry.shown,
+                           entry.unit, isGoodCheck(entry.mass, entry.shown, entry.readability)};
 }
 
 KnownVessel vesselOf(const LedgerEntry& entry) {

@@ -12,7 +12,8 @@ namespace nettare {
 struct ScaleCheck {
     std::string at;
     long long sequence = 0;
-    Decimal mass, shown;  ///< in the scale's unit
+    Decimal mass, shown;
+    std::string unit;  ///< of both; the scale's own may be another since
     bool good = false;
 };
 

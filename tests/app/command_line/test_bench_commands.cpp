@@ -423,3 +423,11 @@ TEST_CASE("a printed head is found in the ledger or told to be lost", "[commandl
     checkRun(BenchKitchen::here({"verify", "--head", "12ab"}),
              "--head: “12ab” is no SHA-256 hash; write its 64 digits 0 to 9 and a to f.");
 }
+
+TEST_CASE("a check is told in the unit of its scale then", "[commandline][bench]") {
+    const BenchKitchen bench;
+    bench({"scale", "counter", "--mass", "200", "--showed", "200.1"});
+    CHECK(withoutIds(bench({"scale", "counter", "--step", "0.01", "--unit", "oz"})) ==
+          "scale   “counter”, steps of 0.01 oz; checked TIME: showed 200.1 g for 200 g\n"
+          "  ! known before with steps of 0.1 g, up to 3000 g; readings keep what it was then\n");
+}

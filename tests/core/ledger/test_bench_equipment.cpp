@@ -66,6 +66,21 @@ TEST_CASE("scales are listed as the ledger last speaks of them, the last used fi
     CHECK_FALSE(equipment.scales.back().lastCheck);
 }
 
+TEST_CASE("a check keeps the unit it was made in", "[ledger]") {
+    Chain chain;
+    chain.add(scaleEntry("bench scale", "0.1"));
+    chain.check("200", "200.1");
+    LedgerEntry ounces = scaleEntry("bench scale", "0.01");
+    ounces.unit = "oz";
+    chain.add(ounces);
+    const BenchEquipment equipment = equipmentOf(chain.entries);
+    const KnownScale& scale = equipment.scales.front();
+    CHECK(scale.unit == "oz");
+    REQUIRE(scale.lastCheck);
+    CHECK(scale.lastCheck->unit == "g");
+    CHECK(scale.lastCheck->mass == decimal("200"));
+}
+
 TEST_CASE("a scale that only a check or a reading names is known by that", "[ledger]") {
     Chain chain;
     chain.check("100.0", "100.0", "borrowed scale");

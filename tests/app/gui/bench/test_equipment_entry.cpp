@@ -1,3 +1,4 @@
+#include "app/bench/bench_words.h"
 #include "app/bench/equipment_entry.h"
 #include "app/bench/equipment_words.h"
 #include "app/gui/support/gui.h"
@@ -83,10 +84,16 @@ TEST_CASE("a failed check says which readings are in doubt and what to do") {
     CHECK(checkText(scale) == QStringLiteral("Never checked with a known mass"));
     CHECK(failedCheckText(scale).isEmpty());
     scale.lastCheck =
-        ScaleCheck{"2026-05-23T17:51:20+02:00", 7, Decimal{200, 0}, Decimal{1987, -1}, false};
+        ScaleCheck{"2026-05-23T17:51:20+02:00", 7, Decimal{200, 0}, Decimal{1987, -1}, "g", false};
     CHECK_THAT(checkText(scale).toStdString(),
                Catch::StartsWith("Failed: showed 198.7 g for 200 g, 23 May 2026") ||
                    Catch::StartsWith("Failed: showed 198.7 g for 200 g, May 23, 2026"));
+    // Declared anew, it was still checked in grams.
+    scale.unit = "oz";
+    CHECK_THAT(checkText(scale).toStdString(),
+               Catch::StartsWith("Failed: showed 198.7 g for 200 g, "));
+    CHECK_THAT(scaleWords(&scale).check.toStdString(),
+               Catch::EndsWith(": shows 198.7 g for 200 g"));
     CHECK_THAT(failedCheckText(scale).toStdString(), Catch::Contains("since its last good check") &&
                                                          Catch::Contains("calibration service"));
 }
