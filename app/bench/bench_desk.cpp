@@ -135,8 +135,7 @@ void BenchDesk::loadSeries() {
 void BenchDesk::finishSeries(ReadSeries series) {
     BenchSeries& shown = series.shown;
     if (const auto row = rowNamed(shown.row))
-        if (const auto food = kitchen_.food(*row))
-            shown.published = publishedMeanOf(*food, shown.key, shown.tags);
+        if (const auto food = kitchen_.food(*row)) holdAgainst(shown, *food);
     shown.others = others_;
     shown.enough = enough_;
     kitchen_.askKitchen(this,

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "core/food/piece_word.h"
 #include "core/nutrition/judged_series.h"
+#include "core/publish/against_table_text.h"
 #include "core/recipe/recipe_document.h"
 
 namespace nettare {
@@ -65,10 +67,53 @@ std::vector<EarlierOffer> offersWithin(const std::vector<LedgerReading>& all,
     return offers;
 }
 
-bool isOfSize(const HouseholdMeasure& measure, const std::vector<std::string>& tags) {
-    return std::ranges::any_of(tags, [&measure](const std::string& tag) {
-        return !measure.qualifier.empty() && measure.qualifier.starts_with(tag);
+using Measures = std::vector<const HouseholdMeasure*>;
+
+/// Those that are shown, and those that all of it bears.
+std::vector<std::string> conditionsOf(const BenchSeries& series) {
+    std::vector<std::string> conditions = series.tags;
+    if (series.counted.empty()) return conditions;
+    for (const std::string& tag : series.knownTags)
+        if (std::ranges::all_of(series.counted, [&](std::size_t place) {
+                return bearsTags(series.readings[place], {tag});
+            }))
+            conditions.push_back(tag);
+    return conditions;
+}
+
+bool isSized(const HouseholdMeasure& measure, const std::string& of,
+             const std::vector<std::string>& tags) {
+    return std::ranges::any_of(tags, [&](const std::string& tag) {
+        if (samePiece(measure.unit, tag + " " + of)) return true;
+        return samePiece(measure.unit, of) && !measure.qualifier.empty() &&
+               measure.qualifier.starts_with(tag);
     });
+}
+
+/// The one that a condition names, else all of that name.
+Measures measuresOf(const TableFood& food, const std::string& of,
+                    const std::vector<std::string>& tags) {
+    Measures fitting;
+    for (const HouseholdMeasure& measure : food.measures) {
+        if (isSized(measure, of, tags)) return {&measure};
+        if (samePiece(measure.unit, of)) fitting.push_back(&measure);
+    }
+    return fitting;
+}
+
+PublishedMean meanOf(const TableFood& food, const HouseholdMeasure& measure) {
+    PublishedMean published;
+    published.source = food.row.text() + ", 1 " + measure.unit;
+    if (!measure.qualifier.empty()) published.source += " " + measure.qualifier;
+    published.mean = measure.gramsEach();
+    published.count = measure.n;
+    if (measure.standardDeviation)
+        published.deviation = *measure.standardDeviation / measure.amount;
+    return published;
+}
+
+std::string measureName(const HouseholdMeasure& measure) {
+    return measure.qualifier.empty() ? measure.unit : measure.unit + ", " + measure.qualifier;
 }
 
 /// A reading that the cook said is as weighed is not asked about again.
@@ -135,24 +180,18 @@ void judge(ReadSeries& series) {
     }
 }
 
-std::optional<PublishedMean> publishedMeanOf(const TableFood& food, const SeriesKey& key,
-                                             const std::vector<std::string>& tags) {
-    if (key.kind == SeriesKind::Ratio) return {};
-    std::vector<const HouseholdMeasure*> fitting;
+void holdAgainst(BenchSeries& series, const TableFood& food) {
+    if (series.key.kind == SeriesKind::Ratio) return;
+    const Measures fitting = measuresOf(food, series.key.of, conditionsOf(series));
+    if (fitting.size() == 1) {
+        series.published = meanOf(food, *fitting.front());
+        return;
+    }
+    std::vector<std::string> names, all;
+    for (const HouseholdMeasure* measure : fitting) names.push_back(measureName(*measure));
     for (const HouseholdMeasure& measure : food.measures)
-        if (measure.unit == key.of) fitting.push_back(&measure);
-    const auto sized = std::ranges::find_if(
-        fitting, [&tags](const HouseholdMeasure* measure) { return isOfSize(*measure, tags); });
-    if (sized == fitting.end() && fitting.size() != 1) return {};
-    const HouseholdMeasure& measure = sized == fitting.end() ? *fitting.front() : **sized;
-    PublishedMean published;
-    published.source = food.row.text() + ", 1 " + measure.unit;
-    if (!measure.qualifier.empty()) published.source += " " + measure.qualifier;
-    published.mean = measure.gramsEach();
-    published.count = measure.n;
-    if (measure.standardDeviation)
-        published.deviation = *measure.standardDeviation / measure.amount;
-    return published;
+        if (std::ranges::find(all, measure.unit) == all.end()) all.push_back(measure.unit);
+    series.notInTable = notInTableText(series.key, names, all);
 }
 
 std::optional<TableRow> rowNamed(const std::string& text) {

@@ -38,6 +38,7 @@ struct BenchSeries {
     std::optional<EarlierSpread> earlier;
     std::vector<EarlierOffer> sameSeriesOffers;  ///< of its other readings, where it is split
     std::optional<PublishedMean> published;      ///< what the table says of one; of no ratio
+    std::string notInTable;                      ///< why not, where it names a table's food
     std::optional<SeriesReport> report;          ///< of pieces and measures, where a reading counts
     std::optional<RatioReport> ratio;            ///< of ratios, likewise
 };
@@ -65,11 +66,12 @@ struct ReadSeries {
 /// Fills in the report by that question. Nothing where no reading counts.
 void judge(ReadSeries& series);
 
-/// What a food's table says that one of the series weighs: by the size that a tag names, else by
-/// the only measure of that name. Nothing where several sizes could be meant.
-[[nodiscard]] std::optional<PublishedMean> publishedMeanOf(const TableFood& food,
-                                                           const SeriesKey& key,
-                                                           const std::vector<std::string>& tags);
+/// Fills in what the food's table says that one of the series weighs, or why that is not known. A
+/// measure is one of the series by its name in singular or plural ("lime", "limes"), or by a
+/// condition and the name ("medium", "ear": "medium ear"). Of several the one whose size a
+/// condition names is taken. Conditions are those that are shown, and those that every reading that
+/// counts bears.
+void holdAgainst(BenchSeries& series, const TableFood& food);
 
 /// The row that TableRow::text() names; nothing where it names none.
 [[nodiscard]] std::optional<TableRow> rowNamed(const std::string& text);

@@ -63,7 +63,8 @@ QString seriesSummary(const BenchSeries& series) {
 QStringList seriesSentences(const BenchSeries& series) {
     const SeriesTexts texts = textsOf(series);
     QStringList sentences{(unbroken(texts.next) + u' ' + unbroken(texts.others)).trimmed()};
-    for (const std::string* each : {&texts.against, &texts.spread, &texts.more, &texts.drift})
+    for (const std::string* each :
+         {&texts.against, &series.notInTable, &texts.spread, &texts.more, &texts.drift})
         if (!each->empty()) sentences << unbroken(*each);
     if (series.pool.earlier && !series.earlier)
         sentences << SeriesWords::tr(

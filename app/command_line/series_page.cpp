@@ -88,7 +88,7 @@ Result<BenchSeries> seriesIn(const Kitchen& kitchen, DossierLoader& loader,
     shown.enough = asked.enough;
     const auto food = foodOf(kitchen, loader, shown.row);
     if (!food) return fail(food.error());
-    if (*food) shown.published = publishedMeanOf(**food, shown.key, shown.tags);
+    if (*food) holdAgainst(shown, **food);
     judge(*series);
     return std::move(shown);
 }
@@ -98,7 +98,7 @@ std::string seriesLines(const BenchSeries& series) {
     const SeriesTexts texts = textsToPrint(series);
     std::string lines;
     for (const std::string& text : {texts.summary, texts.next, texts.others, texts.more,
-                                    texts.spread, texts.against, texts.drift})
+                                    texts.spread, texts.against, series.notInTable, texts.drift})
         if (!text.empty()) lines += fmt::format("{}\n", text);
     if (const auto odd = oddPlace(series))
         lines += fmt::format("{}: {}\n", shortId(series.readings[*odd].entry().id),

@@ -1,10 +1,11 @@
 #include "core/publish/against_table_text.h"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 
+#include "core/food/piece_word.h"
 #include "core/publish/measure_text.h"
 #include "core/publish/number_text.h"
 #include "core/publish/series_text.h"
@@ -69,7 +70,30 @@ std::string agreesText(const Compared& told) {
     return fmt::format("No difference from {} shows{}{}.", told.theirs, how, moreText(told));
 }
 
+constexpr std::size_t kMostMeasures = 4;
+
+/// "large ear, medium ear and 3 more".
+std::string listed(const std::vector<std::string>& measures, std::string_view joint) {
+    const std::size_t shown = std::min(measures.size(), kMostMeasures);
+    const auto end = measures.begin() + static_cast<std::ptrdiff_t>(shown);
+    std::string text = fmt::format("{}", fmt::join(measures.begin(), end, joint));
+    if (measures.size() > shown) text += fmt::format(" and {} more", measures.size() - shown);
+    return text;
+}
+
 }  // namespace
+
+std::string notInTableText(const SeriesKey& key, const std::vector<std::string>& fitting,
+                           const std::vector<std::string>& all) {
+    const std::string one = singularOf(key.of);
+    if (fitting.size() > 1)
+        return fmt::format(
+            "The table has several weights of one {}: {}. Tag the readings by the one that is "
+            "meant to hold them against it.",
+            one, listed(fitting, "; "));
+    if (all.empty()) return fmt::format("The table has no weight of one {}.", one);
+    return fmt::format("The table has no weight of one {}; it has {}.", one, listed(all, ", "));
+}
 
 std::string againstTableText(const SeriesKey& key, const SeriesReport& report,
                              const PublishedMean& published) {

@@ -431,3 +431,26 @@ TEST_CASE("a check is told in the unit of its scale then", "[commandline][bench]
           "scale   “counter”, steps of 0.01 oz; checked TIME: showed 200.1 g for 200 g\n"
           "  ! known before with steps of 0.1 g, up to 3000 g; readings keep what it was then\n");
 }
+
+TEST_CASE("the table's weight of a piece is found by size and in the plural",
+          "[commandline][bench]") {
+    const BenchKitchen bench;
+    const auto weigh = [&bench](std::vector<std::string> more) {
+        more.insert(more.begin(), "reading");
+        return bench(std::move(more));
+    };
+    const std::string none =
+        "\nThe table has no weight of one ear; it has cup, large ear, medium ear, small ear.\n";
+    const std::vector<std::string> ear{"corn", "110",   "--per-piece",
+                                       "ear",  "--row", "usda-sr 28 11167"};
+    CHECK(weigh(ear).find(none) != std::string::npos);
+    CHECK(bench({"series", "corn"}).find(none) != std::string::npos);
+    const std::vector<std::string> medium{
+        "maize", "110", "--per-piece", "ears", "--row", "usda-sr 28 11167", "--tag", "medium"};
+    CHECK(weigh(medium).find("With one reading no difference from the table's 102 g can be told") !=
+          std::string::npos);
+    CHECK(weigh({"lime juice", "36", "--per-piece", "limes", "--row", "usda-sr 28 09160"})
+              .find("no difference from the table's 44 g can be told") != std::string::npos);
+    CHECK(weigh({"carrot", "110", "--per-measure", "cup", "--row", "usda-sr 28 11124"})
+              .find("\nThe table has several weights of one cup: cup, ") != std::string::npos);
+}

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/nutrition/judged_series.h"
+#include "core/publish/against_table_text.h"
 #include "core/publish/within_text.h"
 
 using namespace nettare;
@@ -46,6 +47,17 @@ TEST_CASE("six prawns are told in words", "[publish]") {
     CHECK(texts.spread.empty());
     CHECK(texts.more.empty());
     CHECK(texts.drift.empty());
+}
+
+TEST_CASE("a series that its table cannot weigh says what the table has", "[publish]") {
+    CHECK(notInTableText(kEar, {}, {"large ear", "medium ear", "small ear", "cup", "can"}) ==
+          "The table has no weight of one ear; it has large ear, medium ear, small ear, cup and 1 "
+          "more.");
+    CHECK(notInTableText({"limes", SeriesKind::PerPiece, "limes"}, {}, {}) ==
+          "The table has no weight of one lime.");
+    CHECK(notInTableText(kEar, {"ear, large", "ear, small"}, {"ear"}) ==
+          "The table has several weights of one ear: ear, large; ear, small. Tag the readings by "
+          "the one that is meant to hold them against it.");
 }
 
 TEST_CASE("limes against the table are told apart with four and not with one", "[publish]") {
