@@ -200,10 +200,12 @@ std::string recordedText(const NewReading& reading) {
     const double step = reading.scale.readability.value();
     const double otherStep = reading.otherStep.value();
     const double rounding = std::hypot(step, otherStep) / std::sqrt(12.0);
-    const int decimals = std::max(reading.net.decimals(), 0);
-    std::string text =
-        fmt::format("Recorded {} {} {} of {}", printedDecimal(reading.net), gross.unit,
-                    halfWidthText(decimals, 1.96 * rounding), gross.what);
+    // As fine as the coarser zeros that were left out: 350 on a scale of 0.1 g is 350.0.
+    const int decimals = std::max({reading.net.decimals(), reading.scale.readability.decimals(),
+                                   reading.otherStep.decimals()});
+    std::string text = fmt::format(
+        "Recorded {} {} {} of {}", printedDecimal(reading.net.minus(Decimal{0, -decimals})),
+        gross.unit, halfWidthText(decimals, 1.96 * rounding), gross.what);
     if (gross.pieces != 1) text += fmt::format(", {} pieces", gross.pieces);
     text += fmt::format("\n  id {}\n", gross.id);
     if (coarseShare(reading.net.value(), std::max(step, otherStep)))

@@ -454,3 +454,16 @@ TEST_CASE("the table's weight of a piece is found by size and in the plural",
     CHECK(weigh({"carrot", "110", "--per-measure", "cup", "--row", "usda-sr 28 11124"})
               .find("\nThe table has several weights of one cup: cup, ") != std::string::npos);
 }
+
+TEST_CASE("a net is as fine as its scale, also where zeros were left out", "[commandline][bench]") {
+    const BenchKitchen bench;
+    CHECK(bench({"reading", "fennel", "350", "--tare", "100"})
+              .starts_with("Recorded 250.0 g ± 0.1 of fennel\n"));
+    bench({"scale", "hanging", "--step", "5"});
+    bench({"vessel", "net bag", "15.3", "--scale", "counter"});
+    // By hand: 1.96 sqrt(5² + 0.1²)/sqrt(12) = 2.83.
+    CHECK(bench({"reading", "onions", "350", "--vessel", "net bag", "--scale", "hanging"})
+              .starts_with("Recorded 334.7 g ± 2.8 of onions\n"));
+    CHECK(bench({"reading", "onions", "350", "--scale", "hanging"})
+              .starts_with("Recorded 350 g ± 4 of onions\n"));
+}
