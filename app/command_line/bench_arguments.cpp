@@ -69,10 +69,10 @@ void BenchArguments::addReading() {
     from->type_name("ID");
     readingCommand_->add_option("--pieces", reading_.pieces, "Pieces weighed together")
         ->check(CLI::Range(1, kMostPiecesTogether))
-        ->capture_default_str();
+        ->default_str("1");
     readingCommand_->add_option("--state", reading_.state, "As what it was weighed")
         ->check(CLI::IsMember({"empty", "as purchased", "edible portion", "cooked", "residue"}))
-        ->capture_default_str();
+        ->default_str("edible portion");
     readingCommand_->add_option("--why", reading_.why, "What for")->type_name("TEXT");
     readingCommand_->add_option("--row", reading_.row, "Its row: table, release and number")
         ->type_name("\"TABLE RELEASE NUMBER\"");
@@ -99,8 +99,9 @@ void BenchArguments::addReadingSeries() {
 }
 
 void BenchArguments::addReadingSpeaksOf() {
-    CLI::Option* instead = readingCommand_->add_option("--instead-of", reading_.insteadOf,
-                                                       "Reading that this one takes the place of");
+    CLI::Option* instead = readingCommand_->add_option(
+        "--instead-of", reading_.insteadOf,
+        "Reading that this one takes the place of; what is not said is taken over from it");
     CLI::Option* takeBack = readingCommand_->add_option("--take-back", reading_.takeBack,
                                                         "Reading that no longer counts");
     CLI::Option* leaveOut = readingCommand_->add_option("--leave-out", reading_.leaveOut,
@@ -239,7 +240,7 @@ std::optional<std::string> BenchArguments::wrongReading() const {
         return "--because says why a reading no longer counts, leave it out";
     const bool inSeries =
         !reading_.perPiece.empty() || !reading_.perMeasure.empty() || !reading_.ratio.empty();
-    if (!inSeries && !reading_.tags.empty())
+    if (!inSeries && !reading_.tags.empty() && reading_.insteadOf.empty())
         return "--tag splits a series, name it with --per-piece, --per-measure or --ratio";
     return std::nullopt;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -11,18 +12,19 @@ namespace nettare {
 /// or by how that begins.
 struct ReadingCommand {
     std::string what, gross;
-    std::string scale;   ///< may be empty where the kitchen has one alone
-    std::string tare;    ///< as the scale showed it; empty: zeroed
-    std::string vessel;  ///< that stands on the scale, by its known tare
-    std::string after;   ///< the reading that showed the bowl before this addition
-    std::string from;    ///< the reading that showed the jar before
-    int pieces = 1;
+    std::string scale;          ///< may be empty where the kitchen has one alone
+    std::string tare;           ///< as the scale showed it; empty: zeroed
+    std::string vessel;         ///< that stands on the scale, by its known tare
+    std::string after;          ///< the reading that showed the bowl before this addition
+    std::string from;           ///< the reading that showed the jar before
+    std::optional<int> pieces;  ///< weighed together; not said: 1
     std::string perPiece, perMeasure, ratio;  ///< the series; at most one of them
     std::string before;                       ///< of a ratio: the reading of what went in
     std::vector<std::string> tags;
-    std::string state = "edible portion";
+    std::string state;  ///< word of WeighedState; empty: edible portion
     std::string why, row;
-    std::string insteadOf;  ///< the reading that this one corrects
+    /// The reading that this one corrects; what is not said is taken over from it.
+    std::string insteadOf;
     /// The reading that is spoken of; at most one of them.
     std::string takeBack, leaveOut, takeIn, asWeighed;
     std::string because;  ///< why

@@ -17,6 +17,7 @@ inline constexpr std::string_view kReadingExamples =
     "  nettare --kitchen spring.nettare reading honey 412.0 --from 5c7d8a90\n"
     "  nettare --kitchen spring.nettare reading fennel 382 --ratio \"edible / bought\" --before "
     "1f0c\n"
+    "  nettare --kitchen spring.nettare reading fennel 391 --instead-of 5b6a --because misread\n"
     "  nettare --kitchen spring.nettare reading --take-back 3f2b8c1e --because \"slip of the "
     "hand\"\n"
     "  nettare --kitchen spring.nettare reading --as-weighed 3f2b8c1e";

@@ -1,11 +1,12 @@
 #include "app/command_line/reading_command.h"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 #include <ostream>
 
+#include "app/command_line/instead_of.h"
 #include "app/command_line/series_page.h"
 #include "app/command_line/show_recipe.h"
 #include "app/command_line/weigh_on.h"
@@ -24,7 +25,8 @@ struct NewReading {
     std::optional<LedgerEntry> tare;  ///< to be recorded with it
     LedgerEntry gross;
     Decimal net;
-    Decimal otherStep;  ///< readability of what the net is a difference to
+    Decimal otherStep;                    ///< readability of what the net is a difference to
+    std::vector<std::string> takenOver;   ///< from the reading that it corrects, in words
 };
 
 constexpr EntryArgument kReadingArguments[]{{"/what", "WHAT"},
@@ -103,70 +105,142 @@ Result<void> takeOther(const ReadingCommand& command, const Kitchen& kitchen, Ne
     return {};
 }
 
+/// The tare of the reading that this one corrects, as it was weighed then.
+Result<void> takeSameTare(const LedgerReading& corrected, const Kitchen& kitchen,
+                          NewReading& reading) {
+    const LedgerEntry& then = corrected.entry();
+    LedgerEntry& gross = reading.gross;
+    const bool fromJar = !then.takenFrom.empty();
+    const std::string& id = fromJar ? then.takenFrom : then.tare;
+    Decimal tare = then.vesselTare.value_or(Decimal{});
+    reading.otherStep = reading.scale.readability;
+    if (id.empty() && then.unit != reading.scale.unit)
+        return fail(ofArgument("--instead-of",
+                               Error{ErrorCode::ReadingUnitsDiffer}.with("found", then.id)));
+    if (!id.empty()) {
+        const auto other = otherOn(reading.scale, kitchen, fromJar ? "--from" : "--tare", id);
+        if (!other) return fail(other.error());
+        tare = other->entry().shown;
+        reading.otherStep = other->entry().readability;
+    }
+    gross.tare = then.tare;
+    gross.takenFrom = then.takenFrom;
+    gross.vessel = then.vessel;
+    gross.vesselTare = then.vesselTare;
+    reading.net = fromJar ? tare.minus(gross.shown) : gross.shown.minus(tare);
+    if (tare != Decimal{})
+        reading.takenOver.push_back(
+            fmt::format("{} {} {}", fromJar ? "from" : "tare", printedDecimal(tare), gross.unit));
+    return {};
+}
+
+bool saysTare(const ReadingCommand& command) {
+    return !command.tare.empty() || !command.vessel.empty() || !command.after.empty() ||
+           !command.from.empty();
+}
+
+bool hasTare(const LedgerEntry& entry) {
+    return !entry.tare.empty() || !entry.takenFrom.empty() || entry.vesselTare;
+}
+
 Result<void> takeTare(const ReadingCommand& command, const Kitchen& kitchen,
-                      const BenchEquipment& equipment, NewReading& reading) {
+                      const BenchEquipment& equipment,
+                      const std::optional<LedgerReading>& corrected, NewReading& reading) {
+    if (corrected && !saysTare(command) && hasTare(corrected->entry()))
+        return takeSameTare(*corrected, kitchen, reading);
     if (!command.vessel.empty()) return takeVessel(command, equipment, reading);
     if (!command.after.empty() || !command.from.empty())
         return takeOther(command, kitchen, reading);
     return takeShownTare(command, reading);
 }
 
-Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
-                        NewReading& reading) {
+/// The series that is named, without what went in.
+std::optional<SeriesMark> markOf(const ReadingCommand& command) {
     SeriesMark mark;
-    for (const std::string& tag : command.tags) mark.tags.emplace_back(trimmed(tag));
-    std::ranges::sort(mark.tags);
-    mark.tags.erase(std::unique(mark.tags.begin(), mark.tags.end()), mark.tags.end());
     if (!command.ratio.empty()) {
         mark.kind = SeriesKind::Ratio;
-        mark.of = command.ratio;
-        const auto before = readingNamed(kitchen, "--before", command.before);
-        if (!before) return fail(before.error());
-        if (!before->net)
-            return fail(ofArgument("--before",
-                                   Error{ErrorCode::PairNotWhole}.with("found", command.before)));
-        mark.before = before->entry().id;
+        mark.of = trimmed(command.ratio);
     } else if (!command.perMeasure.empty()) {
         mark.kind = SeriesKind::PerMeasure;
-        mark.of = command.perMeasure;
+        mark.of = trimmed(command.perMeasure);
     } else if (!command.perPiece.empty()) {
-        mark.of = command.perPiece;
+        mark.of = trimmed(command.perPiece);
     } else {
         return {};
     }
-    mark.of = trimmed(mark.of);
-    reading.gross.series = std::move(mark);
+    for (const std::string& tag : command.tags) mark.tags.emplace_back(trimmed(tag));
+    std::ranges::sort(mark.tags);
+    mark.tags.erase(std::unique(mark.tags.begin(), mark.tags.end()), mark.tags.end());
+    return mark;
+}
+
+Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
+                        NewReading& reading) {
+    LedgerEntry& gross = reading.gross;
+    gross.series = markOf(command);
+    if (!gross.series) {
+        if (command.tags.empty()) return {};
+        return fail(ofArgument("--tag", Error{ErrorCode::ReadingOfNothing}));
+    }
+    SeriesMark& mark = *gross.series;
+    if (mark.kind != SeriesKind::Ratio) return {};
+    const auto before = readingNamed(kitchen, "--before", command.before);
+    if (!before) return fail(before.error());
+    if (!before->net)
+        return fail(ofArgument("--before",
+                               Error{ErrorCode::PairNotWhole}.with("found", command.before)));
+    mark.before = before->entry().id;
+    return {};
+}
+
+/// What was weighed, as what and what for.
+Result<void> takeWords(const ReadingCommand& command, const std::optional<LedgerReading>& corrected,
+                       DossierLoader& loader, LedgerEntry& gross) {
+    auto row = rowText(command.row, loader);
+    if (!row) return fail(row.error());
+    gross.row = row->empty() && corrected ? corrected->entry().row : std::move(*row);
+    gross.what = trimmed(command.what);
+    gross.why = trimmed(command.why);
+    gross.pieces = command.pieces.value_or(1);
+    gross.state = stateNamed(command.state);
+    if (!corrected) return {};
+    gross.refersTo = corrected->entry().id;
+    gross.reason = trimmed(command.because);
     return {};
 }
 
 Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitchen,
-                              DossierLoader& loader) {
+                              DossierLoader& loader,
+                              const std::optional<LedgerReading>& corrected) {
     const auto equipment = equipmentIn(kitchen);
     if (!equipment) return fail(equipment.error());
     const auto scale = scaleNamed(*equipment, command.scale);
     if (!scale) return fail(scale.error());
-    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}, {}};
+    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}, {}, {}};
     LedgerEntry& gross = reading.gross;
     const auto shown = shownOn(*scale, "GROSS", command.gross);
     if (!shown) return fail(shown.error());
-    auto row = rowText(command.row, loader);
-    if (!row) return fail(row.error());
     gross.indication = gross.id;
     gross.shown = *shown;
-    gross.what = trimmed(command.what);
-    gross.why = trimmed(command.why);
-    gross.row = std::move(*row);
-    gross.pieces = command.pieces;
-    gross.state = stateNamed(command.state);
-    if (auto taken = takeTare(command, kitchen, *equipment, reading); !taken)
+    if (auto taken = takeWords(command, corrected, loader, gross); !taken)
+        return fail(taken.error());
+    if (auto taken = takeTare(command, kitchen, *equipment, corrected, reading); !taken)
         return fail(taken.error());
     if (auto taken = takeSeries(command, kitchen, reading); !taken) return fail(taken.error());
-    if (!command.insteadOf.empty()) {
-        const auto other = readingNamed(kitchen, "--instead-of", command.insteadOf);
-        if (!other) return fail(other.error());
-        gross.refersTo = other->entry().id;
-        gross.reason = trimmed(command.because);
-    }
+    return reading;
+}
+
+/// A reading that takes the place of another one, which says what this one does not.
+Result<NewReading> newCorrection(const ReadingCommand& command, const Kitchen& kitchen,
+                                 DossierLoader& loader) {
+    auto corrected = correctedReading(kitchen, command.insteadOf);
+    if (!corrected) return fail(corrected.error());
+    auto whole = completed(kitchen, command, corrected->entry());
+    if (!whole) return fail(whole.error());
+    auto reading = newReading(whole->command, kitchen, loader, std::move(*corrected));
+    if (reading)
+        reading->takenOver.insert(reading->takenOver.begin(), whole->takenOver.begin(),
+                                  whole->takenOver.end());
     return reading;
 }
 
@@ -193,6 +267,14 @@ Result<void> recordBoth(const NewReading& reading, Kitchen& kitchen) {
     });
 }
 
+/// Whose place it takes, and what it has from there.
+std::string correctionText(const NewReading& reading) {
+    std::string text = fmt::format("  in the place of {}", shortId(reading.gross.refersTo));
+    if (!reading.takenOver.empty())
+        text += fmt::format("; taken over from it: {}", fmt::join(reading.takenOver, ", "));
+    return text + '\n';
+}
+
 /// "Recorded 58.9 g of prawn meat, 6 pieces (3f2b8c1e-…)", and a caution below 20 steps.
 std::string recordedText(const NewReading& reading) {
     const LedgerEntry& gross = reading.gross;
@@ -208,6 +290,7 @@ std::string recordedText(const NewReading& reading) {
         gross.unit, halfWidthText(decimals, 1.96 * rounding), gross.what);
     if (gross.pieces != 1) text += fmt::format(", {} pieces", gross.pieces);
     text += fmt::format("\n  id {}\n", gross.id);
+    if (!gross.refersTo.empty()) text += correctionText(reading);
     if (coarseShare(reading.net.value(), std::max(step, otherStep)))
         text += fmt::format(
             "  ! under 20 steps of this scale: rounding alone is {} % of it; weigh several "
@@ -252,7 +335,8 @@ Result<void> judgeSpeech(const ReadingCommand& command, const Speech& speech,
 
 Result<void> recordReading(const ReadingCommand& command, Kitchen& kitchen, DossierLoader& loader,
                            std::ostream& out) {
-    const auto reading = newReading(command, kitchen, loader);
+    const auto reading = command.insteadOf.empty() ? newReading(command, kitchen, loader, {})
+                                                   : newCorrection(command, kitchen, loader);
     if (!reading) return fail(reading.error());
     if (auto sound = judgeNet(*reading); !sound) return sound;
     if (auto recorded = recordBoth(*reading, kitchen); !recorded) return recorded;

@@ -89,8 +89,8 @@ Result<Decimal> positiveOf(std::string_view argument, const std::string& typed) 
     return *number;
 }
 
-Result<LedgerReading> readingNamed(const Kitchen& kitchen, std::string_view argument,
-                                   const std::string& id) {
+Result<LedgerReading> indicationNamed(const Kitchen& kitchen, std::string_view argument,
+                                      const std::string& id) {
     const auto entries = kitchen.entriesAbout(id);
     if (!entries) return fail(ofArgument(argument, entries.error()));
     auto readings = readingsOf(*entries, {});
@@ -100,9 +100,17 @@ Result<LedgerReading> readingNamed(const Kitchen& kitchen, std::string_view argu
     });
     if (found == readings.end())
         return fail(ofArgument(argument, Error{ErrorCode::ReadingNotFound}.with("found", id)));
-    if (!found->supersededBy.empty())
-        return fail(ofArgument(argument, Error{ErrorCode::ReadingOverruled}.with("found", id)));
     return std::move(*found);
+}
+
+Result<LedgerReading> readingNamed(const Kitchen& kitchen, std::string_view argument,
+                                   const std::string& id) {
+    auto found = indicationNamed(kitchen, argument, id);
+    if (found && !found->supersededBy.empty())
+        return fail(ofArgument(argument, Error{ErrorCode::ReadingOverruled}
+                                             .with("found", id)
+                                             .with("other", shortId(found->successor))));
+    return found;
 }
 
 LedgerEntry entryOfNow(EntryKind kind) {

@@ -32,8 +32,11 @@ namespace nettare {
 /// A number above zero, as typed. Fails: like readShown(), NotPositive.
 [[nodiscard]] Result<Decimal> positiveOf(std::string_view argument, const std::string& typed);
 
-/// The indication whose id begins so, in letters of any case, which has not been overruled. Fails:
-/// ReadingNotFound, ReadingOverruled.
+/// The indication whose id begins so, in letters of any case. Fails: ReadingNotFound.
+[[nodiscard]] Result<LedgerReading> indicationNamed(const Kitchen& kitchen,
+                                                    std::string_view argument,
+                                                    const std::string& id);
+/// The same, which has not been overruled. Fails: ReadingNotFound, ReadingOverruled.
 [[nodiscard]] Result<LedgerReading> readingNamed(const Kitchen& kitchen, std::string_view argument,
                                                  const std::string& id);
 

@@ -83,4 +83,10 @@ std::string_view benchTemplateOfNone(ErrorCode code) {
     }
 }
 
+std::string_view benchTemplateOfTwo(ErrorCode code) {
+    if (code == ErrorCode::ReadingOverruled)
+        return "the reading {found} was replaced by {other}; name that one.";
+    return {};
+}
+
 }  // namespace nettare

@@ -13,4 +13,7 @@ namespace nettare {
 /// The same where there is nothing that could be named instead: "known" is empty.
 [[nodiscard]] std::string_view benchTemplateOfNone(ErrorCode code);
 
+/// The same where another reading, "other", has a part in it.
+[[nodiscard]] std::string_view benchTemplateOfTwo(ErrorCode code);
+
 }  // namespace nettare

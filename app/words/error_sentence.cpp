@@ -62,13 +62,20 @@ std::string filled(std::string_view text, const Error& error) {
     return sentence;
 }
 
+/// Some sentences depend on what an error tells.
+std::string_view textOf(const Error& error) {
+    if (!error.value("other").empty())
+        if (const auto ofTwo = benchTemplateOfTwo(error.code); !ofTwo.empty()) return ofTwo;
+    if (error.value("known").empty())
+        if (const auto ofNone = benchTemplateOfNone(error.code); !ofNone.empty()) return ofNone;
+    return templateFor(error.code);
+}
+
 }  // namespace
 
 std::string errorSentence(const Error& error) {
     const std::string place = placeOf(error);
-    const std::string_view ofNone =
-        error.value("known").empty() ? benchTemplateOfNone(error.code) : std::string_view{};
-    const std::string sentence = filled(ofNone.empty() ? templateFor(error.code) : ofNone, error);
+    const std::string sentence = filled(textOf(error), error);
     return place.empty() ? sentence : place + ": " + sentence;
 }
 
