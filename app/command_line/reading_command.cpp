@@ -10,6 +10,7 @@
 #include "app/command_line/series_page.h"
 #include "app/command_line/show_recipe.h"
 #include "app/command_line/weigh_on.h"
+#include "app/command_line/weighed_pair.h"
 #include "core/publish/number_text.h"
 #include "core/recipe/words.h"
 #include "core/support/text.h"
@@ -26,6 +27,7 @@ struct NewReading {
     LedgerEntry gross;
     Decimal net;
     Decimal otherStep;                    ///< readability of what the net is a difference to
+    std::optional<LedgerReading> before;  ///< of a ratio: what went in
     std::vector<std::string> takenOver;   ///< from the reading that it corrects, in words
 };
 
@@ -183,13 +185,17 @@ Result<void> takeSeries(const ReadingCommand& command, const Kitchen& kitchen,
         return fail(ofArgument("--tag", Error{ErrorCode::ReadingOfNothing}));
     }
     SeriesMark& mark = *gross.series;
+    if (mark.kind != SeriesKind::PerPiece && gross.pieces != 1)
+        return fail(
+            ofArgument("--pieces", Error{ErrorCode::NoSeriesOfPieces}
+                                       .with("found", seriesTitle({gross.what, mark.kind, mark.of}))
+                                       .with("key", "--pieces")));
     if (mark.kind != SeriesKind::Ratio) return {};
-    const auto before = readingNamed(kitchen, "--before", command.before);
+    auto before = readingNamed(kitchen, "--before", command.before);
     if (!before) return fail(before.error());
-    if (!before->net)
-        return fail(ofArgument("--before",
-                               Error{ErrorCode::PairNotWhole}.with("found", command.before)));
+    if (auto sound = judgePair(kitchen, *before, gross); !sound) return sound;
     mark.before = before->entry().id;
+    reading.before = std::move(*before);
     return {};
 }
 
@@ -216,7 +222,7 @@ Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitc
     if (!equipment) return fail(equipment.error());
     const auto scale = scaleNamed(*equipment, command.scale);
     if (!scale) return fail(scale.error());
-    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}, {}, {}};
+    NewReading reading{*scale, {}, entryOn(*scale, EntryKind::Shown), {}, {}, {}, {}};
     LedgerEntry& gross = reading.gross;
     const auto shown = shownOn(*scale, "GROSS", command.gross);
     if (!shown) return fail(shown.error());
@@ -297,6 +303,12 @@ std::string recordedText(const NewReading& reading) {
             "together "
             "or take a finer scale\n",
             numberAt(1, 100 * rounding / reading.net.value()));
+    if (reading.before) {
+        LedgerReading after;
+        after.chained.entry = gross;
+        after.net = reading.net;
+        text += pairCautions(*reading.before, after);
+    }
     return text;
 }
 

@@ -86,6 +86,9 @@ std::string_view benchTemplateOfNone(ErrorCode code) {
 std::string_view benchTemplateOfTwo(ErrorCode code) {
     if (code == ErrorCode::ReadingOverruled)
         return "the reading {found} was replaced by {other}; name that one.";
+    if (code == ErrorCode::PairNotWhole)
+        return "the reading {found} is what went in for {other} already, and would count twice; "
+               "weigh each lot before and after, or give {other} another one with --instead-of.";
     return {};
 }
 

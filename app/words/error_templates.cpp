@@ -300,7 +300,7 @@ std::string_view ofTheAmount(ErrorCode code) {
             return "the series has no reading; add one.";
         case NoSeriesOfPieces:
             return "series “{found}” weighs no single pieces; name one that does, or leave "
-                   "“weighed” out.";
+                   "“{key}” out.";
         case SeriesKindDiffers:
             return "series “{found}” weighs {of}, the line needs {wanted}; choose another series.";
         case NothingWeighed:

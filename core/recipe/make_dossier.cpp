@@ -92,7 +92,10 @@ void DossierBuilder::bindPieceSeries(Scope& scope, Recipe& recipe) {
     if (dossier_.series[index].kind == SeriesKind::PerPiece)
         recipe.pieceSeries = index;
     else
-        note(Error{ErrorCode::NoSeriesOfPieces}.with("found", *weighed).at("/makes/weighed"));
+        note(Error{ErrorCode::NoSeriesOfPieces}
+                 .with("found", *weighed)
+                 .with("key", "weighed")
+                 .at("/makes/weighed"));
 }
 
 void DossierBuilder::addYield(Scope& scope, Recipe& recipe) {
