@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <charconv>
 
 #include "app/command_line/bench_help.h"
 #include "app/scale/shown_number.h"
@@ -15,17 +16,33 @@ namespace {
 
 constexpr std::size_t kLongestNumber = 40;
 constexpr int kMostPiecesTogether = 9999;
-constexpr double kMostOthers = 1'000'000;
+constexpr int kMostOthers = 1'000'000;
 constexpr double kLeastWithin_g = 0.001, kMostWithin_g = 1e6;
 
-/// A finite number between two ends: a range alone lets pass what is no number.
+/// A number between two ends, typed as a scale's are; a comma is made a point.
 CLI::Validator numberFrom(double least, double most) {
     return CLI::Validator{[least, most](std::string& text) {
-                              double number = 0;
-                              const bool read = CLI::detail::lexical_cast(text, number);
-                              if (read && number >= least && number <= most) return std::string{};
-                              return fmt::format("“{}” is no number from {} to {:.0f}",
-                                                 shortened(text, kLongestNumber), least, most);
+                              const auto number = readShown(text, groupMarkHere());
+                              if (!number || number->value() < least || number->value() > most)
+                                  return fmt::format("“{}” is no number from {} to {:.0f}",
+                                                     shortened(text, kLongestNumber), least, most);
+                              text = number->text();
+                              return std::string{};
+                          },
+                          {}};
+}
+
+/// A count of pieces.
+CLI::Validator countUpTo(int most) {
+    return CLI::Validator{[most](std::string& text) {
+                              int count = 0;
+                              const auto [end, wrong] =
+                                  std::from_chars(text.data(), text.data() + text.size(), count);
+                              const bool whole =
+                                  wrong == std::errc{} && end == text.data() + text.size();
+                              if (whole && count >= 1 && count <= most) return std::string{};
+                              return fmt::format("“{}” is no whole number from 1 to {}",
+                                                 shortened(text, kLongestNumber), most);
                           },
                           {}};
 }
@@ -154,12 +171,12 @@ void BenchArguments::addSeries() {
     CLI::Option* others =
         seriesCommand_->add_option("--others", series_.others, "How much that many others weigh")
             ->type_name("N")
-            ->check(numberFrom(0, kMostOthers));
+            ->check(countUpTo(kMostOthers));
     seriesCommand_
         ->add_option("--within", series_.within,
                      "How many more weighings bring those others to ± so many grams")
         ->type_name("GRAMS")
-        ->check(numberFrom(kLeastWithin_g, kMostWithin_g))
+        ->transform(numberFrom(kLeastWithin_g, kMostWithin_g))
         ->needs(others);
     CLI::Option* usual =
         seriesCommand_->add_flag("--pool", series_.pool, "Pool its spread with the assumed one");

@@ -55,6 +55,10 @@ Result<void> showSeries(const SeriesCommand& command, const Kitchen& kitchen, Do
     auto key = keyNamed(*all, command);
     if (!key) return fail(key.error());
     asked.key = std::move(*key);
+    if (asked.key.kind == SeriesKind::Ratio && command.others > 0)
+        return fail(ofArgument("--others", Error{ErrorCode::NoSeriesOfPieces}
+                                               .with("found", seriesTitle(asked.key))
+                                               .with("key", "--others")));
     asked.tags = command.tags;
     asked.others = command.others;
     asked.enough = command.within;

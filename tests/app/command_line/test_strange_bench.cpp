@@ -131,7 +131,8 @@ TEST_CASE("numbers that are none, or that no scale and no vessel has, are refuse
     const std::vector<StrangeCall> wrong{
         {{"scale", "odd", "--step", "1", "--capacity", "0.5"},
          "--capacity is not more than --step, look for “Max” on the plate of the scale"},
-        {{"series", "prawn", "--others", "nan"}, "--others: “nan” is no number from 0 to 1000000"},
+        {{"series", "prawn", "--others", "nan"},
+         "--others: “nan” is no whole number from 1 to 1000000"},
         {{"series", "prawn", "--others", "36", "--within", "nan"},
          "--within: “nan” is no number from 0.001 to 1000000"},
         {{"series", "prawn", "--others", "36", "--within", "inf"},
@@ -188,4 +189,23 @@ TEST_CASE("while another holds the kitchen, a reading is refused and says who do
     // To look is free.
     CHECK(bench({"scale"}).starts_with("scale   “counter”"));
     CHECK(entriesOf("bench.nettare") == 1);
+}
+
+TEST_CASE("what a series is asked has an answer or a refusal", "[badinput][bench]") {
+    const BenchKitchen bench;
+    const std::string before = bench.reading({"leek", "500"});
+    bench.reading({"leek", "400", "--ratio", "edible / bought", "--before", before});
+    for (const char* grams : {"9.8", "9.6", "10.1", "9.7", "9.9", "9.8"})
+        bench.reading({"prawn", grams, "--per-piece", "prawn"});
+    checkRun(BenchKitchen::here({"series", "leek", "--others", "5", "--within", "1"}),
+             "--others: series “leek: edible / bought” weighs no single pieces; name one that "
+             "does, or leave “--others” out.");
+    CHECK(bench({"series", "prawn", "--others", "36", "--within", "5,0"})
+              .find("5 more weighings bring thirty-six others to ± 5 g.") != std::string::npos);
+    for (const char* count : {"0", "0.5", "-1", "1e3", "1000001", "nan"})
+        checkRun(BenchKitchen::here({"series", "prawn", "--others", count}),
+                 std::string{"--others: “"} + count +
+                     "” is no whole number from 1 to 1000000; "
+                     "“nettare --help” explains them.",
+                 2);
 }
