@@ -82,7 +82,10 @@ QString sumOf(const LedgerRow& row) {
 void paintWide(QPainter& painter, const LedgerRow& row, const QRect& place, Shade shade) {
     LedgerRowPainter line{painter, place, row.struck, shade};
     line.left(row.time, Weight::Regular, Role::Ink2, widthOf("30 May 00:00"));
-    line.right(row.became, Weight::Regular, Role::Ink2, widthOf("scale checked"));
+    // A long reason leaves the numbers their place.
+    const QString became =
+        QFontMetrics{benchFigures()}.elidedText(row.became, Qt::ElideRight, place.width() * 2 / 5);
+    line.right(became, Weight::Regular, Role::Ink2, widthOf("scale checked"));
     line.right(row.net, Weight::Semibold, Role::Ink, widthOf("1234.5 g"));
     line.right(row.tare, Weight::Regular, Role::Ink2, widthOf("1234.5 g"));
     line.right(row.gross, Weight::Regular, Role::Ink, widthOf("1234.5 g"));
