@@ -7,6 +7,7 @@
 #include "core/label/check_label.h"
 #include "core/label/label_refusal.h"
 #include "core/label/label_values.h"
+#include "core/label/read_printed.h"
 #include "core/recipe/read_recipe.h"
 #include "core/support/json_reader.h"
 #include "core/support/text.h"
@@ -22,6 +23,11 @@ constexpr auto kUntoldReason = "the package does not tell";
 
 std::string trimmedCopy(std::string_view typed) {
     return std::string{trimmed(typed)};
+}
+
+/// "1,03" as "1.03", for what is never a thousand.
+std::string numberCopy(std::string_view typed) {
+    return withDecimalPoint(trimmed(typed), "g");
 }
 
 /// "1 1/2 cups" as "1 1/2" and "cups".
@@ -47,12 +53,15 @@ SizeText splitSize(const std::string& typed) {
     const std::string text = trimmedCopy(typed);
     const std::size_t unit = text.find_last_of("0123456789.,") + 1;
     const std::string word = lowerAscii(trimmed(text.substr(unit)));
-    if (unit == 0 || (word != "g" && word != "ml")) return {text, std::nullopt};
-    return {trimmedCopy(text.substr(0, unit)), word == "ml"};
+    // A package may well hold "1,500 g", unlike a nutrient: the cook is asked to write it plainly.
+    constexpr std::string_view kMayBeThousands = "ml";
+    if (unit == 0 || (word != "g" && word != "ml"))
+        return {withDecimalPoint(text, kMayBeThousands), std::nullopt};
+    return {withDecimalPoint(trimmed(text.substr(0, unit)), kMayBeThousands), word == "ml"};
 }
 
 std::string relativeText(const std::string& percent) {
-    std::string text = trimmedCopy(percent);
+    std::string text = numberCopy(percent);
     const auto read = Decimal::read(text);
     if (!read) return text;
     return Decimal{read->coefficient(), read->exponent() - 2}.text();
@@ -76,8 +85,8 @@ Decimal roundingOf(Decimal density) {
 
 /// The half-width that was typed, or that of the rounding; as typed where it cannot be read.
 std::string densityWithin(const LabelTyped& typed) {
-    if (const std::string within = trimmedCopy(typed.densityWithin); !within.empty()) return within;
-    const auto density = Decimal::read(trimmed(typed.gramsPerMl));
+    if (const std::string within = numberCopy(typed.densityWithin); !within.empty()) return within;
+    const auto density = Decimal::read(numberCopy(typed.gramsPerMl));
     return density ? roundingOf(*density).text() : std::string{"0"};
 }
 
@@ -111,7 +120,7 @@ Json typedJson(const LabelTyped& typed) {
         json.set("serving", serving.set("unit", Json{household.unit}));
     }
     json.set("declares", declaredJson(typed));
-    if (const std::string density = trimmedCopy(typed.gramsPerMl); !density.empty()) {
+    if (const std::string density = numberCopy(typed.gramsPerMl); !density.empty()) {
         Json entry = Json::object();
         entry.set("g_per_ml", Json{density});
         json.set("density", entry.set("within", Json{densityWithin(typed)}));
@@ -155,7 +164,7 @@ Json addedJson(const LabelTyped& typed) {
     if (reason.empty() && typed.addedSugars == AddedSugarKind::BetweenNoneAndAll)
         reason = kUntoldReason;
     Json json = Json::object();
-    json.set("per_100g", Json{trimmed(typed.addedSugarsPer100g)});
+    json.set("per_100g", Json{numberCopy(typed.addedSugarsPer100g)});
     return json.set("reason", Json{reason});
 }
 
@@ -261,7 +270,7 @@ LabelFacts factsSoFar(const LabelTyped& typed) {
         facts.householdAmount = *amount;
         facts.householdUnit = household.unit;
     }
-    const auto density = Decimal::read(trimmed(typed.gramsPerMl));
+    const auto density = Decimal::read(numberCopy(typed.gramsPerMl));
     if (density && *density > Decimal{}) {
         const Decimal within = Decimal::read(densityWithin(typed)).value_or(Decimal{});
         facts.density =

@@ -1,7 +1,6 @@
 #include "core/label/read_printed.h"
 
 #include <algorithm>
-#include <string>
 
 #include "core/support/text.h"
 
@@ -47,20 +46,6 @@ std::string withoutGaps(std::string_view figure) {
     return joined + std::string{figure.substr(whole)};
 }
 
-/// "12,5" as "12.5": one comma without a point is the decimal mark of much of Europe, unless it
-/// parts a group of three. No food has 1125 g of anything in it, so in grams it is one then too.
-std::string withPoint(std::string_view figure, std::string_view unit) {
-    const std::size_t comma = figure.find(',');
-    std::string text{figure};
-    if (comma == 0 || comma == std::string_view::npos || comma != figure.rfind(',') ||
-        figure.find('.') != std::string_view::npos)
-        return text;
-    const std::size_t decimals = figure.size() - comma - 1;
-    const bool group = decimals == 3 && unit != "g" && figure.front() != '0';
-    if (decimals > 0 && !group) text[comma] = '.';
-    return text;
-}
-
 /// "1,200" as "1200"; nothing where the commas do not part groups of three.
 std::optional<std::string> withoutGroups(std::string_view figure) {
     const std::size_t whole = std::min(figure.find('.'), figure.size());
@@ -90,6 +75,20 @@ std::string_view withoutUnit(std::string_view text, std::string_view own) {
 
 }  // namespace
 
+// No food has 1125 g of anything in it, so in grams a comma before three digits is a decimal mark
+// too.
+std::string withDecimalPoint(std::string_view figure, std::string_view unit) {
+    const std::size_t comma = figure.find(',');
+    std::string text{figure};
+    if (comma == 0 || comma == std::string_view::npos || comma != figure.rfind(',') ||
+        figure.find('.') != std::string_view::npos)
+        return text;
+    const std::size_t decimals = figure.size() - comma - 1;
+    const bool group = decimals == 3 && unit != "g" && figure.front() != '0';
+    if (decimals > 0 && !group) text[comma] = '.';
+    return text;
+}
+
 std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_view unit) {
     if (printed.size() > kLongestPrinted) return std::nullopt;
     const std::string folded = foldedPrint(printed);
@@ -102,7 +101,7 @@ std::optional<PrintedAmount> readPrinted(std::string_view printed, std::string_v
         break;
     }
     const std::string figureText = withoutGaps(trimmed(withoutUnit(text, unit)));
-    const auto plain = withZero(withoutGroups(withPoint(figureText, unit)));
+    const auto plain = withZero(withoutGroups(withDecimalPoint(figureText, unit)));
     const auto figure = plain ? Decimal::read(*plain) : std::nullopt;
     if (!figure || plain->front() == '-') return std::nullopt;
     return PrintedAmount{lessThan, *figure};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "core/label/print_rule.h"
@@ -15,6 +16,10 @@ namespace nettare {
 /// 60 bytes.
 [[nodiscard]] std::optional<PrintedAmount> readPrinted(std::string_view printed,
                                                        std::string_view unit);
+
+/// "12,5" as "12.5": one comma without a point is the decimal mark of much of Europe, as
+/// readPrinted() tells it from one that parts thousands. Any other text comes back as it is.
+[[nodiscard]] std::string withDecimalPoint(std::string_view figure, std::string_view unit);
 
 /// 0.1 for "2.5", 1 for "20": a zero before the point counts as a digit that was printed.
 [[nodiscard]] Decimal lastDigitOf(Decimal figure);

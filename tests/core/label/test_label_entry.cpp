@@ -124,6 +124,38 @@ TEST_CASE("household measures are typed as packages print them") {
     CHECK(household("bar").empty());
 }
 
+TEST_CASE("numbers beside the amounts are typed with a decimal comma too") {
+    LabelTyped typed = typedSpread();
+    typed.servingSize = "14,5 g";
+    typed.gramsPerMl = "1,035";
+    typed.densityWithin = "0,01";
+    typed.declarationSpreadPercent = "12,5";
+    typed.addedSugars = AddedSugarKind::Stated;
+    typed.addedSugarsPer100g = "3,25";
+    typed.addedSugarsReason = "the maker said so";
+    typed.amounts = {{Component::ENERC_KCAL, "90"}};
+    CHECK(factsSoFar(typed).servingSize == Decimal{145, -1});
+    CHECK(factsSoFar(typed).density->gramsPerMl == Decimal{1035, -3});
+    const auto own = labelledFoodFrom(typed, blankLabel());
+    REQUIRE(own);
+    CHECK(own->food.label->servingSize == Decimal{145, -1});
+    CHECK(own->food.label->density->gramsPerMl == Decimal{1035, -3});
+    CHECK(own->food.label->density->within == Decimal{1, -2});
+    CHECK(own->food.label->declarationSpread == Decimal{125, -3});
+    CHECK(own->food.addedSugars.statedPer100g == 3.25);
+    typed.densityWithin.clear();
+    CHECK(labelledFoodFrom(typed, blankLabel())->food.label->density->within == Decimal{5, -4});
+}
+
+TEST_CASE("a serving that may be in thousands is asked about") {
+    LabelTyped typed = typedSpread();
+    for (const char* size : {"1,500", "1,500 g", "1,500 ml"}) {
+        typed.servingSize = size;
+        CHECK_FALSE(factsSoFar(typed).servingSize);
+        CHECK(refusedLabel(typed).code == ErrorCode::NotADecimal);
+    }
+}
+
 TEST_CASE("a label that is being typed is read as far as it goes") {
     LabelTyped typed;
     CHECK(factsSoFar(typed).amounts.empty());
