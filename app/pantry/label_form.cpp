@@ -19,6 +19,7 @@
 #include "app/pantry/label_words.h"
 #include "app/pantry/photo_field.h"
 #include "app/session/kitchen_session.h"
+#include "app/words/error_sentence.h"
 #include "db/like_density.h"
 
 namespace nettare {
@@ -79,7 +80,7 @@ void LabelForm::connectParts() {
     });
     connect(photo_, &PhotoField::failed, this, [this](const Error& error) {
         saveWhenRead_ = false;
-        refuse(error);
+        tell(QString::fromStdString(errorSentence(error)));
     });
     connect(bar_, &LabelFindingBar::slipTaken, this, &LabelForm::takeSlip);
     connect(bar_, &LabelFindingBar::asPrinted, this, &LabelForm::sayAsPrinted);
@@ -171,7 +172,7 @@ LabelTyped LabelForm::typed() const {
 }
 
 bool LabelForm::isChanged() const {
-    return typed() != begun_;
+    return typed() != begun_ || !photo_->path().isEmpty();
 }
 
 void LabelForm::sayUnfinished() {

@@ -30,6 +30,7 @@ bool LabelForm::resume() {
     LabelTyped typed = kept->typed;
     if (kept->samePhoto && before_.food.label) typed.photo = before_.food.label->photo;
     show(typed);
+    if (!kept->photoPath.isEmpty()) takePhoto(kept->photoPath);
     look();
     followEdit();
     return true;
@@ -42,8 +43,8 @@ void LabelForm::keepTyped() const {
     const LabelTyped now = typed();
     const bool samePhoto =
         now.photo && before_.food.label && now.photo == before_.food.label->photo;
-    keepUnfinished(kitchen_.path(),
-                   {before_.food.row.number, now, start_ == LabelStart::Correction, samePhoto});
+    keepUnfinished(kitchen_.path(), {before_.food.row.number, now, start_ == LabelStart::Correction,
+                                     samePhoto, samePhoto ? QString{} : photo_->path()});
 }
 
 void LabelForm::save() {
@@ -81,6 +82,7 @@ void LabelForm::save() {
 void LabelForm::wasSaved(const LabelTyped& version) {
     waiting_ = false;
     begun_ = version;
+    if (typed().photo == version.photo) photo_->setKept();
     keepTyped();
     keepTimer_.stop();
     if (!isChanged()) return emit saved(before_.food.row);

@@ -128,7 +128,8 @@ std::optional<UnfinishedLabel> unfinishedLabel(const QString& kitchen) {
     return UnfinishedLabel{json[QStringLiteral("food")].toString().toStdString(),
                            typedFrom(json[QStringLiteral("typed")].toObject()),
                            json[QStringLiteral("correction")].toBool(),
-                           json[QStringLiteral("samePhoto")].toBool()};
+                           json[QStringLiteral("samePhoto")].toBool(),
+                           json[QStringLiteral("photo")].toString()};
 }
 
 void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label) {
@@ -136,7 +137,8 @@ void keepUnfinished(const QString& kitchen, const UnfinishedLabel& label) {
                            {QStringLiteral("food"), QString::fromStdString(label.food)},
                            {QStringLiteral("typed"), jsonOf(label.typed)},
                            {QStringLiteral("correction"), label.correction},
-                           {QStringLiteral("samePhoto"), label.samePhoto}};
+                           {QStringLiteral("samePhoto"), label.samePhoto},
+                           {QStringLiteral("photo"), label.photoPath}};
     userSettings()->setValue(unfinishedKey(kitchen),
                              QJsonDocument{json}.toJson(QJsonDocument::Compact));
 }

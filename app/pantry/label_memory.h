@@ -16,13 +16,14 @@ namespace nettare {
 /// The next new label begins like this one.
 void rememberLabel(const LabelTyped& typed);
 
-/// A label that was not saved when the window closed. A photograph that no version has yet is not
-/// kept with it.
+/// A label that was not saved when the window closed. Of a photograph that no version has yet its
+/// place on the disk is kept.
 struct UnfinishedLabel {
     std::string food;  ///< UUID of the own food that it is a version of; empty for a new one
     LabelTyped typed;
     bool correction = false;  ///< of the version that counts, not another pack
     bool samePhoto = false;   ///< with the photograph of that version
+    QString photoPath;        ///< of a file with another one; empty for none
 
     friend bool operator==(const UnfinishedLabel&, const UnfinishedLabel&) = default;
 };

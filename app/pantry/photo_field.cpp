@@ -46,9 +46,10 @@ PhotoField::PhotoField(KitchenSession& kitchen, QWidget* parent)
 }
 
 void PhotoField::clear() {
-    ++asked_;
+    ++readings_;
     reading_ = false;
     photo_.reset();
+    path_.clear();
     follow();
 }
 
@@ -56,25 +57,31 @@ void PhotoField::showKept(const LabelPhoto& photo) {
     clear();
     photo_ = ReadPhoto{photo, {}, {}};
     follow();
-    kitchen_.ownFoods().askPhoto(photo.sha256, this, [this, asked = asked_](const QImage& image) {
-        if (asked != asked_ || !photo_) return;
-        photo_->image = image;
-        follow();
-    });
+    kitchen_.ownFoods().askPhoto(photo.sha256, this,
+                                 [this, reading = readings_](const QImage& image) {
+                                     if (reading != readings_ || !photo_) return;
+                                     photo_->image = image;
+                                     follow();
+                                 });
 }
 
 void PhotoField::take(const QString& path) {
     reading_ = true;
+    asked_ = path;
     follow();
-    kitchen_.ownFoods().readPhoto(path, this, [this, asked = ++asked_](Result<ReadPhoto> read) {
-        if (asked != asked_) return;
-        reading_ = false;
-        if (read) photo_ = std::move(*read);
-        follow();
-        if (!read) return emit failed(read.error());
-        emit edited();
-        emit settled();
-    });
+    kitchen_.ownFoods().readPhoto(
+        path, this, [this, reading = ++readings_](Result<ReadPhoto> read) {
+            if (reading != readings_) return;
+            reading_ = false;
+            // A file may be there again later, as on a stick; what is no photograph never will be.
+            if (read || (!photo_ && read.error().code == ErrorCode::FileNotReadable))
+                path_ = asked_;
+            if (read) photo_ = std::move(*read);
+            follow();
+            if (!read) return emit failed(read.error());
+            emit edited();
+            emit settled();
+        });
 }
 
 void PhotoField::follow() {

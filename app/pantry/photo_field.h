@@ -30,6 +30,10 @@ public:
     void take(const QString& path);
     /// Without bytes where the kitchen has it already.
     [[nodiscard]] const std::optional<ReadPhoto>& photo() const { return photo_; }
+    /// The file that photo() is read from, or could not be; empty for one that the kitchen has.
+    [[nodiscard]] const QString& path() const { return reading_ ? asked_ : path_; }
+    /// The kitchen has photo() from now on.
+    void setKept() { path_.clear(); }
     [[nodiscard]] bool isReading() const { return reading_; }
 
 signals:
@@ -45,7 +49,8 @@ private:
 
     KitchenSession& kitchen_;
     std::optional<ReadPhoto> photo_;
-    int asked_ = 0;  ///< counts, so that only the newest file shows
+    QString path_, asked_;
+    int readings_ = 0;  ///< counts, so that only the newest file shows
     bool reading_ = false;
     PhotoView* view_;
     QLabel* words_;

@@ -21,6 +21,7 @@ TEST_CASE("a label that was not saved when the window closed is there again, to 
     label.typed.addedSugarsReason = "syrup";
     label.typed.plant = true;
     label.typed.date = "2026-05";
+    label.photoPath = QStringLiteral("/photographs/spread \u202E.jpg");
     label.typed.assents = {{LabelFindingKind::SaltDiffers, "NACL 1, NA 300"}};
     const QString kitchen = QStringLiteral("/kitchens/mill lane.nettare");
     keepUnfinished(kitchen, label);

@@ -100,6 +100,39 @@ TEST_CASE("a label that is saved while its photograph is read waits for it") {
     CHECK_FALSE(note.isVisible());
 }
 
+TEST_CASE(
+    "a label that is not saved when the window closes has its photograph when it is resumed") {
+    userSettings()->clear();
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("mill lane.nettare"));
+    {
+        PantryWindow pantry;
+        pantry.kitchen().keepKitchenAs(path);
+        pantry.rest();
+        LabelTyping typing{pantry};
+        typing.openForm();
+        pantry.screen().takePhoto(drawnPackage(folder, QStringLiteral("yoghurt.jpg")));
+        waitForPhoto(pantry);
+    }
+    for (const bool there : {true, false}) {
+        if (!there) REQUIRE(QFile::remove(folder.filePath(QStringLiteral("yoghurt.jpg"))));
+        auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+        REQUIRE(kitchen);
+        KitchenSession session{std::move(*kitchen), TablePlaces{NETTARE_STARTER_TABLE}, false};
+        PantryScreen screen{session};
+        showReady(screen, {1280, 800});
+        session.settle();
+        settle();
+        auto& words = child<QLabel>(screen, "photoWords");
+        CHECK(waitUntil([&] { return words.text().contains(QStringLiteral("yoghurt.jpg")); }) ==
+              there);
+        auto& refusal = child<QLabel>(screen, "labelRefusal");
+        INFO(refusal.text().toStdString());
+        CHECK(refusal.text().contains(QStringLiteral("yoghurt.jpg")) != there);
+        session.settle();
+    }
+}
+
 TEST_CASE("a label that waits for a photograph is not saved where that is none") {
     userSettings()->clear();
     const QTemporaryDir folder;
