@@ -122,6 +122,8 @@ void KitchenSession::openRecipe(const QString& id) {
             const Kitchen& kitchen) { return load(kitchen, recipe, tables.get()); },
         [this, opening, told](LoadedDraft loaded) {
             if (opening != openings_) return;
+            // What could not be written stays open: nowhere else is it.
+            if (saveState_ == SaveState::Failed) return;
             // What was typed since it was read.
             if (journalTimer_.isActive()) tellJournal();
             const QString opened = QString::fromStdString(loaded.recipe);

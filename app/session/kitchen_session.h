@@ -52,6 +52,7 @@ public:
     /// Seconds since the journal last reached the disk; nothing before the first time.
     [[nodiscard]] std::optional<int> savedSecondsAgo() const;
 
+    /// Opens nothing while changes of the open draft cannot be written.
     void openRecipe(const QString& id);
     void findRecipes(const QString& words);  ///< the shelf shows those; all for no words
     void newRecipe(const QString& title);

@@ -89,7 +89,7 @@ void MainWindow::connectKitchenCommands() {
     });
     connect(c.openKitchen, &QAction::triggered, this, [this] {
         const QString path = paths_->kitchenToOpen(this);
-        if (!path.isEmpty()) emit kitchenAsked(path);
+        if (!path.isEmpty() && mayLeave()) emit kitchenAsked(path);
     });
     connect(c.keepKitchen, &QAction::triggered, this, &MainWindow::keepKitchen);
     connect(c.backUp, &QAction::triggered, this, [this] {
@@ -99,6 +99,9 @@ void MainWindow::connectKitchenCommands() {
     connect(c.quit, &QAction::triggered, this, &QWidget::close);
     new FollowedSeries{kitchen_, this};
     connect(&kitchen_, &KitchenSession::failed, this, &MainWindow::tell);
+    connect(&kitchen_, &KitchenSession::saveStateChanged, this, [this] {
+        if (kitchen_.saveState() != SaveState::Failed) toldUnwritten_ = false;
+    });
     connect(&kitchen_, &KitchenSession::draftOpened, this, &MainWindow::followDraft);
     connect(&kitchen_, &KitchenSession::revisionsChanged, this, &MainWindow::followRights);
     connect(&kitchen_, &KitchenSession::kitchenMoved, this, &MainWindow::followRights);
@@ -341,10 +344,25 @@ void MainWindow::keepKitchen() {
     if (!path.isEmpty()) kitchen_.keepKitchenAs(path);
 }
 
+bool MainWindow::mayLeave() {
+    kitchen_.settle();
+    if (kitchen_.saveState() != SaveState::Failed || toldUnwritten_) return true;
+    toldUnwritten_ = true;
+    say(tr("%1 Put that right and try again: they are written first. If they still cannot be, "
+           "leaving loses them.")
+            .arg(message_->text()));
+    return false;
+}
+
 void MainWindow::tell(const Error& error) {
     const DraftSession* draft = kitchen_.draft();
-    say(draft == nullptr ? QString::fromStdString(errorSentence(error))
-                         : draftSentence(draft->document(), error));
+    const QString sentence = draft == nullptr ? QString::fromStdString(errorSentence(error))
+                                              : draftSentence(draft->document(), error);
+    say(kitchen_.saveState() == SaveState::Failed
+            ? tr("%1 The last changes are not in the kitchen yet; no other recipe is opened "
+                 "before they are.")
+                  .arg(sentence)
+            : sentence);
 }
 
 void MainWindow::say(const QString& sentence) {
@@ -354,8 +372,7 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     rememberPlace(*this);
-    kitchen_.settle();
-    event->accept();
+    event->setAccepted(mayLeave());
 }
 
 }  // namespace nettare

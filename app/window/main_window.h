@@ -71,6 +71,8 @@ private:
     void followRights();
     void showTitle();
     void keepKitchen();
+    /// Whether the kitchen may be left: all is written, or the cook was told that it cannot be.
+    [[nodiscard]] bool mayLeave();
     void tell(const Error& error);
 
     KitchenSession& kitchen_;
@@ -86,6 +88,7 @@ private:
     SheetScreen* sheet_;
     PathScreen* path_ = nullptr;
     PantryScreen* pantry_ = nullptr;
+    bool toldUnwritten_ = false;  ///< since the last change
 };
 
 }  // namespace nettare

@@ -1,13 +1,12 @@
-#include <sys/resource.h>
 #include <unistd.h>
 
 #include <catch2/catch.hpp>
-#include <csignal>
 #include <filesystem>
 
 #include "command_line/bad_input.h"
 #include "command_line/scratch_kitchen.h"
 #include "db/kitchen/kitchen.h"
+#include "small_disk.h"
 #include "support/run_tool.h"
 #include "without_rights.h"
 
@@ -39,27 +38,6 @@ std::vector<std::string> atHome(std::vector<std::string> arguments) {
 std::size_t recipesAtHome() {
     return Kitchen::open("home.nettare", KitchenAccess::Read)->recipes()->size();
 }
-
-/// No file may grow beyond so many bytes while this lives.
-class SmallDisk {
-public:
-    explicit SmallDisk(rlim_t bytes) {
-        std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &before_);
-        rlimit small = before_;
-        small.rlim_cur = bytes;
-        setrlimit(RLIMIT_FSIZE, &small);
-    }
-    ~SmallDisk() {
-        setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, SIG_DFL);
-    }
-    SmallDisk(const SmallDisk&) = delete;
-    SmallDisk& operator=(const SmallDisk&) = delete;
-
-private:
-    rlimit before_{};
-};
 
 }  // namespace
 

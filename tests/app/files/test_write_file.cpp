@@ -2,11 +2,9 @@
 
 #include "app/files/write_file.h"
 
+#include "small_disk.h"
 #include "support/scratch_folder.h"
 
-#include <csignal>
-
-#include <sys/resource.h>
 #include <sys/stat.h>
 
 using namespace nettare;
@@ -31,24 +29,6 @@ public:
 
 private:
     uid_t before_ = geteuid();
-};
-
-/// No file may grow larger while one lives: a first write is cut short and the next one fails, as
-/// on a disk that is full.
-class LargestFile {
-public:
-    explicit LargestFile(rlim_t bytes) {
-        std::signal(SIGXFSZ, SIG_IGN);
-        REQUIRE(getrlimit(RLIMIT_FSIZE, &before_) == 0);
-        const rlimit least{bytes, before_.rlim_max};
-        REQUIRE(setrlimit(RLIMIT_FSIZE, &least) == 0);
-    }
-    ~LargestFile() { setrlimit(RLIMIT_FSIZE, &before_); }
-    LargestFile(const LargestFile&) = delete;
-    LargestFile& operator=(const LargestFile&) = delete;
-
-private:
-    rlimit before_{};
 };
 
 std::string reasonFor(const std::string& path, std::string_view bytes = "new") {
@@ -142,7 +122,7 @@ TEST_CASE("a write that is cut short fails and keeps the old file", "[files]") {
     REQUIRE(writeFile(folder.path("panel.pdf"), "old"));
     std::string reason;
     {
-        const LargestFile limit{10'000};
+        const SmallDisk disk{10'000};
         reason = reasonFor(folder.path("panel.pdf"), std::string(20'000, 'x'));
     }
     CHECK(reason == "the system allows no file as large");

@@ -3,6 +3,8 @@
 #include "app/theme/theme.h"
 #include "app/window/kitchen_banner.h"
 #include "app/window/main_window.h"
+#include "core/edit/edit_draft.h"
+#include "small_disk.h"
 
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -100,6 +102,90 @@ TEST_CASE("a copy of the kitchen is written where the cook says") {
     open.window.commands().openKitchen->trigger();
     REQUIRE(asked.count() == 1);
     CHECK(asked.first().first().toString() == path);
+}
+
+namespace {
+
+/// A window on a kitchen in a file, with a new recipe open.
+struct BrothWindow {
+    BrothWindow() {
+        open.session.newRecipe(QStringLiteral("Broth"));
+        REQUIRE(waitUntil([&] { return open.session.draft() != nullptr; }));
+        open.session.settle();
+    }
+    void rename(const char* title) {
+        EditDraft edit{open.session.draft()->document(), EditKind::Title, "title"};
+        edit.set("/title", Json{title});
+        REQUIRE(open.session.draft()->apply(edit.take()));
+    }
+    [[nodiscard]] std::vector<std::string> titlesOnDisk() const {
+        const auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Read);
+        const auto recipes = kitchen->recipes();
+        std::vector<std::string> titles;
+        for (const ShelvedRecipe& recipe : *recipes) titles.push_back(recipe.title);
+        return titles;
+    }
+    [[nodiscard]] QString message() {
+        for (const InlineBar* bar : open.window.findChildren<InlineBar*>())
+            if (bar->isVisible()) return bar->text();
+        return {};
+    }
+
+    QTemporaryDir folder;
+    QString path = folder.filePath(QStringLiteral("broth.nettare"));
+    FileWindow open{std::move(*Kitchen::create(path.toStdString(), kFileAt)), false,
+                    folder.filePath(QStringLiteral("other.nettare"))};
+};
+
+}  // namespace
+
+TEST_CASE("a window whose changes cannot be written says so and stays, and writes them then") {
+    BrothWindow broth;
+    QSignalSpy asked{&broth.open.window, &MainWindow::kitchenAsked};
+    {
+        const SmallDisk disk{1};
+        broth.rename("Clear broth");
+        broth.open.window.commands().openKitchen->trigger();
+        CHECK(asked.count() == 0);
+        CHECK(broth.open.session.saveState() == SaveState::Failed);
+        CHECK_THAT(broth.message().toStdString(), Catch::Contains("not in the kitchen yet"));
+        CHECK_THAT(broth.message().toStdString(), Catch::Contains("broth.nettare"));
+    }
+    CHECK(broth.open.window.close());
+    CHECK(broth.titlesOnDisk() == std::vector<std::string>{"Clear broth"});
+}
+
+TEST_CASE("a window whose changes cannot be written is closed by asking twice") {
+    BrothWindow broth;
+    const SmallDisk disk{1};
+    broth.rename("Clear broth");
+    CHECK_FALSE(broth.open.window.close());
+    CHECK(broth.open.window.isVisible());
+    broth.rename("Clear light broth");
+    CHECK_FALSE(broth.open.window.close());
+    CHECK_THAT(broth.message().toStdString(), Catch::Contains("leaving loses them"));
+    CHECK(broth.open.window.close());
+}
+
+TEST_CASE("no other recipe takes the place of one whose changes cannot be written") {
+    BrothWindow broth;
+    KitchenSession& session = broth.open.session;
+    const QString clear = session.draft()->recipe();
+    session.newRecipe(QStringLiteral("Stew"));
+    REQUIRE(waitUntil([&] { return session.draft()->recipe() != clear; }));
+    const QString stew = session.draft()->recipe();
+    {
+        const SmallDisk disk{1};
+        broth.rename("Thick stew");
+        session.openRecipe(clear);
+        session.settle();
+        CHECK(session.draft()->recipe() == stew);
+        CHECK(session.saveState() == SaveState::Failed);
+    }
+    session.openRecipe(clear);
+    session.settle();
+    CHECK(session.draft()->recipe() == clear);
+    CHECK_THAT(broth.titlesOnDisk(), Catch::VectorContains(std::string{"Thick stew"}));
 }
 
 }  // namespace nettare
