@@ -219,7 +219,8 @@ Result<BenchRecording> benchRecording(const WeighState& state, Decimal shown,
 }
 
 WeighState afterRecording(WeighState state, const LedgerEntry& last) {
-    const bool wasBefore = state.isBefore() && !state.isJarBefore();
+    const bool wasJarBefore = state.isJarBefore();
+    const bool wasBefore = state.isBefore();
     if (state.tare.kind == TareKind::Jar || state.tare.kind == TareKind::SameBowl) {
         state.tare.shown = last.shown;
         state.tare.entry = last.id;
@@ -228,7 +229,7 @@ WeighState afterRecording(WeighState state, const LedgerEntry& last) {
     } else if (state.tare.kind == TareKind::Shown) {
         state.tare.inLedger = true;
     }
-    if (isPair(state.subject)) state.before = wasBefore ? last.id : std::string{};
+    if (isPair(state.subject) && !wasJarBefore) state.before = wasBefore ? last.id : std::string{};
     if (last.state != WeighedState::Empty) state.wanted.reset();
     return state;
 }

@@ -47,6 +47,7 @@ WeighPane::WeighPane(BenchDesk& desk, KitchenSession& kitchen, QWidget* parent)
       pieces_{new QLineEdit},
       sum_{new QLabel},
       subject_{new TwoLineButton},
+      pairWith_{new TwoLineButton},
       piecesBox_{new QWidget},
       addTo_{benchButton({}, "addToWeighed")},
       takeBack_{benchButton(tr("Take back"), "takeBackLast")},
@@ -55,8 +56,8 @@ WeighPane::WeighPane(BenchDesk& desk, KitchenSession& kitchen, QWidget* parent)
       feedback_{new Feedback} {
     setObjectName(QStringLiteral("weighPane"));
     setEntry(gross_);
-    buildWeighPane(*this, {*tareRow_, *display_, *gross_, *sum_, *subject_, *piecesBox_, *pieces_,
-                           *addTo_, *takeBack_, *record_, *next_, *feedback_});
+    buildWeighPane(*this, {*tareRow_, *display_, *gross_, *sum_, *subject_, *pairWith_, *piecesBox_,
+                           *pieces_, *addTo_, *takeBack_, *record_, *next_, *feedback_});
     connectParts();
     followDesk();
     followDraft();
@@ -83,10 +84,17 @@ void WeighPane::connectParts() {
         show();
         gross_->setFocus();
     });
+    connect(pairWith_, &QPushButton::clicked, this, [this] {
+        state_.before = pairs_.nextTo(state_.before);
+        said_.clear();
+        show();
+        gross_->setFocus();
+    });
     connect(takeBack_, &QPushButton::clicked, this, &WeighPane::takeBackLast);
     connect(record_, &QPushButton::clicked, this, &WeighPane::record);
     connect(next_, &QPushButton::clicked, this, &WeighPane::nextFood);
     connect(&desk_, &BenchDesk::equipmentChanged, this, &WeighPane::followDesk);
+    connect(&desk_, &BenchDesk::ledgerChanged, this, &WeighPane::lookForPairs);
     connect(&desk_, &BenchDesk::recorded, this, &WeighPane::recorded);
     connect(&desk_, &BenchDesk::notRecorded, this, &WeighPane::notRecorded);
     connect(&desk_, &BenchDesk::failed, this, &WeighPane::failed);
@@ -151,8 +159,10 @@ void WeighPane::chooseTare(int index) {
 }
 
 void WeighPane::weigh(const WeighSubject& subject, std::optional<double> wantedGrams) {
-    if (!isSame(subject, state_.subject)) state_.before.clear();
+    const bool isOther = !isSame(subject, state_.subject);
     state_.subject = subject;
+    pairs_.look(subject, desk_.ledger());
+    if (isOther) state_.before = pairs_.ofToday();
     state_.wanted.reset();
     addByDefault();
     const Unit* const unit = findUnit(state_.scale.unit, MeasureSystem::Metric);
@@ -197,6 +207,11 @@ bool WeighPane::countDown() {
     return true;
 }
 
+void WeighPane::lookForPairs() {
+    pairs_.look(state_.subject, desk_.ledger());
+    show();
+}
+
 void WeighPane::show() {
     const auto shown = typed();
     const QString refusal = shown ? benchRefusal(state_, *shown) : QString{};
@@ -204,6 +219,9 @@ void WeighPane::show() {
     subject_->setTexts(words.what, words.why);
     piecesBox_->setVisible(countsPieces(state_.subject) && !state_.isJarBefore());
     showAddTo();
+    const SubjectWords pair = pairs_.words(state_.before);
+    pairWith_->setTexts(pair.what, pair.why);
+    pairWith_->setVisible(isPair(state_.subject) && !pairs_.isEmpty());
     sum_->setText(tareSum(state_));
     showNumber(shown);
     const bool ready = !state_.scale.name.empty() && !writing_;
@@ -310,7 +328,7 @@ void WeighPane::goOn(const Sitting& done) {
     const WeighState after = afterRecording(done.state, entry);
     if (isSameTare(state_.tare, used)) state_.tare = after.tare;
     if (isSame(state_.subject, done.state.subject)) {
-        state_.before = after.before;
+        state_.before = pairs_.goOn(done.state, after.before);
         if (state_.wanted == done.state.wanted) state_.wanted = after.wanted;
     }
     bowl_.reset();

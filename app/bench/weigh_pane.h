@@ -3,6 +3,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/bench/open_pairs.h"
 #include "app/bench/to_weigh.h"
 #include "app/bench/weigh_state.h"
 #include "app/window/pane.h"
@@ -61,6 +62,7 @@ private:
     void followDesk();
     void followDraft();
     void fillTares();
+    void lookForPairs();
     void show();
     void showAddTo();
     void showNumber(const std::optional<Decimal>& shown);
@@ -87,6 +89,7 @@ private:
     WeighState state_;
     std::vector<BenchTare> tares_;
     std::optional<BenchTare> shownTare_, bowl_;
+    OpenPairs pairs_;
     std::vector<Sitting> sitting_;    ///< recorded here and not taken back, the newest last
     std::string takingBack_;          ///< UUID of what is being taken back
     std::optional<Sitting> writing_;  ///< until the ledger answers
@@ -95,7 +98,7 @@ private:
     WeighDisplay* display_;
     QLineEdit *gross_, *pieces_;
     QLabel* sum_;
-    TwoLineButton* subject_;
+    TwoLineButton *subject_, *pairWith_;
     QWidget* piecesBox_;
     QPushButton *addTo_, *takeBack_, *record_, *next_;
     Feedback* feedback_;

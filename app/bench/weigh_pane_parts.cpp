@@ -80,6 +80,8 @@ void buildWeighPane(QWidget& pane, const WeighPaneParts& parts) {
     parts.sum.setProperty("tone", QStringLiteral("secondary"));
     parts.sum.setTextFormat(Qt::PlainText);
     parts.subject.setObjectName(QStringLiteral("benchSubject"));
+    parts.pairWith.setObjectName(QStringLiteral("pairWith"));
+    parts.pairWith.setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     parts.addTo.setCheckable(true);
     parts.record.setProperty("primary", true);
     parts.record.setFont(benchFont(Weight::Semibold));
@@ -90,7 +92,8 @@ void buildWeighPane(QWidget& pane, const WeighPaneParts& parts) {
     column->addWidget(&parts.tares);
     column->addWidget(&parts.display);
     column->addLayout(rowOf({&parts.gross, &parts.sum}, &parts.sum));
-    column->addLayout(rowOf({&parts.subject, &parts.addTo, &parts.piecesBox}, &parts.subject));
+    column->addLayout(
+        rowOf({&parts.subject, &parts.addTo, &parts.pairWith, &parts.piecesBox}, &parts.subject));
     column->addLayout(rowOf({&parts.takeBack, &parts.record, &parts.next}, &parts.record));
     column->addWidget(&parts.feedback);
     column->addStretch(1);

@@ -18,7 +18,7 @@ struct WeighPaneParts {
     WeighDisplay& display;
     QLineEdit& gross;
     QLabel& sum;
-    TwoLineButton& subject;
+    TwoLineButton &subject, &pairWith;
     QWidget& piecesBox;
     QLineEdit& pieces;
     QPushButton &addTo, &takeBack, &record, &next;
