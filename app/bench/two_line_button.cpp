@@ -17,6 +17,7 @@ namespace nettare {
 namespace {
 
 constexpr int kLeastTextWidth_px = 120;
+constexpr int kRoundingWidth_px = 2;  // whole pixels measured fall short of what elidedText() needs
 
 }  // namespace
 
@@ -46,7 +47,8 @@ int TwoLineButton::textHeight_px() const {
 QSize TwoLineButton::sizeHint() const {
     const int text = std::max(QFontMetrics{benchFont(Weight::Semibold)}.horizontalAdvance(main_),
                               QFontMetrics{benchFont()}.horizontalAdvance(detail_));
-    return {text + 2 * kSpace4Px, std::max(kBenchTargetPx, textHeight_px() + 2)};
+    return {text + kRoundingWidth_px + 2 * kSpace4Px,
+            std::max(kBenchTargetPx, textHeight_px() + 2)};
 }
 
 QSize TwoLineButton::minimumSizeHint() const {

@@ -52,6 +52,7 @@ TEST_CASE("what was weighed raw waits while other things are weighed") {
     CHECK(pairWith(bench).isVisible());
     CHECK(pairWith(bench).mainText() == QStringLiteral("with 1480.5 g"));
     CHECK(pairWith(bench).detail().startsWith(QStringLiteral("raw, ")));
+    CHECK(pairWith(bench).width() >= pairWith(bench).sizeHint().width());
     keepScreenPictures(bench.screen(), QStringLiteral("bench-pair"));
     bench.record(QStringLiteral("1036.4"));
     CHECK(bench.desk().ledger().front().before == Decimal(14805, -1));
