@@ -239,11 +239,11 @@ Result<NewReading> newReading(const ReadingCommand& command, const Kitchen& kitc
 /// A reading that takes the place of another one, which says what this one does not.
 Result<NewReading> newCorrection(const ReadingCommand& command, const Kitchen& kitchen,
                                  DossierLoader& loader) {
-    auto corrected = correctedReading(kitchen, command.insteadOf);
+    const auto corrected = correctedReading(kitchen, command.insteadOf);
     if (!corrected) return fail(corrected.error());
     auto whole = completed(kitchen, command, corrected->entry());
     if (!whole) return fail(whole.error());
-    auto reading = newReading(whole->command, kitchen, loader, std::move(*corrected));
+    auto reading = newReading(whole->command, kitchen, loader, *corrected);
     if (reading)
         reading->takenOver.insert(reading->takenOver.begin(), whole->takenOver.begin(),
                                   whole->takenOver.end());

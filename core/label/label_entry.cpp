@@ -85,7 +85,7 @@ Decimal roundingOf(Decimal density) {
 
 /// The half-width that was typed, or that of the rounding; as typed where it cannot be read.
 std::string densityWithin(const LabelTyped& typed) {
-    if (const std::string within = numberCopy(typed.densityWithin); !within.empty()) return within;
+    if (std::string within = numberCopy(typed.densityWithin); !within.empty()) return within;
     const auto density = Decimal::read(numberCopy(typed.gramsPerMl));
     return density ? roundingOf(*density).text() : std::string{"0"};
 }

@@ -67,7 +67,7 @@ TEST_CASE("the label weighs a spoon whichever way its package spells it", "[nutr
             R"({"id":"bottle","name":"bottle","label":{"rules":"us","serving_grams":"14",
                 "serving":{"amount":"1","unit":")" +
             std::string{unit} + R"("},"declares":[{"component":"ENERC_KCAL","printed":"120"}]}})";
-        Kitchen kitchen = Kitchen{}.append("foods", food.c_str());
+        Kitchen kitchen = Kitchen{}.append("foods", food);
         kitchen.line(R"({"id":"o","amount":"3","unit":"tbsp","food":"bottle"})");
         const Served served{kitchen};
         CHECK(served.way(0).way == Way::Label);

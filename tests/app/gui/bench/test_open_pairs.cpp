@@ -106,7 +106,7 @@ TEST_CASE("what waits since another day is offered, not taken") {
     BenchWindow bench;
     bench.screen().weighing().weigh(fennel());
     const std::string first = recordedAs(bench, "486.0");
-    clock = clock.addSecs(12 * 3600);
+    clock = clock.addSecs(43'200);
     bench.weighPrawnMeat();
     bench.screen().weighing().weigh(fennel());
     CHECK(stateOf(bench).before.empty());
