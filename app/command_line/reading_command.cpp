@@ -204,7 +204,8 @@ Result<void> takeWords(const ReadingCommand& command, const std::optional<Ledger
                        DossierLoader& loader, LedgerEntry& gross) {
     auto row = rowText(command.row, loader);
     if (!row) return fail(row.error());
-    gross.row = row->empty() && corrected ? corrected->entry().row : std::move(*row);
+    gross.row = std::move(*row);
+    if (gross.row.empty() && corrected) gross.row = corrected->entry().row;
     gross.what = trimmed(command.what);
     gross.why = trimmed(command.why);
     gross.pieces = command.pieces.value_or(1);
