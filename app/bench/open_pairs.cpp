@@ -25,6 +25,18 @@ bool isFirstOf(const FreeSubject& ratio, const std::string& why, const LedgerRea
            foldedWhat(entry.what) == foldedWhat(ratio.what);
 }
 
+/// Ids of what stands before a reading of a ratio, with the corrections of these.
+std::set<std::string> doneAmong(const std::vector<LedgerReading>& newestFirst) {
+    std::set<std::string> done;
+    for (const LedgerReading& reading : newestFirst)
+        if (reading.entry().series && reading.supersededBy.empty())
+            done.insert(reading.entry().series->before);
+    for (auto reading = newestFirst.rbegin(); reading != newestFirst.rend(); ++reading)
+        if (!reading->successor.empty() && done.contains(reading->entry().id))
+            done.insert(reading->successor);
+    return done;
+}
+
 bool isOfToday(const std::string& at) {
     return QDateTime::fromString(QString::fromStdString(at), Qt::ISODate).date() == today();
 }
@@ -37,10 +49,9 @@ void OpenPairs::look(const WeighSubject& subject, const std::vector<LedgerReadin
     const auto& ratio = std::get<FreeSubject>(subject);
     beforeWord_ = beforeWord(*ratio.series);
     const std::string why = beforeWord_.toStdString();
-    std::set<std::string> done;
+    const std::set<std::string> done = doneAmong(newestFirst);
     for (const LedgerReading& reading : newestFirst) {
         const LedgerEntry& entry = reading.entry();
-        if (entry.series && reading.supersededBy.empty()) done.insert(entry.series->before);
         if (!isFirstOf(ratio, why, reading) || done.contains(entry.id)) continue;
         firsts_.insert(firsts_.begin(), {entry.id, *reading.net, entry.unit, entry.at});
     }

@@ -5,6 +5,7 @@
 #include "app/gui/bench/bench_window.h"
 #include "app/gui/support/gui.h"
 #include "app/gui/support/sample_session.h"
+#include "app/scale/weighing.h"
 #include "app/session/now.h"
 
 namespace nettare {
@@ -123,6 +124,27 @@ TEST_CASE("a first that was taken back waits for nothing") {
     bench.rest();
     CHECK(stateOf(bench).before.empty());
     CHECK_FALSE(pairWith(bench).isVisible());
+}
+
+TEST_CASE("a first that was corrected after its pair was whole waits for nothing") {
+    BenchWindow bench;
+    bench.screen().weighing().weigh(fennel());
+    const std::string first = recordedAs(bench, "486.0");
+    bench.record(QStringLiteral("382.0"));
+    LedgerEntry correction;
+    for (const ChainedEntry& each : bench.ledger())
+        if (each.entry.id == first) correction = each.entry;
+    correction.id = correction.indication = freshUuid();
+    correction.shown = Decimal{4680, -1};
+    correction.refersTo = first;
+    correction.reason = "misread";
+    bench.desk().record({correction});
+    bench.rest();
+    CHECK(bench.desk().ledger().front().entry().id == correction.id);
+    CHECK_FALSE(pairWith(bench).isVisible());
+    bench.weighPrawnMeat();
+    bench.screen().weighing().weigh(fennel());
+    CHECK(stateOf(bench).before.empty());
 }
 
 TEST_CASE("the second of a pair may be taken from a jar") {
