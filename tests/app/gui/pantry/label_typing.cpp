@@ -63,4 +63,15 @@ void LabelTyping::writeYoghurt(const QString& carbohydrate) {
     enter();
 }
 
+ReopenedPantry::ReopenedPantry(const QString& path) {
+    auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Write);
+    REQUIRE(kitchen);
+    session_ = std::make_unique<KitchenSession>(std::move(*kitchen),
+                                                TablePlaces{NETTARE_STARTER_TABLE}, false);
+    screen_ = std::make_unique<PantryScreen>(*session_);
+    showReady(*screen_, {1280, 800});
+    session_->settle();
+    settle();
+}
+
 }  // namespace nettare

@@ -4,6 +4,11 @@
 
 #include <QString>
 
+#include <memory>
+
+#include "app/pantry/pantry_screen.h"
+#include "app/session/kitchen_session.h"
+
 namespace nettare {
 
 /// Types a label in the pantry as a cook does, and counts the keys.
@@ -32,6 +37,17 @@ private:
     PantryWindow& pantry_;
     int keys_ = 0;
     qsizetype letters_ = 0;
+};
+
+/// The pantry of a kitchen in a file, opened anew.
+class ReopenedPantry {
+public:
+    explicit ReopenedPantry(const QString& path);
+    [[nodiscard]] PantryScreen& screen() { return *screen_; }
+
+private:
+    std::unique_ptr<KitchenSession> session_;
+    std::unique_ptr<PantryScreen> screen_;
 };
 
 }  // namespace nettare

@@ -335,13 +335,8 @@ TEST_CASE("a label that is not saved when the window closes is there when its ki
         typing.put("labelName", QStringLiteral("Thick yoghurt"));
         typing.put("label_FAT", QStringLiteral("0"));
     }
-    auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Write);
-    REQUIRE(kitchen);
-    KitchenSession session{std::move(*kitchen), TablePlaces{NETTARE_STARTER_TABLE}, false};
-    PantryScreen screen{session};
-    showReady(screen, {1280, 800});
-    session.settle();
-    settle();
+    ReopenedPantry reopened{path};
+    PantryScreen& screen = reopened.screen();
     auto& make = child<QPushButton>(screen, "newLabel");
     CHECK(make.text() == QStringLiteral("Go on with the label"));
     click(make);

@@ -116,20 +116,14 @@ TEST_CASE(
     }
     for (const bool there : {true, false}) {
         if (!there) REQUIRE(QFile::remove(folder.filePath(QStringLiteral("yoghurt.jpg"))));
-        auto kitchen = Kitchen::open(path.toStdString(), KitchenAccess::Write);
-        REQUIRE(kitchen);
-        KitchenSession session{std::move(*kitchen), TablePlaces{NETTARE_STARTER_TABLE}, false};
-        PantryScreen screen{session};
-        showReady(screen, {1280, 800});
-        session.settle();
-        settle();
+        ReopenedPantry reopened{path};
+        PantryScreen& screen = reopened.screen();
         auto& words = child<QLabel>(screen, "photoWords");
         CHECK(waitUntil([&] { return words.text().contains(QStringLiteral("yoghurt.jpg")); }) ==
               there);
         auto& refusal = child<QLabel>(screen, "labelRefusal");
         INFO(refusal.text().toStdString());
         CHECK(refusal.text().contains(QStringLiteral("yoghurt.jpg")) != there);
-        session.settle();
     }
 }
 
